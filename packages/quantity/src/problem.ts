@@ -1,0 +1,49 @@
+/**
+ * What is wrong with something that was entered or asked for. Every problem names the field, the value and what would
+ * have been accepted, so that any screen, prompt or batch line can repeat it without knowing where it came from.
+ */
+export type Problem =
+  | {
+      readonly kind: 'out-of-range'
+      /** What was asked for, in words or as a path: `temperature`, `events[3].value`. */
+      readonly field: string
+      readonly value: number
+      readonly min: number
+      readonly max: number
+      readonly unit: string
+    }
+  | {
+      /**
+       * `unreadable`: not of the expected form. `ambiguous`: more than one reading is possible, so the person is
+       * asked. `unknown`: not one of the known names. `missing`: needed and not given. `unsolved`: within range, but
+       * a numerical method did not close; `accepted` then says which one and how far off it was.
+       */
+      readonly kind: 'unreadable' | 'ambiguous' | 'unknown' | 'missing' | 'unsolved'
+      readonly field: string
+      readonly value: string
+      readonly accepted: string
+    }
+
+/** The problem as one sentence, in the units it was found in. */
+export function describeProblem(problem: Problem): string {
+  const { field, value } = problem
+  switch (problem.kind) {
+    case 'out-of-range':
+      return `${field}: ${value} ${problem.unit} is outside ${problem.min} to ${problem.max} ${problem.unit}`
+    case 'unreadable':
+      return `${field}: cannot read “${value}”; expected ${problem.accepted}`
+    case 'ambiguous':
+      return `${field}: “${value}” can be read in two ways; write ${problem.accepted}`
+    case 'unknown':
+      return `${field}: “${value}” is not known; expected ${problem.accepted}`
+    case 'missing':
+      return `${field}: missing; expected ${problem.accepted}`
+    case 'unsolved':
+      return `${field}: no solution at ${value}; ${problem.accepted}`
+  }
+}
+
+/** Checks a number against an inclusive range; NaN is out of range too. */
+export function outOfRange(field: string, value: number, min: number, max: number, unit: string): Problem | undefined {
+  return value >= min && value <= max ? undefined : { kind: 'out-of-range', field, value, min, max, unit }
+}

@@ -1,0 +1,6 @@
+/** A value, or the reason there is none. Nothing in the packages throws for bad input. */
+export type Result<T, E> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: E }
+
+export const ok = <T>(value: T): { readonly ok: true; readonly value: T } => ({ ok: true, value })
+
+export const fail = <E>(error: E): { readonly ok: false; readonly error: E } => ({ ok: false, error })
