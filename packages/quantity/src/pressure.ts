@@ -1,0 +1,47 @@
+import { outOfRange, type Problem } from './problem.ts'
+import { inQuadrature, type Quantity, quantity } from './quantity.ts'
+import { fail, ok, type Result } from './result.ts'
+
+/** Standard atmosphere at sea level, Pa (exact by definition). */
+export const STANDARD_ATMOSPHERE = quantity('absolute pressure', 101_325)
+
+const MIN_M = -5_000
+const MAX_M = 11_000
+
+/**
+ * Standard atmospheric pressure at an elevation, p = 101.325 (1 − 2.25577·10⁻⁵ Z)^5.2559 kPa.
+ *
+ * @param elevation −5 000 m to 11 000 m
+ * @source ASHRAE Handbook – Fundamentals 2017, ch. 1, eq. 3
+ */
+export function atmosphericPressure(elevation: Quantity<'elevation'>): Result<Quantity<'absolute pressure'>, Problem> {
+  const Z = elevation.si
+  const problem = outOfRange('elevation', Z, MIN_M, MAX_M, 'm')
+  return problem ? fail(problem) : ok(quantity('absolute pressure', 101_325 * (1 - 2.25577e-5 * Z) ** 5.2559))
+}
+
+/**
+ * Absolute pressure behind a gauge reading at the site's atmospheric pressure; an absolute one is handed through.
+ *
+ * @throws never; an absolute pressure that would be zero or less is a problem of `field`
+ */
+export function toAbsolute(
+  reading: Quantity<'gauge pressure' | 'absolute pressure'>,
+  atmosphere: Quantity<'absolute pressure'>,
+  field: string,
+): Result<Quantity<'absolute pressure'>, Problem> {
+  const gauge = reading.dimension === 'gauge pressure'
+  const Pa = gauge ? reading.si + atmosphere.si : reading.si
+  if (!(Pa > 0 && Pa < Infinity)) {
+    const min = gauge ? -atmosphere.si : 0
+    return fail({
+      kind: 'out-of-range',
+      field,
+      value: reading.si,
+      min,
+      max: 1e9,
+      unit: gauge ? 'Pa gauge' : 'Pa absolute',
+    })
+  }
+  return ok(quantity('absolute pressure', Pa, gauge ? inQuadrature(reading.u, atmosphere.u) : reading.u))
+}

@@ -1,0 +1,28 @@
+import { format } from './format.ts'
+import type { UnitPreference } from './preference.ts'
+import type { Quantity } from './quantity.ts'
+
+/**
+ * A sentence with quantities in it, not yet in anyone's units. The template, with `{0}` where the values go, is also
+ * the key under which a translation finds it.
+ */
+export interface Statement {
+  readonly template: string
+  readonly values: readonly (Quantity | Statement | string | number)[]
+}
+
+/** Tagged template: say`Superheat ${superheat} is above ${limit}`. */
+export function say(strings: TemplateStringsArray, ...values: Statement['values']): Statement {
+  return { template: strings.reduce((text, part, i) => `${text}{${i - 1}}${part}`), values }
+}
+
+/** The sentence in the reader's units; a quantity with an uncertainty is shown with it. */
+export function render(statement: Statement, preference: UnitPreference): string {
+  return statement.template.replace(/\{(\d+)\}/g, (_, index: string) => {
+    const value = statement.values[Number(index)]
+    if (typeof value === 'object') {
+      return 'template' in value ? render(value, preference) : format(value, preference, value.u !== undefined)
+    }
+    return String(value)
+  })
+}
