@@ -13,6 +13,7 @@ const BOUNDS: Readonly<Record<Dimension, readonly [min: number, max: number]>> =
   'temperature difference': [-1000, 1000],
   mass: [0, 1e6],
   length: [0, 1e5],
+  'mass per length': [0, 1e3],
   elevation: [-5000, 11_000],
   volume: [0, 1e6],
   airflow: [0, 1e5],

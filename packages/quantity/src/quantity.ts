@@ -10,6 +10,7 @@ export type Dimension =
   | 'temperature difference'
   | 'mass'
   | 'length'
+  | 'mass per length'
   | 'elevation'
   | 'volume'
   | 'airflow'
