@@ -189,6 +189,15 @@ export const UNITS: readonly Unit[] = [
     ucum: 'mm',
   },
   {
+    symbol: 'oz/ft',
+    dimension: 'mass per length',
+    scale: LB / 16 / FT,
+    spellings: ['oz/ft', 'ozperft', 'ounces/foot'],
+    decimals: 2,
+    ucum: '[oz_av]/[ft_i]',
+  },
+  { symbol: 'g/m', dimension: 'mass per length', scale: 1e-3, spellings: ['g/m', 'gperm'], decimals: 1, ucum: 'g/m' },
+  {
     symbol: 'ft',
     dimension: 'elevation',
     scale: FT,
