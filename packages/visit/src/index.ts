@@ -1,0 +1,44 @@
+export {
+  type EventOf,
+  EventSchema,
+  type Fact,
+  type FactOf,
+  FactSchema,
+  type Instrument,
+  type VisitEvent,
+} from './event.ts'
+export { fold } from './fold.ts'
+export {
+  type AnswerOf,
+  OBSERVATION_IDS,
+  type ObservationId,
+  type ObservationKind,
+  observationKind,
+} from './observation-kind.ts'
+export { READING_IDS, type ReadingId, type ReadingKind, readingKind, STATIONS, type StationId } from './reading-kind.ts'
+export type { LogEntry } from './standing.ts'
+export {
+  APPLICATIONS,
+  type Application,
+  FIGURE_IDS,
+  type FigureId,
+  type FigureKind,
+  figureKind,
+  type MakersChart,
+  METERING_DEVICES,
+  type MeteringDevice,
+  type SystemFacts,
+} from './system.ts'
+export type {
+  Adjustment,
+  EntryProblem,
+  Figure,
+  Move,
+  Observation,
+  Origin,
+  Reading,
+  System,
+  Visit,
+  Wait,
+} from './visit.ts'
+export { checkVisitFile, readVisitFile, type VisitFile, VisitFileSchema } from './visit-file.ts'
