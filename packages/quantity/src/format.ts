@@ -5,15 +5,18 @@ import { fromSi, type Unit } from './unit.ts'
 /** Coverage factor of every ± shown: about 95 % of a normal distribution (JCGM 100:2008, 6.3.3). */
 export const COVERAGE = 2
 
-/** `27.3 °F`; with `showUncertainty` also the expanded uncertainty, `27.3 ± 2.0 °F`. Rounded here and nowhere else. */
+/**
+ * `27.3 °F`; with `showUncertainty` also the expanded uncertainty where it is known, `27.3 ± 2.0 °F`. A mass of a pound
+ * or more that is preferred in ounces is shown as `14 lb 6 oz`. Rounded here and nowhere else.
+ */
 export function format(q: Quantity, preference: UnitPreference, showUncertainty = false): string {
   const unit = preferredUnit(q.dimension, preference)
-  const pounds = unit.symbol === 'oz' && Math.abs(fromSi(q.si, unit)) >= 16 && !showUncertainty
-  if (pounds) return poundsAndOunces(fromSi(q.si, unit))
-  const number = formatNumber(q, unit)
-  return showUncertainty && q.u !== undefined
-    ? `${number} ± ${rounded(expanded(q.u, unit), Math.max(unit.decimals, 0))} ${unit.symbol}`
-    : `${number} ${unit.symbol}`
+  if (showUncertainty && q.u !== undefined) {
+    return `${formatNumber(q, unit)} ± ${formatUncertainty(q.u, unit)} ${unit.symbol}`
+  }
+  const hundredths = Math.round(Math.abs(fromSi(q.si, unit)) * 100)
+  if (unit.symbol === 'oz' && hundredths >= 1600) return poundsAndOunces(hundredths, q.si < 0)
+  return `${formatNumber(q, unit)} ${unit.symbol}`
 }
 
 /** The number alone, in `unit`, rounded as that unit is shown. */
@@ -21,19 +24,19 @@ export function formatNumber(q: Quantity, unit: Unit): string {
   return rounded(fromSi(q.si, unit), unit.decimals)
 }
 
-function expanded(u: number, unit: Unit): number {
-  return Math.abs((COVERAGE * u) / unit.scale)
+/** A known uncertainty is never rounded away: below the last digit shown it counts as one of it. */
+function formatUncertainty(u: number, unit: Unit): string {
+  const expanded = Math.abs((COVERAGE * u) / unit.scale)
+  return rounded(u > 0 ? Math.max(expanded, 10 ** -unit.decimals) : expanded, unit.decimals)
 }
 
-function poundsAndOunces(ounces: number): string {
-  const sign = ounces < 0 ? '−' : ''
-  const hundredths = Math.round(Math.abs(ounces) * 100)
+function poundsAndOunces(hundredths: number, negative: boolean): string {
   const lb = Math.floor(hundredths / 1600)
   const oz = (hundredths - lb * 1600) / 100
-  return `${sign}${lb} lb ${oz} oz`
+  return `${rounded(negative ? -lb : lb, 0)} lb ${oz} oz`
 }
 
-/** Fixed decimals with a true minus sign and no negative zero; thousands are set apart by a narrow space. */
+/** Fixed decimals with a true minus sign and no negative zero; from 10 000 on, thousands are set apart by a narrow space. */
 function rounded(value: number, decimals: number): string {
   const fixed = Math.abs(value).toFixed(decimals)
   const [whole = '', fraction] = fixed.split('.')

@@ -1,4 +1,4 @@
-import { readNumber } from './number.ts'
+import { DIGIT, readNumber } from './number.ts'
 import type { Problem } from './problem.ts'
 import { type Dimension, type Quantity, quantity } from './quantity.ts'
 import { fail, ok, type Result } from './result.ts'
@@ -25,9 +25,15 @@ const BOUNDS: Readonly<Record<Dimension, readonly [min: number, max: number]>> =
   duration: [0, 1e9],
 }
 
-/** Compound amounts people write in two units: `14 lb 6 oz`, `3 ft 4 in`, `1 h 20 min`. */
-const COMPOUND = /^(\d[\d.,\s/]*?)\s*(lbs?|ft|h|hr|'|#)[\s,]+(\d[\d.,\s/]*?)\s*(oz|in|min|")$/i
-const NUMBER_AND_UNIT = /^([-+−–]?[\d.,][\d.,\s'’\u00a0\u202f/-]*(?:e[-+]?\d+(?![a-z]))?)\s*(.*)$/is
+// Neither pattern has two ways to match the same text, so that a long text takes time in proportion to its length.
+const NUMBER_AND_UNIT = new RegExp(
+  `^([-+]?\\s*[${DIGIT}.,](?:[${DIGIT}.,\\s'/-]*[${DIGIT}.,])?(?:e[-+]?\\d+)?)\\s*(.*)$`,
+  'is',
+)
+const TWO_AMOUNTS = new RegExp(
+  `^([-+]?)\\s*([${DIGIT}][${DIGIT}.,\\s/]*)([a-z'#]+)[\\s,]*([${DIGIT}][${DIGIT}.,\\s/]*)([a-z"]+)$`,
+  'i',
+)
 
 export interface ParseOptions {
   /** Name of the field in the problem, if there is one. */
@@ -49,41 +55,53 @@ export function parse<D extends Dimension>(
   options: ParseOptions = {},
 ): Result<Quantity<D>, Problem> {
   const dimensions: readonly D[] = typeof accepted === 'string' ? [accepted] : accepted
-  const field = options.field ?? dimensions[0]!
-  const unreadable = fail({ kind: 'unreadable', field, value: shorten(text), accepted: expected(dimensions) } as const)
-  const trimmed = text.trim()
+  const { field = dimensions[0]!, assume } = options
+  const typed = text.trim().replace(/[−–]/g, '-').replace(/[’′]/g, "'").replace(/[”″]/g, '"')
 
-  const compound = COMPOUND.exec(trimmed)
-  if (compound) {
-    const [, a = '', unitA = '', b = '', unitB = ''] = compound
-    const first = parse(`${a} ${unitA}`, dimensions, { field })
-    const second = parse(`${b} ${unitB}`, dimensions, { field })
-    if (!first.ok) return first
-    if (!second.ok) return second
-    return inBounds(quantity(first.value.dimension, first.value.si + second.value.si), field, options.assume)
-  }
+  const amounts = twoAmounts(typed, dimensions)
+  if (!amounts) return parseOne(typed, dimensions, field, assume)
+  const larger = parseOne(amounts.larger, [amounts.dimension], field)
+  const smaller = parseOne(amounts.smaller, [amounts.dimension], field)
+  if (!larger.ok) return larger
+  if (!smaller.ok) return smaller
+  const sum = larger.value.si + smaller.value.si
+  return inBounds(quantity(amounts.dimension, sum), field, fromSi(sum, amounts.unit), amounts.unit)
+}
 
-  const match = NUMBER_AND_UNIT.exec(trimmed)
-  if (!match) return unreadable
-  const [, digits = '', spelling = ''] = match
-  const unit = spelling === '' ? options.assume : firstUnit(spelling, dimensions)
-  if (unit === undefined) return unreadable
+function parseOne<D extends Dimension>(
+  text: string,
+  dimensions: readonly D[],
+  field: string,
+  assume?: Unit,
+): Result<Quantity<D>, Problem> {
+  const [, digits = '', spelling = ''] = NUMBER_AND_UNIT.exec(text) ?? []
+  const unit = spelling === '' ? assume : firstUnit(spelling, dimensions)
   const number = readNumber(digits)
-  switch (number.kind) {
-    case 'none':
-      return unreadable
-    case 'two': {
-      const { either, or } = number
-      return fail({
-        kind: 'ambiguous',
-        field,
-        value: shorten(text),
-        accepted: `${either} ${unit.symbol} or ${or} ${unit.symbol}`,
-      })
-    }
-    case 'one':
-      return inBounds(quantity(unit.dimension as D, toSi(number.value, unit)), field, unit)
+  if (unit === undefined || number.kind === 'none') {
+    return fail({ kind: 'unreadable', field, value: shorten(text), accepted: expected(dimensions) })
   }
+  const twoWays = (either: string, or: string) =>
+    fail({ kind: 'ambiguous', field, value: shorten(text), accepted: `${either} or ${or}` } as const)
+  if (number.kind === 'two') return twoWays(`${number.either} ${unit.symbol}`, `${number.or} ${unit.symbol}`)
+  // Below the atmosphere by a negative amount: some mean a vacuum by the sign, some by the unit.
+  if (unit.scale < 0 && number.value < 0) return twoWays(`${-number.value} ${unit.symbol}`, 'a gauge pressure')
+  return inBounds(quantity(unit.dimension as D, toSi(number.value, unit)), field, number.value, unit)
+}
+
+/** Amounts that people write in two units, the larger first: `14 lb 6 oz`, `3 ft 4 in`, `1 h 20 min`, `3 kg 200 g`. */
+const AMOUNTS: readonly Dimension[] = ['mass', 'length', 'duration']
+
+function twoAmounts<D extends Dimension>(text: string, dimensions: readonly D[]) {
+  const [, sign, first, firstSpelling = '', second, secondSpelling = ''] = TWO_AMOUNTS.exec(text) ?? []
+  for (const dimension of dimensions.filter((d) => AMOUNTS.includes(d))) {
+    const unit = findUnit(firstSpelling, dimension)
+    const part = findUnit(secondSpelling, dimension)
+    if (unit && part && part.scale < unit.scale) {
+      const larger = `${sign}${first} ${unit.symbol}`
+      return { dimension, unit, larger, smaller: `${sign}${second} ${part.symbol}` }
+    }
+  }
+  return undefined
 }
 
 function firstUnit(spelling: string, dimensions: readonly Dimension[]): Unit | undefined {
@@ -97,16 +115,16 @@ function firstUnit(spelling: string, dimensions: readonly Dimension[]): Unit | u
 function inBounds<D extends Dimension>(
   q: Quantity<D>,
   field: string,
-  typed: Unit | undefined,
+  value: number,
+  unit: Unit,
 ): Result<Quantity<D>, Problem> {
   const [min, max] = BOUNDS[q.dimension]
   if (q.si >= min && q.si <= max) return ok(q)
-  const unit = typed ?? unitsOf(q.dimension)[0]!
   const [low, high] = [fromSi(min, unit), fromSi(max, unit)].sort((a, b) => a - b) as [number, number]
   return fail({
     kind: 'out-of-range',
     field,
-    value: fromSi(q.si, unit),
+    value,
     min: Number(low.toPrecision(6)),
     max: Number(high.toPrecision(6)),
     unit: unit.symbol,

@@ -7,6 +7,8 @@ export const STANDARD_ATMOSPHERE = quantity('absolute pressure', 101_325)
 
 const MIN_M = -5_000
 const MAX_M = 11_000
+const MIN_PA = 1e-3
+const MAX_PA = 1e9
 
 /**
  * Standard atmospheric pressure at an elevation, p = 101.325 (1 − 2.25577·10⁻⁵ Z)^5.2559 kPa.
@@ -22,8 +24,9 @@ export function atmosphericPressure(elevation: Quantity<'elevation'>): Result<Qu
 
 /**
  * Absolute pressure behind a gauge reading at the site's atmospheric pressure; an absolute one is handed through.
+ * The uncertainties of gauge and atmosphere are independent and add in quadrature.
  *
- * @throws never; an absolute pressure that would be zero or less is a problem of `field`
+ * @returns 0.001 Pa (less than a service pump reaches or a gauge shows) to 1 GPa; else a problem of `field`
  */
 export function toAbsolute(
   reading: Quantity<'gauge pressure' | 'absolute pressure'>,
@@ -31,17 +34,9 @@ export function toAbsolute(
   field: string,
 ): Result<Quantity<'absolute pressure'>, Problem> {
   const gauge = reading.dimension === 'gauge pressure'
-  const Pa = gauge ? reading.si + atmosphere.si : reading.si
-  if (!(Pa > 0 && Pa < Infinity)) {
-    const min = gauge ? -atmosphere.si : 0
-    return fail({
-      kind: 'out-of-range',
-      field,
-      value: reading.si,
-      min,
-      max: 1e9,
-      unit: gauge ? 'Pa gauge' : 'Pa absolute',
-    })
-  }
-  return ok(quantity('absolute pressure', Pa, gauge ? inQuadrature(reading.u, atmosphere.u) : reading.u))
+  const zero = gauge ? atmosphere.si : 0
+  const problem = outOfRange(field, reading.si, MIN_PA - zero, MAX_PA - zero, gauge ? 'Pa gauge' : 'Pa absolute')
+  if (problem) return fail(problem)
+  const u = gauge ? inQuadrature(reading.u, atmosphere.u) : reading.u
+  return ok(quantity('absolute pressure', reading.si + zero, u))
 }

@@ -28,8 +28,10 @@ export type Problem =
 export function describeProblem(problem: Problem): string {
   const { field, value } = problem
   switch (problem.kind) {
-    case 'out-of-range':
-      return `${field}: ${value} ${problem.unit} is outside ${problem.min} to ${problem.max} ${problem.unit}`
+    case 'out-of-range': {
+      const { unit, min, max } = problem
+      return `${field}: ${digits(problem.value)} ${unit} is outside ${digits(min)} to ${digits(max)} ${unit}`
+    }
     case 'unreadable':
       return `${field}: cannot read “${value}”; expected ${problem.accepted}`
     case 'ambiguous':
@@ -46,4 +48,9 @@ export function describeProblem(problem: Problem): string {
 /** Checks a number against an inclusive range; NaN is out of range too. */
 export function outOfRange(field: string, value: number, min: number, max: number, unit: string): Problem | undefined {
   return value >= min && value <= max ? undefined : { kind: 'out-of-range', field, value, min, max, unit }
+}
+
+/** Nine digits: all that anyone types, without the noise of a conversion (`295.37222222222223`). */
+function digits(value: number): string {
+  return String(Number(value.toPrecision(9)))
 }
