@@ -1,39 +1,43 @@
 import * as v from 'valibot'
 import { OBSERVATION_IDS } from './observation-kind.ts'
 import { READING_IDS } from './reading-kind.ts'
-import { SystemFactsSchema } from './system.ts'
-
-const Id = v.pipe(v.string(), v.nonEmpty(), v.maxLength(100))
-const Typed = v.pipe(v.string(), v.nonEmpty(), v.maxLength(200))
-const Text = v.pipe(v.string(), v.nonEmpty(), v.maxLength(10_000))
-const Time = v.pipe(v.string(), v.isoTimestamp())
+import { SystemStatementSchema } from './system.ts'
+import { Identifier, Prose, Typed, typed } from './text.ts'
 
 /** What is known of the instrument behind a reading. A plain one of its sort is assumed where it is absent. */
 export const InstrumentSchema = v.strictObject({
   name: v.exactOptional(Typed),
-  /** Greatest error at 95 %, typed: `0.5 psi`, `0.3 K`. */
-  accuracy: v.exactOptional(Typed),
-  /** Gauge class in percent of span (EN 837-1), together with `span`. */
-  class: v.exactOptional(v.pipe(v.number(), v.minValue(0), v.maxValue(10))),
-  span: v.exactOptional(Typed),
-  /** Smallest step shown, typed. */
-  resolution: v.exactOptional(Typed),
+  accuracy: v.exactOptional(typed('Greatest error, as a 95 % band, with its unit: 0.5 psi, 0.3 K')),
+  class: v.exactOptional(
+    v.pipe(
+      v.number(),
+      v.minValue(0),
+      v.maxValue(10),
+      v.description('Gauge class (EN 837-1): greatest error in percent of the span, which must be given too'),
+    ),
+  ),
+  span: v.exactOptional(typed('Span of the scale, with its unit: 500 psi')),
+  resolution: v.exactOptional(typed('Smallest step shown, with its unit: 0.1 °F')),
 })
 
 /** The entries of each kind of fact, as typed. */
 const FACTS = {
-  'system-described': { kind: v.literal('system-described'), facts: SystemFactsSchema },
+  'system-described': { kind: v.literal('system-described'), facts: SystemStatementSchema },
   reading: {
     kind: v.literal('reading'),
     what: v.picklist(READING_IDS),
-    value: Typed,
+    value: typed('As typed, with its unit: 118 psig, -3 °C'),
     instrument: v.exactOptional(InstrumentSchema),
   },
-  observation: { kind: v.literal('observation'), what: v.picklist(OBSERVATION_IDS), answer: Typed },
+  observation: {
+    kind: v.literal('observation'),
+    what: v.picklist(OBSERVATION_IDS),
+    answer: typed('One of the answers of this observation'),
+  },
   'refrigerant-moved': {
     kind: v.literal('refrigerant-moved'),
     direction: v.picklist(['into-system', 'out-of-system']),
-    mass: Typed,
+    mass: typed('By the scale, with its unit: 6.25 oz'),
     phase: v.picklist(['liquid', 'vapour']),
     port: v.picklist(['suction', 'discharge', 'liquid-line', 'receiver']),
     compressor: v.picklist(['running', 'stopped']),
@@ -41,10 +45,14 @@ const FACTS = {
     cylinder: v.exactOptional(Typed),
     instrument: v.exactOptional(InstrumentSchema),
   },
-  adjustment: { kind: v.literal('adjustment'), what: Text },
-  wait: { kind: v.literal('wait'), purpose: v.picklist(['settle', 'equalise']), duration: Typed },
-  photo: { kind: v.literal('photo'), subject: Text, file: Typed },
-  note: { kind: v.literal('note'), text: Text },
+  adjustment: { kind: v.literal('adjustment'), what: Prose },
+  wait: {
+    kind: v.literal('wait'),
+    purpose: v.picklist(['settle', 'equalise']),
+    duration: typed('With its unit: 15 min'),
+  },
+  photo: { kind: v.literal('photo'), subject: Prose, file: typed('Name of the file that is kept beside the visit') },
+  note: { kind: v.literal('note'), text: Prose },
 } as const
 
 /** What a correction may put in the place of an earlier fact. */
@@ -63,8 +71,11 @@ export type Fact = v.InferOutput<typeof FactSchema>
 export type FactOf<Kind extends Fact['kind']> = Extract<Fact, { readonly kind: Kind }>
 export type Instrument = v.InferOutput<typeof InstrumentSchema>
 
-/** An id that is never used again, the time of entry as the device told it, and who entered it. */
-const HEAD = { id: Id, at: Time, by: v.exactOptional(Typed) }
+const HEAD = {
+  id: v.pipe(Identifier, v.description('Never used again, in this visit or another')),
+  at: v.pipe(v.string(), v.isoTimestamp(), v.description('Time of entry as the device told it; it sets no order')),
+  by: v.exactOptional(typed('Who entered it')),
+}
 
 /**
  * One event: a fact or a correction. Events are only ever appended; their order in the file is the order in which they
@@ -82,11 +93,9 @@ export const EventSchema = v.variant('kind', [
   v.strictObject({
     ...HEAD,
     kind: v.literal('correction'),
-    /** Id of the earlier event that this one corrects. */
-    corrects: Id,
-    /** What should have been there; absent: the earlier event is withdrawn. */
+    corrects: v.pipe(Identifier, v.description('Id of the earlier event that this one corrects')),
     replacement: v.exactOptional(FactSchema),
-    reason: v.exactOptional(Text),
+    reason: v.exactOptional(Prose),
   }),
 ])
 

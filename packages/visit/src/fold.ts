@@ -1,145 +1,111 @@
-import {
-  fromSi,
-  INCH_POUND,
-  outOfRange,
-  type Problem,
-  parse,
-  preferredUnit,
-  type Quantity,
-  STANDARD_ATMOSPHERE,
-} from '@chargewright/quantity'
-import type { FactOf, VisitEvent } from './event.ts'
+import { type Problem, parse } from '@chargewright/quantity'
+import type { Fact, FactOf, VisitEvent } from './event.ts'
 import { measured } from './measured.ts'
-import { type ObservationId, observationKind } from './observation-kind.ts'
-import { type Accuracy, type ReadingId, readingKind } from './reading-kind.ts'
+import { isAnswer, observationKind } from './observation-kind.ts'
+import { CHARGING_SCALE } from './plain-instrument.ts'
+import { doubtReading, readReading } from './reading.ts'
 import { standing } from './standing.ts'
-import { FIGURE_IDS, type FigureId, figureKind, type SystemFacts } from './system.ts'
-import type {
-  Adjustment,
-  EntryProblem,
-  Figure,
-  Move,
-  Observation,
-  Origin,
-  Reading,
-  System,
-  Visit,
-  Wait,
-} from './visit.ts'
-
-// Charging scale: resolution 1 to 10 g, ±(0.05 to 0.1 % of reading + 1 count). REMEMBERED, common practice; the middle.
-const PLAIN_SCALE: Accuracy = { limit: 0.005, fraction: 0.001, source: 'charging scale, common practice' }
+import { FIGURE_IDS, figureKind } from './system.ts'
+import type { Origin, System, Visit } from './visit.ts'
 
 /**
- * The visit that the events make. Entries that cannot be read are set aside with their problem; the rest goes on, so
- * that a half-filled form is a normal state and not an error.
+ * The visit that the events make, in the order in which they stand. Entries that cannot be read are set aside with
+ * their problem; the rest goes on, so that a half-filled form is a normal state and not an error.
  */
-export function fold(visit: { readonly id: string; readonly events: readonly VisitEvent[] }): Visit {
-  const { log, problems: idProblems } = standing(visit.events)
-  const problems: EntryProblem[] = idProblems.map((problem) => ({ eventId: '', problem }))
-  const doubts: EntryProblem[] = []
-  const facts: Record<string, unknown> = {}
-  const figures: Partial<Record<FigureId, Figure>> = {}
-  const readings: Partial<Record<ReadingId, Reading>> = {}
-  const history: Reading[] = []
-  const observations: Partial<Record<ObservationId, Observation>> = {}
-  const moves: Move[] = []
-  const adjustments: Adjustment[] = []
-  const waits: Wait[] = []
-
-  for (const entry of log) {
-    if (entry.holds === undefined) continue
-    const origin: Origin = { eventId: entry.id, at: entry.at, position: entry.position }
-    const note = (problem: Problem | undefined, list = problems) => {
-      if (problem) list.push({ eventId: entry.id, problem })
-    }
-    const fact = entry.holds
-    switch (fact.kind) {
-      case 'system-described':
-        Object.assign(facts, fact.facts)
-        for (const id of FIGURE_IDS) readFigure(fact.facts, id, origin, figures, note)
-        break
-      case 'reading': {
-        const reading = readReading(fact, origin, note)
-        // One that cannot be read must not leave an older one standing in its place.
-        delete readings[fact.what]
-        if (!reading) break
-        readings[fact.what] = reading
-        history.push(reading)
-        note(implausible(reading), doubts)
-        break
-      }
-      case 'observation': {
-        const { answers } = observationKind(fact.what)
-        if (Object.hasOwn(answers, fact.answer))
-          observations[fact.what] = { ...origin, what: fact.what, answer: fact.answer }
-        else note({ kind: 'unknown', field: fact.what, value: fact.answer, accepted: Object.keys(answers).join(', ') })
-        break
-      }
-      case 'refrigerant-moved': {
-        const mass = measured(fact.mass, ['mass'], PLAIN_SCALE, fact.instrument, { field: 'mass moved' })
-        if (mass.ok) moves.push({ ...origin, fact, mass: mass.value.quantity as Quantity<'mass'> })
-        else note(mass.error)
-        break
-      }
-      case 'adjustment':
-        adjustments.push({ ...origin, what: fact.what })
-        break
-      case 'wait': {
-        const duration = parse(fact.duration, 'duration', { field: 'wait' })
-        if (duration.ok) waits.push({ ...origin, purpose: fact.purpose, duration: duration.value })
-        else note(duration.error)
-        break
-      }
-      case 'photo':
-      case 'note':
-        break
-      default:
-        fact satisfies never
-    }
+export function fold({ id, events }: { readonly id: string; readonly events: readonly VisitEvent[] }): Visit {
+  const { log, problems } = standing(events)
+  const draft: Draft = {
+    system: { facts: {}, figures: {} },
+    readings: {},
+    history: [],
+    observations: {},
+    moves: [],
+    adjustments: [],
+    waits: [],
+    problems: [...problems],
+    doubts: [],
   }
-  const system: System = { facts: facts as SystemFacts, figures }
-  return { id: visit.id, system, readings, history, observations, moves, adjustments, waits, log, problems, doubts }
+  for (const { id, at, position, holds } of log) {
+    if (holds) take(holds, { eventId: id, at, position }, draft)
+  }
+  return { id, log, ...draft }
 }
 
-type Note = (problem: Problem | undefined) => void
+/** The derived part of a visit, open for writing while it is made. */
+type Draft = {
+  -readonly [Part in Exclude<keyof Visit, 'id' | 'log' | 'system'>]: Writable<Visit[Part]>
+} & { readonly system: { readonly [Part in keyof System]: Writable<System[Part]> } }
 
-function readFigure(
-  facts: SystemFacts,
-  id: FigureId,
+type Writable<T> = T extends readonly (infer Item)[] ? Item[] : { -readonly [Key in keyof T]: T[Key] }
+
+function take(fact: Fact, origin: Origin, draft: Draft): void {
+  const refuse = (problem: Problem) => draft.problems.push({ eventId: origin.eventId, problem })
+  switch (fact.kind) {
+    case 'system-described':
+      describe(fact, origin, draft.system, refuse)
+      return
+    case 'reading': {
+      // Removed first: one that cannot be read must not leave an older one standing in its place.
+      delete draft.readings[fact.what]
+      const reading = readReading(fact, origin)
+      if (!reading.ok) return void refuse(reading.error)
+      draft.readings[fact.what] = reading.value
+      draft.history.push(reading.value)
+      const problem = doubtReading(reading.value)
+      if (problem) draft.doubts.push({ eventId: origin.eventId, problem })
+      return
+    }
+    case 'observation': {
+      const { what, answer } = fact
+      delete draft.observations[what]
+      const { label, answers } = observationKind(what)
+      if (isAnswer(what, answer)) Object.assign(draft.observations, { [what]: { ...origin, what, answer } })
+      else
+        refuse({ kind: 'unknown', field: label, value: answer, accepted: `one of ${Object.keys(answers).join(', ')}` })
+      return
+    }
+    case 'refrigerant-moved': {
+      const mass = measured(fact.mass, ['mass'], CHARGING_SCALE, fact.instrument, 'Refrigerant moved')
+      if (mass.ok) draft.moves.push({ ...origin, fact, mass: mass.value.quantity })
+      else refuse(mass.error)
+      return
+    }
+    case 'adjustment':
+      draft.adjustments.push({ ...origin, what: fact.what })
+      return
+    case 'wait': {
+      const duration = parse(fact.duration, 'duration', { field: 'Wait' })
+      if (duration.ok) draft.waits.push({ ...origin, purpose: fact.purpose, duration: duration.value })
+      else refuse(duration.error)
+      return
+    }
+    case 'photo':
+    case 'note':
+      return
+    default:
+      fact satisfies never
+  }
+}
+
+/** Later statements replace earlier ones field by field; an empty one (null) takes the earlier one back. */
+function describe(
+  { facts }: FactOf<'system-described'>,
   origin: Origin,
-  figures: Partial<Record<FigureId, Figure>>,
-  note: Note,
+  system: Draft['system'],
+  refuse: (problem: Problem) => void,
 ): void {
-  const typed = facts[id]
-  if (typed === undefined) return
-  const read = parse(typed, figureKind(id).accepts, { field: figureKind(id).label })
-  if (read.ok) figures[id] = { ...origin, typed, quantity: read.value }
-  else {
-    // A figure that cannot be read must not leave an older one standing in its place.
-    delete figures[id]
-    note(read.error)
+  for (const [name, stated] of Object.entries(facts)) {
+    if (stated === null) delete system.facts[name as keyof typeof facts]
+    else Object.assign(system.facts, { [name]: stated })
   }
-}
-
-function readReading(fact: FactOf<'reading'>, origin: Origin, note: Note): Reading | undefined {
-  const kind = readingKind(fact.what)
-  const read = measured(fact.value, kind.accepts, kind.accuracy, fact.instrument, { field: kind.label })
-  if (!read.ok) {
-    note(read.error)
-    return undefined
+  for (const id of FIGURE_IDS) {
+    const typed = facts[id]
+    if (typed === undefined) continue
+    delete system.figures[id]
+    if (typed === null) continue
+    const { label, accepts } = figureKind(id)
+    const quantity = parse(typed, accepts, { field: label })
+    if (quantity.ok) system.figures[id] = { ...origin, typed, quantity: quantity.value }
+    else refuse(quantity.error)
   }
-  return { ...origin, what: fact.what, typed: fact.value, ...read.value }
-}
-
-function implausible(reading: Reading): Problem | undefined {
-  const { label, plausible } = readingKind(reading.what)
-  const [min, max] = plausible
-  const { dimension, si } = reading.quantity
-  const Pa = dimension === 'gauge pressure' ? si + STANDARD_ATMOSPHERE.si : si
-  if (!outOfRange(label, Pa, min, max, '')) return undefined
-  const shift = Pa - si
-  const unit = preferredUnit(dimension, INCH_POUND)
-  const shown = (value: number) => Number(fromSi(value - shift, unit).toPrecision(4))
-  return { kind: 'out-of-range', field: label, value: shown(Pa), min: shown(min), max: shown(max), unit: unit.symbol }
 }

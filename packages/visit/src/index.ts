@@ -16,7 +16,6 @@ export {
   observationKind,
 } from './observation-kind.ts'
 export { READING_IDS, type ReadingId, type ReadingKind, readingKind, STATIONS, type StationId } from './reading-kind.ts'
-export type { LogEntry } from './standing.ts'
 export {
   APPLICATIONS,
   type Application,
@@ -28,11 +27,13 @@ export {
   METERING_DEVICES,
   type MeteringDevice,
   type SystemFacts,
+  type SystemStatement,
 } from './system.ts'
 export type {
   Adjustment,
   EntryProblem,
   Figure,
+  LogEntry,
   Move,
   Observation,
   Origin,

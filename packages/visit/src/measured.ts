@@ -2,7 +2,6 @@ import {
   type Dimension,
   fail,
   ok,
-  type ParseOptions,
   type Problem,
   parse,
   type Quantity,
@@ -10,67 +9,80 @@ import {
   type Result,
 } from '@chargewright/quantity'
 import type { Instrument } from './event.ts'
-import type { Accuracy } from './reading-kind.ts'
+import type { Accuracy } from './plain-instrument.ts'
+
+/** A typed value with its standard uncertainty, and where the uncertainty comes from. */
+export interface Measured<D extends Dimension = Dimension> {
+  readonly quantity: Quantity<D>
+  readonly uncertaintySource: string
+}
+
+/**
+ * Parses a typed value and gives it the standard uncertainty of its instrument: the error its maker or class allows,
+ * else that of a plain instrument of its sort, and in quadrature the rounding of its display.
+ *
+ * @param plain the instrument that is assumed where none is described
+ * @returns SI with standard uncertainty; else the problem with the value or with the description of the instrument
+ * @source JCGM 100:2008: 4.3.4 (a stated 95 % band a gives u = a/2), 4.3.7 (limits ±a give u = a/√3), F.2.2.1 (a display
+ * step d gives u = d/√12), eq. 10 (quadrature)
+ */
+export function measured<D extends Dimension>(
+  typed: string,
+  accepts: readonly D[],
+  plain: Accuracy,
+  instrument: Instrument | undefined,
+  field: string,
+): Result<Measured<D>, Problem> {
+  const value = parse(typed, accepts, { field })
+  if (!value.ok) return value
+  const { dimension, si } = value.value
+  const allowed = allowedError(value.value, plain, instrument ?? {}, field)
+  if (!allowed.ok) return allowed
+  const { u, source } = allowed.value
+  if (instrument?.resolution === undefined) {
+    return ok({ quantity: quantity(dimension, si, u), uncertaintySource: source })
+  }
+  const step = parseError(instrument.resolution, dimension, `${field}, resolution of the instrument`)
+  if (!step.ok) return step
+  return ok({
+    quantity: quantity(dimension, si, Math.hypot(u, step.value / Math.sqrt(12))),
+    uncertaintySource: `${source}, resolution ${instrument.resolution}`,
+  })
+}
+
+/** Standard uncertainty before rounding. A stated accuracy goes before a gauge class, that before the plain instrument. */
+function allowedError(
+  { dimension, si }: Quantity,
+  plain: Accuracy,
+  { accuracy, class: gaugeClass, span }: Instrument,
+  field: string,
+): Result<{ readonly u: number; readonly source: string }, Problem> {
+  if (accuracy !== undefined) {
+    const band = parseError(accuracy, dimension, `${field}, accuracy of the instrument`)
+    return band.ok ? ok({ u: band.value / 2, source: `stated accuracy ${accuracy}` }) : band
+  }
+  if (gaugeClass === undefined) {
+    return ok({ u: (plain.limit + plain.fraction * Math.abs(si)) / 2, source: plain.source })
+  }
+  const spanField = `${field}, span of the instrument`
+  if (span === undefined) {
+    const accepted = 'the span of the gauge, because its class is given'
+    return fail({ kind: 'missing', field: spanField, value: 'nothing', accepted })
+  }
+  const width = parseError(span, dimension, spanField)
+  if (!width.ok) return width
+  const source = `class ${gaugeClass} gauge, span ${span} (EN 837-1)`
+  return ok({ u: ((gaugeClass / 100) * width.value) / Math.sqrt(3), source })
+}
+
+/** An error is a difference: half a psi of a gauge, 0.3 K of a thermometer. Its sign, `±` or other, says nothing. */
+function parseError(typed: string, dimension: Dimension, field: string): Result<number, Problem> {
+  const size = parse(typed.replace(/^\s*(±|\+\/?-)/, ''), DIFFERENCE[dimension] ?? dimension, { field })
+  return size.ok ? ok(Math.abs(size.value.si)) : size
+}
 
 const DIFFERENCE: Readonly<Partial<Record<Dimension, Dimension>>> = {
   temperature: 'temperature difference',
   'gauge pressure': 'pressure difference',
   'absolute pressure': 'pressure difference',
-}
-
-/** A typed value with its standard uncertainty, and where the uncertainty comes from. */
-export interface Measured {
-  readonly quantity: Quantity
-  readonly uncertaintySource: string
-}
-
-/**
- * Parses a typed value and gives it the standard uncertainty of its instrument.
- *
- * A stated accuracy is taken as a 95 % band (u = a/2); a gauge class as a limit of error, class % of span, evenly
- * likely inside (u = a/√3, JCGM 100:2008, 4.3.7); a resolution adds d/√12 (ibid., F.2.2.1). Without an instrument the
- * plain one of its sort is assumed.
- */
-export function measured(
-  typed: string,
-  accepts: readonly Dimension[],
-  plain: Accuracy,
-  instrument: Instrument | undefined,
-  options: ParseOptions & { readonly field: string },
-): Result<Measured, Problem> {
-  const value = parse(typed, accepts, options)
-  if (!value.ok) return value
-  const { dimension, si } = value.value
-  const amount = (text: string, name: string) =>
-    parse(text, DIFFERENCE[dimension] ?? dimension, { field: `${options.field}.instrument.${name}` })
-
-  const parts: number[] = []
-  let source = plain.source
-  if (instrument?.accuracy !== undefined) {
-    const accuracy = amount(instrument.accuracy, 'accuracy')
-    if (!accuracy.ok) return accuracy
-    parts.push(accuracy.value.si / 2)
-    source = `stated accuracy ${instrument.accuracy}`
-  } else if (instrument?.class !== undefined && instrument.span !== undefined) {
-    const span = amount(instrument.span, 'span')
-    if (!span.ok) return span
-    parts.push((instrument.class * span.value.si) / 100 / Math.sqrt(3))
-    source = `class ${instrument.class} gauge, span ${instrument.span} (EN 837-1)`
-  } else if (instrument?.class !== undefined) {
-    const field = `${options.field}.instrument.span`
-    return fail({
-      kind: 'missing',
-      field,
-      value: 'nothing',
-      accepted: 'the span of the gauge, because its class is given',
-    })
-  } else {
-    parts.push((plain.limit + plain.fraction * Math.abs(si)) / 2)
-  }
-  if (instrument?.resolution !== undefined) {
-    const resolution = amount(instrument.resolution, 'resolution')
-    if (!resolution.ok) return resolution
-    parts.push(resolution.value.si / Math.sqrt(12))
-  }
-  return ok({ quantity: quantity(dimension, si, Math.hypot(...parts)), uncertaintySource: source })
 }

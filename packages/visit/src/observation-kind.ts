@@ -77,3 +77,8 @@ export const OBSERVATION_IDS = Object.keys(OBSERVATIONS) as readonly Observation
 
 /** The entry of an observation with its literal types widened. */
 export const observationKind = (id: ObservationId): ObservationKind => OBSERVATIONS[id]
+
+/** Whether a text is one of the answers that this observation can have. */
+export function isAnswer<Id extends ObservationId>(id: Id, text: string): text is AnswerOf<Id> {
+  return Object.hasOwn(OBSERVATIONS[id].answers, text)
+}

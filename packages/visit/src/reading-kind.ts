@@ -1,4 +1,14 @@
 import type { Dimension } from '@chargewright/quantity'
+import {
+  type Accuracy,
+  AIRFLOW,
+  CLAMP_AMMETER,
+  HYGROMETER,
+  LIQUID_GAUGE,
+  SUCTION_GAUGE,
+  THERMOMETER,
+  VOLTMETER,
+} from './plain-instrument.ts'
 
 /** The stations of the walk, in walking order; the same numbers mark the points on every picture. */
 export const STATIONS = [
@@ -11,13 +21,6 @@ export const STATIONS = [
 ] as const
 
 export type StationId = (typeof STATIONS)[number]['id']
-
-/** How far a plain instrument may be off: `limit` (in SI) plus `fraction` of the reading, as a 95 % band. */
-export interface Accuracy {
-  readonly limit: number
-  readonly fraction: number
-  readonly source: string
-}
 
 /** One thing that can be read: everything a form, a prompt or a check needs to know about it. */
 export interface ReadingKind {
@@ -32,36 +35,7 @@ export interface ReadingKind {
   readonly tells: string
 }
 
-const F = 5 / 9
-const PSI = 6894.757
 const celsius = (low: number, high: number): readonly [number, number] => [low + 273.15, high + 273.15]
-
-// California 2008 residential field verification, RA3.2.2.2.1: ±(0.1 % of reading + 1.3 °F). READ. The share of the
-// reading is taken at 100 °F (0.1 °F), because a share of an absolute temperature would mean nothing.
-const THERMOMETER: Accuracy = {
-  limit: 1.4 * F,
-  fraction: 0,
-  source: 'regulation limit for field thermometers (RA3.2.2.2.1)',
-}
-// The same regulation, 2013 edition, RA3.2.2.2.2.2: ±3.5 psi suction, ±7.0 psi liquid line. READ.
-const SUCTION_GAUGE: Accuracy = {
-  limit: 3.5 * PSI,
-  fraction: 0,
-  source: 'regulation limit for suction gauges (RA3.2.2.2.2)',
-}
-const LIQUID_GAUGE: Accuracy = {
-  limit: 7 * PSI,
-  fraction: 0,
-  source: 'regulation limit for liquid-line gauges (RA3.2.2.2.2)',
-}
-const HYGROMETER: Accuracy = {
-  limit: 0.03,
-  fraction: 0,
-  source: 'ventilated hygrometer, 2 to 5 % RH (ASTM E337 as quoted)',
-}
-const CLAMP_AMMETER: Accuracy = { limit: 0.1, fraction: 0.02, source: 'clamp ammeter, common practice' }
-const VOLTMETER: Accuracy = { limit: 1, fraction: 0.01, source: 'hand-held voltmeter, common practice' }
-const AIRFLOW: Accuracy = { limit: 0, fraction: 0.1, source: 'field airflow measurement, common practice' }
 
 const temperature = (
   label: string,

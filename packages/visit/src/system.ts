@@ -1,5 +1,6 @@
 import type { Dimension } from '@chargewright/quantity'
 import * as v from 'valibot'
+import { Typed } from './text.ts'
 
 /** Metering devices, by how they set the flow. */
 export const METERING_DEVICES = {
@@ -53,8 +54,11 @@ export const FIGURE_IDS = Object.keys(FIGURES) as readonly FigureId[]
 
 export const figureKind = (id: FigureId): FigureKind => FIGURES[id]
 
-const Typed = v.pipe(v.string(), v.nonEmpty(), v.maxLength(200))
-const Cell = v.nullable(v.number())
+// JSON can hold 1e999, which reads as infinity: it is no temperature.
+const Finite = v.pipe(v.number(), v.finite())
+/** Rows or columns of a printed chart, with room to spare. */
+const CHART_SIDE = 200
+const Temperatures = v.pipe(v.array(Finite), v.maxLength(CHART_SIDE))
 
 /**
  * A maker's charging chart as entered by the technician: superheat against outdoor dry bulb and indoor wet or dry
@@ -66,36 +70,52 @@ export const MakersChartSchema = v.variant('form', [
     form: v.literal('grid'),
     indoor: v.picklist(['wet-bulb', 'dry-bulb']),
     unit: v.picklist(['°F', '°C']),
-    outdoorTemperatures: v.array(v.number()),
-    indoorTemperatures: v.array(v.number()),
-    superheat: v.array(v.array(Cell)),
+    outdoorTemperatures: Temperatures,
+    indoorTemperatures: Temperatures,
+    superheat: v.pipe(
+      v.array(v.pipe(v.array(v.nullable(Finite)), v.maxLength(CHART_SIDE))),
+      v.maxLength(CHART_SIDE),
+      v.description('A row per outdoor temperature; null where the maker gives no value'),
+    ),
   }),
   v.strictObject({
     form: v.literal('csv'),
     indoor: v.picklist(['wet-bulb', 'dry-bulb']),
     unit: v.picklist(['°F', '°C']),
-    csv: v.pipe(v.string(), v.maxLength(100_000)),
+    csv: v.pipe(
+      v.string(),
+      v.maxLength(100_000),
+      v.description('Indoor temperatures in the first line, outdoor ones in the first column'),
+    ),
   }),
 ])
 
 export type MakersChart = v.InferOutput<typeof MakersChartSchema>
 
-const figureEntries = Object.fromEntries(FIGURE_IDS.map((id) => [id, v.exactOptional(Typed)])) as Record<
-  FigureId,
-  v.ExactOptionalSchema<typeof Typed, undefined>
->
+/** A field of the description: absent where nothing is said, null where an earlier statement is taken back. */
+const stated = <Schema extends v.GenericSchema>(schema: Schema) => v.exactOptional(v.nullable(schema))
 
-/** What is known of a system, as typed. Everything may be missing: a form is filled in as the walk goes. */
-export const SystemFactsSchema = v.strictObject({
-  name: v.exactOptional(Typed),
-  refrigerant: v.exactOptional(Typed),
-  meteringDevice: v.exactOptional(v.picklist(Object.keys(METERING_DEVICES) as MeteringDevice[])),
-  application: v.exactOptional(v.picklist(Object.keys(APPLICATIONS) as Application[])),
-  receiver: v.exactOptional(v.boolean()),
-  sightGlass: v.exactOptional(v.boolean()),
-  accumulator: v.exactOptional(v.boolean()),
-  makersChart: v.exactOptional(MakersChartSchema),
+const figureEntries = Object.fromEntries(
+  FIGURE_IDS.map((id) => {
+    const { label, example } = figureKind(id)
+    return [id, stated(v.pipe(Typed, v.title(label), v.examples([example])))]
+  }),
+) as unknown as Readonly<Record<FigureId, ReturnType<typeof stated<typeof Typed>>>>
+
+/** What is said of a system at one time, as typed. Everything may be missing: a form is filled in as the walk goes. */
+export const SystemStatementSchema = v.strictObject({
+  name: stated(Typed),
+  refrigerant: stated(Typed),
+  meteringDevice: stated(v.picklist(Object.keys(METERING_DEVICES) as MeteringDevice[])),
+  application: stated(v.picklist(Object.keys(APPLICATIONS) as Application[])),
+  receiver: stated(v.boolean()),
+  sightGlass: stated(v.boolean()),
+  accumulator: stated(v.boolean()),
+  makersChart: stated(MakersChartSchema),
   ...figureEntries,
 })
 
-export type SystemFacts = v.InferOutput<typeof SystemFactsSchema>
+export type SystemStatement = v.InferOutput<typeof SystemStatementSchema>
+
+/** What is known of a system after all statements. */
+export type SystemFacts = { readonly [Name in keyof SystemStatement]: Exclude<SystemStatement[Name], null> }

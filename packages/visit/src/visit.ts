@@ -1,19 +1,43 @@
 import type { Problem, Quantity } from '@chargewright/quantity'
-import type { FactOf } from './event.ts'
-import type { ObservationId } from './observation-kind.ts'
+import type { EventOf, Fact, FactOf } from './event.ts'
+import type { AnswerOf, ObservationId } from './observation-kind.ts'
 import type { ReadingId } from './reading-kind.ts'
-import type { LogEntry } from './standing.ts'
 import type { FigureId, SystemFacts } from './system.ts'
+
+/** A visit as its events make it. Derived anew from them every time; never stored. */
+export interface Visit {
+  readonly id: string
+  readonly system: System
+  /** The last standing reading of each kind. */
+  readonly readings: Readonly<Partial<Record<ReadingId, Reading>>>
+  /** Every standing reading in order, for trends and for steps. */
+  readonly history: readonly Reading[]
+  readonly observations: { readonly [Id in ObservationId]?: Observation<Id> }
+  readonly moves: readonly Move[]
+  readonly adjustments: readonly Adjustment[]
+  readonly waits: readonly Wait[]
+  readonly log: readonly LogEntry[]
+  /** Entries that could not be read: they are kept in the log and left out of everything else. */
+  readonly problems: readonly EntryProblem[]
+  /** Entries that were read but lie outside what is plausible: used, and questioned. */
+  readonly doubts: readonly EntryProblem[]
+}
+
+/** The system as described so far: the words and choices as given, the figures read. */
+export interface System {
+  readonly facts: SystemFacts
+  readonly figures: Readonly<Partial<Record<FigureId, Figure>>>
+}
 
 /** What every folded item keeps of the event it came from. */
 export interface Origin {
   readonly eventId: string
   readonly at: string
-  /** Place in the order of events: greater means later. */
+  /** Place in the order of events, from 0: greater means later. */
   readonly position: number
 }
 
-/** A figure of the system: as typed and in SI. */
+/** A figure of the system: as typed and in SI, taken as exact. */
 export interface Figure extends Origin {
   readonly typed: string
   readonly quantity: Quantity
@@ -27,14 +51,14 @@ export interface Reading extends Origin {
   readonly uncertaintySource: string
 }
 
-export interface Observation extends Origin {
-  readonly what: ObservationId
-  readonly answer: string
+export interface Observation<Id extends ObservationId = ObservationId> extends Origin {
+  readonly what: Id
+  readonly answer: AnswerOf<Id>
 }
 
 export interface Move extends Origin {
   readonly fact: FactOf<'refrigerant-moved'>
-  /** Mass with the scale's uncertainty, kg, always positive; `fact.direction` says which way. */
+  /** Mass with the scale's uncertainty, kg, never negative; `fact.direction` says which way. */
   readonly mass: Quantity<'mass'>
 }
 
@@ -47,33 +71,25 @@ export interface Wait extends Origin {
   readonly duration: Quantity<'duration'>
 }
 
-/** The system as described so far: the words and choices as given, the figures read. */
-export interface System {
-  readonly facts: SystemFacts
-  readonly figures: Readonly<Partial<Record<FigureId, Figure>>>
+/** One line of the log: what was entered, and what holds of it now. */
+export interface LogEntry {
+  readonly id: string
+  /** Time of entry as the device told it. */
+  readonly at: string
+  readonly by?: string
+  /** Place in the order of events, from 0. */
+  readonly position: number
+  readonly entered: Fact
+  /** The fact that holds: as entered, as corrected, or nothing when it was withdrawn or its id was already used. */
+  readonly holds: Fact | undefined
+  /** Id of the correction that is in force. */
+  readonly correctedBy?: string
+  /** Every correction of this entry, and of its corrections, in order: in force or not. */
+  readonly corrections: readonly EventOf<'correction'>[]
 }
 
 /** A problem with one entry, or a doubt about it, and the event it came from. */
 export interface EntryProblem {
   readonly eventId: string
   readonly problem: Problem
-}
-
-/** A visit as its events make it. Derived anew from them every time; never stored. */
-export interface Visit {
-  readonly id: string
-  readonly system: System
-  /** The last standing reading of each kind. */
-  readonly readings: Readonly<Partial<Record<ReadingId, Reading>>>
-  /** Every standing reading in order, for trends and for steps. */
-  readonly history: readonly Reading[]
-  readonly observations: Readonly<Partial<Record<ObservationId, Observation>>>
-  readonly moves: readonly Move[]
-  readonly adjustments: readonly Adjustment[]
-  readonly waits: readonly Wait[]
-  readonly log: readonly LogEntry[]
-  /** Entries that could not be read: they are kept in the log and left out of everything else. */
-  readonly problems: readonly EntryProblem[]
-  /** Entries that were read but lie outside what is plausible: used, and questioned. */
-  readonly doubts: readonly EntryProblem[]
 }
