@@ -1,0 +1,26 @@
+import { execFileSync } from 'node:child_process'
+import { existsSync, readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+
+const tracked = execFileSync('git', ['ls-files', '--cached', '--others', '--exclude-standard'], { encoding: 'utf8' })
+const files = tracked.split('\n').filter((file) => /\.(ts|tsx|mjs|js)$/.test(file) && existsSync(file))
+const tests = files.filter((file) => /\.(test|spec)\.ts$/.test(file))
+
+// The opening of a test with the first character of its name: test('…, it.each(rows)('…, test(`….
+const TEST = /^[ \t]*(?:test|it)(?:\.each\([\s\S]*?\))?\(\s*(.[^\n]*)/gm
+const TAGGED = /^['"`](\[(published|oracle|property|limit|pinned|#\d+)\])+ /
+
+describe('tests say what kind of truth they hold', () => {
+  test.each(tests)('[property] every name in %s starts with a tag', (file) => {
+    const names = [...readFileSync(file, 'utf8').matchAll(TEST)].map(([, name = '']) => name)
+    expect(names).not.toEqual([])
+    expect(names.filter((name) => !TAGGED.test(name))).toEqual([])
+  })
+})
+
+describe('nothing is left for later', () => {
+  test('[property] no source carries a reminder', () => {
+    const reminder = /\b(?:TO-?DO|FIX-?ME|X{3})\b/
+    expect(files.filter((file) => reminder.test(readFileSync(file, 'utf8')))).toEqual([])
+  })
+})
