@@ -31,7 +31,7 @@ const NUMBER_AND_UNIT = new RegExp(
   'is',
 )
 const TWO_AMOUNTS = new RegExp(
-  `^([-+]?)\\s*([${DIGIT}][${DIGIT}.,\\s/]*)([a-z'#]+)[\\s,]*([${DIGIT}][${DIGIT}.,\\s/]*)([a-z"]+)$`,
+  `^([-+]?)\\s*([${DIGIT}][${DIGIT}.,\\s/]*)([a-z'#]+)\\.?[\\s,]*([${DIGIT}][${DIGIT}.,\\s/]*)([a-z"]+)\\.?$`,
   'i',
 )
 

@@ -50,7 +50,7 @@ export function outOfRange(field: string, value: number, min: number, max: numbe
   return value >= min && value <= max ? undefined : { kind: 'out-of-range', field, value, min, max, unit }
 }
 
-/** Nine digits: all that anyone types, without the noise of a conversion (`295.37222222222223`). */
+/** Nine digits: all that anyone types, without the noise of a conversion (`295.3722222222222`). */
 function digits(value: number): string {
   return String(Number(value.toPrecision(9)))
 }
