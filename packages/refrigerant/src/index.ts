@@ -1,0 +1,5 @@
+export { blend } from './blend.ts'
+export { findRefrigerant, refrigerantNames } from './find-refrigerant.ts'
+export type { Component, Refrigerant } from './refrigerant.ts'
+export { type Saturation, type SaturationPoint, saturationAtPressure, saturationAtTemperature } from './saturation.ts'
+export { type State, stateAt, stateAtQuality } from './state.ts'

@@ -1,0 +1,42 @@
+import { blends, fluidFiles } from './data.ts'
+import type { BlendRow, FluidFile } from './data-file.ts'
+
+export type Listed =
+  | { readonly kind: 'fluid'; readonly name: string; readonly fluid: FluidFile }
+  | { readonly kind: 'blend'; readonly name: string; readonly row: BlendRow }
+
+/** Everything that has a designation here, whether or not it can be computed. */
+export const listed: readonly Listed[] = [
+  ...fluidFiles.map((fluid) => ({ kind: 'fluid' as const, name: fluid.name, fluid })),
+  ...blends.map((row) => ({ kind: 'blend' as const, name: row.name, row })),
+].sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true }))
+
+/** Trade habit drops the letter of the only blend in use; the standard does not (*common practice*). */
+const HABITS: Readonly<Record<string, string>> = { '507': 'R-507A' }
+
+const byKey = new Map<string, Listed>()
+for (const entry of listed) {
+  byKey.set(keyOf(entry.name), entry)
+  if (entry.kind === 'fluid') for (const alias of entry.fluid.aliases) byKey.set(keyOf(alias), entry)
+}
+for (const [habit, name] of Object.entries(HABITS)) byKey.set(habit, byKey.get(keyOf(name))!)
+
+/** Finds an entry by what people write: `R410A`, `r-410a`, `410a`, `propane`, `CO2`, `R1234ze`. */
+export function listedAs(name: string): Listed | undefined {
+  return byKey.get(keyOf(name))
+}
+
+/** Names that begin like the one asked for, for the message that it is not known. */
+export function similarNames(name: string): readonly string[] {
+  const key = keyOf(name)
+  if (key.length < 2) return []
+  return listed.map((entry) => entry.name).filter((candidate) => keyOf(candidate).startsWith(key))
+}
+
+/** Letters and digits only, without the R or the family letters in front of a number. */
+function keyOf(name: string): string {
+  return name
+    .toLowerCase()
+    .replace(/[^a-z0-9]/g, '')
+    .replace(/^(?:hcfc|hcfo|hfc|hfo|cfc|hc|r)(?=[ec]?\d)/, '')
+}

@@ -1,0 +1,168 @@
+import { fail, type Kelvin, ok, outOfRange, type Pascal, type Problem, type Result } from '@chargewright/quantity'
+import { type Engine, stateOf } from './engine.ts'
+import { solveLine } from './equilibrium/saturation-line.ts'
+import { densityBetween } from './mixture/density.ts'
+import { type CaloricState, caloricState } from './mixture/fixed-composition.ts'
+import type { Refrigerant } from './refrigerant.ts'
+import { saturationAtPressure } from './saturation.ts'
+import { type TwoPhase, twoPhaseAt } from './two-phase.ts'
+
+/** A state of the refrigerant. In two-phase, cp and the speed of sound have no meaning and are absent. */
+export interface State {
+  readonly temperature_K: number
+  /** Absolute. */
+  readonly pressure_Pa: number
+  readonly density_kg_m3: number
+  readonly enthalpy_J_kg: number
+  readonly entropy_J_kgK: number
+  readonly cp_J_kgK?: number
+  readonly speedOfSound_m_s?: number
+  /** `supercritical` above both the critical temperature and the critical pressure. */
+  readonly phase: 'liquid' | 'vapour' | 'supercritical' | 'two-phase'
+  /** Vapour share of the mass, in two-phase only. */
+  readonly quality?: number
+}
+
+/** On the line of a pure fluid, and of an azeotrope, p and T say nothing about how much has evaporated. */
+const ON_THE_LINE_K = 1e-6
+/** No pressure above this multiple of the critical one can be two-phase near the critical temperature. */
+const CLEAR_OF_CRITICAL = 1.02
+
+/**
+ * The state at a pressure and a temperature, from the equations of state.
+ *
+ * @param pressure Pa absolute, above 0 to the refrigerant's `range.maxPressure_Pa`
+ * @param temperature K, within the refrigerant's `range`
+ * @returns also a problem exactly on the line of a pure fluid, where a quality is needed, and next to the critical point
+ */
+export function stateAt(refrigerant: Refrigerant, pressure: Pascal, temperature: Kelvin): Result<State, Problem> {
+  const { range, engine } = refrigerant
+  const problem =
+    outOfRange('pressure', pressure, Number.MIN_VALUE, range.maxPressure_Pa, 'Pa') ??
+    outOfRange('temperature', temperature, range.minTemperature_K, range.maxTemperature_K, 'K')
+  if (problem) return fail(problem)
+  const { saturation } = engine.limits
+  if (pressure > saturation.maxPressure_Pa) return aboveTheDome(refrigerant, pressure, temperature)
+  if (pressure < saturation.minPressure_Pa) return singlePhase(refrigerant, pressure, temperature, 'vapour')
+
+  const lines = saturationAtPressure(refrigerant, pressure)
+  if (!lines.ok) return lines
+  const { bubble, dew } = lines.value
+  if (temperature < bubble.temperature_K - ON_THE_LINE_K)
+    return singlePhase(refrigerant, pressure, temperature, 'liquid')
+  if (temperature > dew.temperature_K + ON_THE_LINE_K) return singlePhase(refrigerant, pressure, temperature, 'vapour')
+  if (dew.temperature_K - bubble.temperature_K <= 2 * ON_THE_LINE_K) return fail(onTheLine(pressure, temperature))
+  const flash = twoPhaseAt(refrigerant, lines.value, 'temperature', temperature)
+  return flash ? ok(twoPhaseState(flash)) : fail(unsolved(pressure, 'temperature', `${temperature} K`))
+}
+
+/**
+ * The two-phase state at a pressure with a given share of vapour; a blend's liquid and vapour then differ in
+ * composition, and the temperature lies between bubble and dew point.
+ *
+ * @param pressure Pa absolute, as for `saturationAtPressure`
+ * @param quality vapour share of the mass, 0 (bubble point) to 1 (dew point)
+ */
+export function stateAtQuality(refrigerant: Refrigerant, pressure: Pascal, quality: number): Result<State, Problem> {
+  const problem = outOfRange('quality', quality, 0, 1, 'kg/kg')
+  if (problem) return fail(problem)
+  const lines = saturationAtPressure(refrigerant, pressure)
+  if (!lines.ok) return lines
+  const flash = twoPhaseAt(refrigerant, lines.value, 'quality', quality)
+  return flash ? ok(twoPhaseState(flash)) : fail(unsolved(pressure, 'quality', String(quality)))
+}
+
+/** Above every saturation pressure that is solved: liquid, gas or supercritical, but not next to the critical point. */
+function aboveTheDome(refrigerant: Refrigerant, pressure: number, temperature: number): Result<State, Problem> {
+  const { critical, engine } = refrigerant
+  const { bubble, dew } = engine
+  const warmest = Math.exp(Math.max(bubble.lnT.at(-1)!, dew.lnT.at(-1)!, Math.log(critical.temperature_K)))
+  const highest = Math.max(
+    CLEAR_OF_CRITICAL * critical.pressure_Pa,
+    Math.exp(Math.max(bubble.lnP.at(-1)!, dew.lnP.at(-1)!)),
+  )
+  if (pressure < highest && temperature < warmest) {
+    const coldest = engine.limits.saturation
+    const lines = saturationAtPressure(refrigerant, coldest.maxPressure_Pa as Pascal)
+    if (!lines.ok) return lines
+    if (temperature >= lines.value.bubble.temperature_K) return fail(tooCritical(refrigerant, pressure, temperature))
+    return singlePhase(refrigerant, pressure, temperature, 'liquid')
+  }
+  if (temperature < critical.temperature_K) return singlePhase(refrigerant, pressure, temperature, 'liquid')
+  const phase = pressure > critical.pressure_Pa ? 'supercritical' : 'vapour'
+  return singlePhase(refrigerant, pressure, temperature, phase)
+}
+
+function singlePhase(
+  { engine }: Refrigerant,
+  pressure: number,
+  temperature: number,
+  phase: 'liquid' | 'vapour' | 'supercritical',
+): Result<State, Problem> {
+  const density =
+    phase === 'liquid' ? liquidDensity(engine, pressure, temperature) : gasDensity(engine, pressure, temperature)
+  if (!(density > 0)) return fail(unsolved(pressure, 'temperature', `${temperature} K`))
+  const state: CaloricState = caloricState()
+  stateOf(engine, temperature, density, state)
+  const { enthalpy_J_kg, entropy_J_kgK, cp_J_kgK, speedOfSound_m_s } = state
+  return ok({
+    temperature_K: temperature,
+    pressure_Pa: pressure,
+    density_kg_m3: density * engine.fluid.molarMass_kg_mol,
+    enthalpy_J_kg,
+    entropy_J_kgK,
+    cp_J_kgK,
+    speedOfSound_m_s,
+    phase,
+  })
+}
+
+/** From the saturated liquid of the same temperature upwards; above the solved line from the reducing density. */
+function liquidDensity(
+  { bubble, fluid, limits, moleFractions }: Engine,
+  pressure: number,
+  temperature: number,
+): number {
+  const below = temperature <= limits.saturation.maxTemperature_K
+  if (below && !solveLine(bubble, 'temperature', Math.log(temperature))) return Number.NaN
+  const saturated = below ? Math.exp(bubble.work.u[moleFractions.length]!) : fluid.reducingDensity_mol_m3
+  const low = below ? saturated * (1 - 1e-6) : 0
+  return densityBetween(fluid, temperature, pressure, saturated, low, Number.POSITIVE_INFINITY)
+}
+
+/** From the ideal gas; below the critical temperature not past the saturated vapour. */
+function gasDensity({ dew, fluid, limits, moleFractions }: Engine, pressure: number, temperature: number): number {
+  const ideal = pressure / (fluid.gasConstant_J_molK * temperature)
+  const below = temperature <= limits.saturation.maxTemperature_K
+  const above = temperature < limits.saturation.minTemperature_K
+  if (!below || above) return densityBetween(fluid, temperature, pressure, ideal, 0, Number.POSITIVE_INFINITY)
+  if (!solveLine(dew, 'temperature', Math.log(temperature))) return Number.NaN
+  const pure = moleFractions.length === 1
+  const saturated = Math.exp(pure ? dew.work.u[0]! : dew.work.u[moleFractions.length]!)
+  return densityBetween(fluid, temperature, pressure, ideal, 0, saturated * (1 + 1e-6))
+}
+
+const twoPhaseState = (state: TwoPhase): State => ({ ...state, phase: 'two-phase' })
+
+const unsolved = (pressure: number, field: string, value: string): Problem => ({
+  kind: 'unsolved',
+  field,
+  value,
+  accepted: `the equations of state did not close at ${pressure} Pa`,
+})
+
+const onTheLine = (pressure: number, temperature: number): Problem => ({
+  kind: 'ambiguous',
+  field: 'temperature',
+  value: `${temperature} K at ${pressure} Pa`,
+  accepted: 'a quality instead: this is the saturation line, where pressure and temperature do not fix the state',
+})
+
+function tooCritical({ critical, name }: Refrigerant, pressure: number, temperature: number): Problem {
+  return {
+    kind: 'unsolved',
+    field: 'temperature',
+    value: `${temperature} K at ${pressure} Pa`,
+    accepted: `too near the critical point of ${name}, ${critical.temperature_K.toFixed(2)} K and ${critical.pressure_Pa.toFixed(0)} Pa`,
+  }
+}
