@@ -1,6 +1,6 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
-import { visitJsonSchema } from '@chargewright/visit/json-schema'
+import { visitJsonSchema } from './visit-json-schema.ts'
 
 const folder = fileURLToPath(new URL('../schemas/', import.meta.url))
 const file = `${folder}visit.schema.json`

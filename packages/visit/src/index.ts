@@ -5,6 +5,7 @@ export {
   type FactOf,
   FactSchema,
   type Instrument,
+  InstrumentSchema,
   type VisitEvent,
 } from './event.ts'
 export { fold } from './fold.ts'
@@ -24,10 +25,12 @@ export {
   type FigureKind,
   figureKind,
   type MakersChart,
+  MakersChartSchema,
   METERING_DEVICES,
   type MeteringDevice,
   type SystemFacts,
   type SystemStatement,
+  SystemStatementSchema,
 } from './system.ts'
 export type {
   Adjustment,

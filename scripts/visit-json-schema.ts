@@ -1,12 +1,14 @@
+import {
+  EventSchema,
+  FactSchema,
+  InstrumentSchema,
+  MakersChartSchema,
+  SystemStatementSchema,
+  VisitFileSchema,
+} from '@chargewright/visit'
 import { toJsonSchema } from '@valibot/to-json-schema'
-import { EventSchema, FactSchema, InstrumentSchema } from './event.ts'
-import { MakersChartSchema, SystemStatementSchema } from './system.ts'
-import { VisitFileSchema } from './visit-file.ts'
 
-/**
- * The visit file as a JSON Schema (draft 2020-12), for programs that do not use this package. An entry of its own, so
- * that no app carries the converter: it runs when `schemas/visit.schema.json` is written, and in the test of that file.
- */
+/** The visit file as a JSON Schema (draft 2020-12), made from the code's own, for programs that do not use it. */
 export function visitJsonSchema(): object {
   const { $schema, ...schema } = toJsonSchema(VisitFileSchema, {
     target: 'draft-2020-12',
