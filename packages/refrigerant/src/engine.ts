@@ -41,8 +41,8 @@ export interface Limits {
 /** A discharge line gets this hot; some papers stop just short of it, and their equations extend there smoothly. */
 const COMMON_MAX_TEMPERATURE_K = 425
 const COMMON_MAX_PRESSURE_PA = 10e6
-/** A component may be below its own triple point in a blend that is still liquid. */
-const COMMON_MIN_BLEND_TEMPERATURE_K = 173.15
+/** Colder than any service; some blends' liquids separate in two below it. A component may be below its triple point. */
+const MIN_BLEND_TEMPERATURE_K = 173.15
 /** Nearer the critical point than this the two phases are refused. */
 const HIGHEST_SATURATION = 0.998
 /** The bubble pressure of a blend can pass over the critical pressure; saturation by pressure stops below it. */
@@ -100,7 +100,7 @@ function molesOf(components: readonly FluidFile[], massFractions: Float64Array):
 function plainLimits(components: readonly FluidFile[]): Omit<Limits, 'saturation'> {
   const highestMin = Math.max(...components.map(({ range }) => range.minTemperature_K))
   return {
-    minTemperature_K: components.length === 1 ? highestMin : Math.min(highestMin, COMMON_MIN_BLEND_TEMPERATURE_K),
+    minTemperature_K: components.length === 1 ? highestMin : MIN_BLEND_TEMPERATURE_K,
     maxTemperature_K: Math.max(
       COMMON_MAX_TEMPERATURE_K,
       Math.min(...components.map(({ range }) => range.maxTemperature_K)),

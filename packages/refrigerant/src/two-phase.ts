@@ -1,6 +1,7 @@
 import type { Engine } from './engine.ts'
 import { solveLine } from './equilibrium/saturation-line.ts'
 import { type Split, solveSplit, split } from './equilibrium/split.ts'
+import { type Ends, endsOf, startSplit } from './equilibrium/split-start.ts'
 import { evaluateIdeal, idealGas } from './mixture/ideal.ts'
 import type { Phase } from './mixture/phase.ts'
 import type { Refrigerant } from './refrigerant.ts'
@@ -16,28 +17,45 @@ export interface TwoPhase {
   readonly quality: number
 }
 
-const DIRECT_ITERATIONS = 20
-/** When the direct start fails, the flash is followed from the bubble point in this many steps. */
-const STEPS = 24
+const ITERATIONS = 20
+/** A flash outside the glide by more than this has found a false root, or a liquid that would separate in two. */
+const GLIDE_TOLERANCE_K = 1e-4
+/** Phase densities may leave the span between bubble and dew point by this factor, false roots leave it by more. */
+const DENSITY_TOLERANCE = 1.15
 
-/** The two-phase state between these bubble and dew points; undefined if the flash did not close. */
+/** The two-phase state between these bubble and dew points; undefined if no flash closed there. */
 export function twoPhaseAt(
   { engine, kind }: Refrigerant,
   lines: Saturation,
   specified: 'temperature' | 'quality',
   value: number,
 ): TwoPhase | undefined {
-  const { bubble, dew } = lines
   if (kind === 'pure') return lever(lines, value)
-  const flash = split(engine.model, engine.massFractions)
+  const { bubble, dew, massFractions, model } = engine
+  const pressure = lines.bubble.pressure_Pa
+  const lnP = Math.log(pressure)
+  if (!solveLine(bubble, 'pressure', lnP) || !solveLine(dew, 'pressure', lnP)) return undefined
+  const ends = endsOf(bubble.work, dew.work, massFractions)
+  const flash = split(model, massFractions)
+  startSplit(flash, ends, specified, value)
   const target = specified === 'temperature' ? Math.log(value) : value
-  const glide = dew.temperature_K - bubble.temperature_K
-  const share = specified === 'temperature' ? (value - bubble.temperature_K) / glide : value
-  const ends = endPoints(engine, bubble.pressure_Pa)
-  if (!ends) return undefined
-  startBetween(flash, ends, share)
-  if (solveSplit(flash, bubble.pressure_Pa, specified, target, DIRECT_ITERATIONS)) return stateOfSplit(engine, flash)
-  return followed(engine, flash, ends, specified, value, bubble.pressure_Pa)
+  const solved = solveSplit(flash, pressure, specified, target, ITERATIONS) && credible(flash, ends)
+  return solved ? stateOfSplit(engine, flash) : undefined
+}
+
+function credible({ u, liquid, vapour }: Split, { temperature, liquid: lnL, vapour: lnV, molarMass }: Ends): boolean {
+  const T = Math.exp(u[u.length - 2]!)
+  const q = u[u.length - 1]!
+  const inside = T > temperature[0] - GLIDE_TOLERANCE_K && T < temperature[1] + GLIDE_TOLERANCE_K
+  const share = q > -1e-9 && q < 1 + 1e-9
+  return inside && share && near(liquid, lnL, molarMass) && near(vapour, lnV, molarMass)
+}
+
+function near({ partial, P_density }: Phase, [a, b]: readonly [number, number], molarMass: Float64Array): boolean {
+  const density = partial.reduce((sum, rho, i) => sum + rho * molarMass[i]!, 0)
+  const low = Math.exp(Math.min(a, b)) / DENSITY_TOLERANCE
+  const high = Math.exp(Math.max(a, b)) * DENSITY_TOLERANCE
+  return P_density > 0 && density > low && density < high
 }
 
 /** The two phases of a pure fluid keep their states; only their shares change. */
@@ -51,52 +69,6 @@ function lever({ bubble, dew }: Saturation, quality: number): TwoPhase {
     entropy_J_kgK: between(bubble.entropy_J_kgK, dew.entropy_J_kgK),
     quality,
   }
-}
-
-/** The unknowns of the split at the bubble and at the dew point. */
-function endPoints(engine: Engine, pressure: number): { first: Float64Array; last: Float64Array } | undefined {
-  const { bubble, dew, moleFractions } = engine
-  const count = moleFractions.length
-  const first = new Float64Array(2 * count + 2)
-  const last = new Float64Array(2 * count + 2)
-  if (!solveLine(bubble, 'pressure', Math.log(pressure))) return undefined
-  if (!solveLine(dew, 'pressure', Math.log(pressure))) return undefined
-  const b = bubble.work.u
-  const d = dew.work.u
-  for (let i = 0; i < count; i++) {
-    const lnZ = Math.log(moleFractions[i]!)
-    first[i] = b[count]! + lnZ
-    first[count + i] = b[i]!
-    last[i] = d[i]!
-    last[count + i] = d[count]! + lnZ
-  }
-  first[2 * count] = b[count + 1]!
-  last[2 * count] = d[count + 1]!
-  last[2 * count + 1] = 1
-  return { first, last }
-}
-
-function startBetween({ u }: Split, { first, last }: { first: Float64Array; last: Float64Array }, share: number): void {
-  for (let k = 0; k < u.length; k++) u[k] = first[k]! + share * (last[k]! - first[k]!)
-}
-
-/** From the bubble point in small steps of temperature or quality, each starting where the last one ended. */
-function followed(
-  engine: Engine,
-  flash: Split,
-  ends: { first: Float64Array; last: Float64Array },
-  specified: 'temperature' | 'quality',
-  value: number,
-  pressure: number,
-): TwoPhase | undefined {
-  flash.u.set(ends.first)
-  const from = specified === 'temperature' ? Math.exp(ends.first[ends.first.length - 2]!) : 0
-  for (let k = 1; k <= STEPS; k++) {
-    const here = from + ((value - from) * k) / STEPS
-    const target = specified === 'temperature' ? Math.log(here) : here
-    if (!solveSplit(flash, pressure, specified, target, DIRECT_ITERATIONS)) return undefined
-  }
-  return stateOfSplit(engine, flash)
 }
 
 function stateOfSplit(engine: Engine, { u, liquid, vapour, model }: Split): TwoPhase {
