@@ -108,6 +108,7 @@ describe('what is asked about', () => {
 
   test('[property] 1,234 inside two amounts is asked about too', () => {
     expect(problemOf('1,234 lb 6 oz', 'mass')).toMatchObject({ kind: 'ambiguous', accepted: '1234 lb or 1.234 lb' })
+    expect(problemOf('1 lb 1,234 oz', 'mass')).toMatchObject({ kind: 'ambiguous', accepted: '1234 oz or 1.234 oz' })
   })
 
   test('[property] a negative vacuum can mean either side of the atmosphere', () => {

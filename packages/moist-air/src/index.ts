@@ -1,0 +1,1 @@
+export { type Humidity, type MoistAir, moistAir } from './moist-air.ts'
