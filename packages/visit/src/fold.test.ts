@@ -160,9 +160,9 @@ describe('what was done', () => {
 
   test('[property] refrigerant moved has its mass with the uncertainty of a charging scale', () => {
     const [move] = visitOf(moved('6 1/4 oz')).moves
-    // ±(5 g + 0.1 %) as a 95 % band; 6.25 oz are 177.2 g.
+    // ±(5 g + 0.1 %) as a limit seldom reached; 6.25 oz are 177.2 g.
     expect(move!.mass.si).toBeCloseTo(0.17718, 5)
-    expect(move!.mass.u).toBeCloseTo((0.005 + 0.001 * 0.17718) / 2, 8)
+    expect(move!.mass.u).toBeCloseTo((0.005 + 0.001 * 0.17718) / Math.sqrt(6), 8)
     expect(move!.fact).toEqual(moved('6 1/4 oz'))
   })
 

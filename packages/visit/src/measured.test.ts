@@ -17,8 +17,13 @@ function uncertainty(instrument?: Instrument): { readonly u_psi: number; readonl
 
 describe('where the uncertainty comes from', () => {
   const cases: readonly [situation: string, instrument: Instrument | undefined, u_psi: number, source: string][] = [
-    ['no instrument: half the 95 % band of a plain one, share included', undefined, (3.5 + 1) / 2, 'plain gauge'],
-    ['only a name: the same', { name: 'gauge 2' }, (3.5 + 1) / 2, 'plain gauge'],
+    [
+      'no instrument: limits of a plain one, share included, seldom reached',
+      undefined,
+      (3.5 + 1) / Math.sqrt(6),
+      'plain gauge',
+    ],
+    ['only a name: the same', { name: 'gauge 2' }, (3.5 + 1) / Math.sqrt(6), 'plain gauge'],
     ['stated accuracy: half of it', { accuracy: '0.5 psi' }, 0.25, 'stated accuracy 0.5 psi'],
     ['written with its sign', { accuracy: '± 0.5 psi' }, 0.25, 'stated accuracy ± 0.5 psi'],
     ['written with its sign in letters', { accuracy: '+/-0.5 psi' }, 0.25, 'stated accuracy +/-0.5 psi'],
@@ -55,7 +60,7 @@ describe('where the uncertainty comes from', () => {
 
   test('[property] the share of a plain instrument goes by the size of the reading, whatever its sign', () => {
     const vacuum = measured('-10 psig', ['gauge pressure'], plain, undefined, 'Suction pressure')
-    expect(vacuum.ok && vacuum.value.quantity.u! / PSI).toBeCloseTo((3.5 + 0.1) / 2, 9)
+    expect(vacuum.ok && vacuum.value.quantity.u! / PSI).toBeCloseTo((3.5 + 0.1) / Math.sqrt(6), 9)
   })
 })
 

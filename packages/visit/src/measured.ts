@@ -23,8 +23,9 @@ export interface Measured<D extends Dimension = Dimension> {
  *
  * @param plain the instrument that is assumed where none is described
  * @returns SI with standard uncertainty; else the problem with the value or with the description of the instrument
- * @source JCGM 100:2008: 4.3.4 (a stated 95 % band a gives u = a/2), 4.3.7 (limits ±a give u = a/√3), F.2.2.1 (a display
- * step d gives u = d/√12), eq. 10 (quadrature)
+ * @source JCGM 100:2008: 4.3.4 (a stated 95 % band a gives u = a/2), 4.3.7 (limits ±a of a class give u = a/√3), 4.3.9
+ * (limits ±a that a checked instrument seldom reaches give u = a/√6), F.2.2.1 (a display step d gives u = d/√12), eq. 10
+ * (quadrature)
  */
 export function measured<D extends Dimension>(
   typed: string,
@@ -62,7 +63,7 @@ function allowedError(
     return band.ok ? ok({ u: band.value / 2, source: `stated accuracy ${accuracy}` }) : band
   }
   if (gaugeClass === undefined) {
-    return ok({ u: (plain.limit + plain.fraction * Math.abs(si)) / 2, source: plain.source })
+    return ok({ u: (plain.limit + plain.fraction * Math.abs(si)) / Math.sqrt(6), source: plain.source })
   }
   const spanField = `${field}, span of the instrument`
   if (span === undefined) {

@@ -1,4 +1,7 @@
-/** How far a plain instrument may be off: `limit` (in SI) plus `fraction` of the reading, as a 95 % band. */
+/**
+ * How far a plain instrument may be off at most: `limit` (in SI) plus `fraction` of the reading. One that is checked as
+ * the trade should check it is seldom that far off.
+ */
 export interface Accuracy {
   readonly limit: number
   readonly fraction: number

@@ -12,7 +12,7 @@ function read(what: ReadingId, value: string) {
 
 describe('a reading', () => {
   test('[property] keeps the text as typed beside SI with its uncertainty, and where it came from', () => {
-    // RA3.2.2, 2013: ±3.5 psi for a suction gauge, taken as a 95 % band.
+    // RA3.2.2, 2013: ±3.5 psi for a suction gauge, taken as a limit that is seldom reached.
     const { quantity, ...rest } = read('suction-pressure', ' 118,0 psi ')
     expect(rest).toEqual({
       ...origin,
@@ -22,7 +22,7 @@ describe('a reading', () => {
     })
     expect(quantity.dimension).toBe('gauge pressure')
     expect(quantity.si).toBeCloseTo(118 * 6894.757, 0)
-    expect(quantity.u).toBeCloseTo((3.5 * 6894.757) / 2, 0)
+    expect(quantity.u).toBeCloseTo((3.5 * 6894.757) / Math.sqrt(6), 0)
   })
 
   test('[property] a pressure typed as absolute stays absolute', () => {

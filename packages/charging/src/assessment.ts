@@ -1,0 +1,122 @@
+import type { Quantity, Statement } from '@chargewright/quantity'
+import type { EntryProblem, FigureId, ObservationId, ReadingId } from '@chargewright/visit'
+import type { Evidence, Measure } from './evidence.ts'
+import type { Measures } from './measures.ts'
+
+/** The ways to find the right charge, and their names in words. */
+export const METHODS = {
+  superheat: 'by compressor superheat',
+  subcooling: 'by subcooling',
+  'sight-glass': 'by sight glass under load',
+  weight: 'by weight',
+} as const
+
+export type MethodId = keyof typeof METHODS
+
+/** What an assessment can find, and its name in words. */
+export const FINDINGS = {
+  add: 'add',
+  recover: 'recover',
+  hold: 'hold',
+  'not-the-charge': 'not the charge',
+  'not-ready': 'not ready',
+  'cannot-tell': 'cannot tell',
+} as const
+
+export type FindingKind = keyof typeof FINDINGS
+
+/** Something that must hold before the method may speak. */
+export interface Condition {
+  readonly id:
+    | 'settled'
+    | 'equalised'
+    | 'outdoor-temperature'
+    | 'target'
+    | 'airflow'
+    | 'load'
+    | 'system-empty'
+    | 'scale'
+  /** `doubtful`: the method may speak, with a warning. `unknown`: nothing was entered that tells. */
+  readonly state: 'met' | 'doubtful' | 'unmet' | 'unknown'
+  readonly evidence: Evidence
+  /** What to do about one that is not met or not known. */
+  readonly remedy?: Statement
+  readonly next?: NextEntry
+}
+
+/** The entry that would tell more: which one, and why. */
+export interface NextEntry {
+  readonly entry:
+    | { readonly kind: 'reading'; readonly what: ReadingId }
+    | { readonly kind: 'observation'; readonly what: ObservationId }
+    | { readonly kind: 'figure'; readonly what: FigureId }
+    | { readonly kind: 'fact'; readonly what: 'refrigerant' | 'meteringDevice' | 'application' | 'makersChart' }
+  readonly why: Statement
+}
+
+/** Another cause that could make the same readings. */
+export interface LookAlike {
+  readonly id:
+    | 'low-indoor-airflow'
+    | 'liquid-line-restriction'
+    | 'gas-or-poor-condenser-air'
+    | 'weak-compressor-or-oversized-orifice'
+    | 'valve-feeds-too-little'
+    | 'valve-feeds-too-much'
+    | 'leak'
+  readonly label: Statement
+  /**
+   * `explains`: the readings speak for it. `excluded`: they speak against it. `open`: it cannot be told from the charge
+   * with what was read, so no charge may be moved yet. `unlikely`: not excluded, but nothing speaks for it.
+   */
+  readonly verdict: 'explains' | 'excluded' | 'open' | 'unlikely'
+  readonly evidence: Evidence
+  readonly next?: NextEntry
+}
+
+/** A weighed step. */
+export interface Dose {
+  readonly direction: 'into-system' | 'out-of-system'
+  readonly mass: Quantity<'mass'>
+  readonly phase: 'liquid' | 'vapour'
+  readonly port: 'suction' | 'liquid-line' | 'receiver'
+  readonly compressor: 'running' | 'stopped'
+  readonly evidence: Evidence
+}
+
+export interface Caution {
+  readonly id: string
+  readonly statement: Statement
+  readonly source: string
+}
+
+/** The verdict, in one sentence and its reasons. */
+export interface Finding {
+  readonly kind: FindingKind
+  readonly sentence: Statement
+  readonly reasons: readonly Evidence[]
+  /** What to do now, in order. */
+  readonly steps: readonly Statement[]
+  readonly dose?: Dose
+  /** For `not-the-charge`: the cause. */
+  readonly cause?: LookAlike
+  /** For `cannot-tell` and `not-ready`: what to enter next, the most telling first. */
+  readonly next: readonly NextEntry[]
+}
+
+/** The answer to a visit: everything a screen, a prompt or a report shows. Derived, never edited. */
+export interface Assessment {
+  /** Version of the rules that gave this answer; kept with it, so that an old record gives its old answer. */
+  readonly version: string
+  readonly method: { readonly id: MethodId; readonly because: Evidence } | undefined
+  readonly finding: Finding
+  readonly conditions: readonly Condition[]
+  readonly lookAlikes: readonly LookAlike[]
+  readonly cautions: readonly Caution[]
+  /** Derived values worth showing beside the readings they come from. */
+  readonly measures: Measures
+  /** What the method aims at: a superheat, a subcooling or a mass. */
+  readonly target?: Measure
+  readonly problems: readonly EntryProblem[]
+  readonly doubts: readonly EntryProblem[]
+}

@@ -1,0 +1,148 @@
+import { type Statement, say } from '@chargewright/quantity'
+import type { Caution, Finding } from './assessment.ts'
+import { againstLimit } from './compare.ts'
+import { isFlammable } from './flammable.ts'
+import { LIMITS } from './limit.ts'
+import type { Case } from './ruling.ts'
+
+const HABIT = 'common practice'
+const caution = (id: string, statement: Statement, source = HABIT): Caution => ({ id, statement, source })
+
+/** What can hurt someone, the compressor or the air in the act that the finding asks for; the gravest first. */
+export function cautions(asked: Case, finding: Finding): readonly Caution[] {
+  const { refrigerant } = asked
+  const opened = finding.kind === 'add' || finding.kind === 'recover' || finding.kind === 'not-the-charge'
+  return [
+    ...harmDone(asked),
+    ...flooding(asked),
+    ...overload(asked),
+    ...(opened && isFlammable(refrigerant.name)
+      ? [
+          caution(
+            'flammable',
+            say`${refrigerant.name} burns: ventilate, keep ignition sources away, use equipment rated for it, keep to the charge limit of the room`,
+          ),
+        ]
+      : []),
+    ...(finding.kind === 'add' ? adding(asked, finding) : []),
+    ...(finding.kind === 'recover' || finding.cause?.id === 'leak' ? recovering() : []),
+    ...(finding.cause?.id === 'leak'
+      ? [
+          caution(
+            'pressure-test',
+            say`Pressure test with regulated dry nitrogen only; never with oxygen or compressed air`,
+          ),
+          caution('vacuum', say`Do not run a hermetic compressor in a vacuum`),
+        ]
+      : []),
+    ...(opened
+      ? [
+          caution('protection', say`Wear eye and hand protection; lock out power before opening panels`),
+          caution('authority', say`The maker's instructions, local codes and a licence come first`),
+        ]
+      : []),
+  ]
+}
+
+function adding({ visit, refrigerant }: Case, finding: Finding): readonly Caution[] {
+  return [
+    caution(
+      'no-liquid-low-side',
+      say`Never liquid into a running low side: it slugs the compressor and washes out its oil`,
+    ),
+    ...(finding.dose?.compressor === 'running' && refrigerant.kind === 'blend'
+      ? [
+          caution(
+            'blend-as-liquid',
+            say`${refrigerant.name} leaves its cylinder as liquid, or its composition shifts; throttle it to vapour before the port`,
+          ),
+        ]
+      : []),
+    ...(visit.observations.leak
+      ? []
+      : [caution('find-the-leak', say`A charge that went missing left through a leak: find it`)]),
+    ...(visit.system.facts.accumulator
+      ? [
+          caution(
+            'accumulator',
+            say`An accumulator hides liquid that left the evaporator: wait the full time before reading`,
+          ),
+        ]
+      : []),
+  ]
+}
+
+function recovering(): readonly Caution[] {
+  return [
+    caution('no-venting', say`Never vent: recover`, 'law in most countries, e.g. 40 CFR 82.154; local law first'),
+    caution(
+      'cylinder-fill',
+      say`Fill the recovery cylinder to 80 % of its volume at most, and never mix refrigerants in it`,
+      'AHRI Guideline K as reported',
+    ),
+  ]
+}
+
+function flooding({ measures }: Case): readonly Caution[] {
+  const superheat = measures.superheat
+  if (!superheat || againstLimit(superheat.quantity, LIMITS.floodingSuperheat.quantity) === 'above') return []
+  return [
+    caution(
+      'flooding',
+      say`Superheat at the compressor is ${superheat.quantity}: liquid may reach it. Do not leave it running like this`,
+    ),
+  ]
+}
+
+function overload({ visit }: Case): readonly Caution[] {
+  const amps = visit.readings['compressor-current']
+  const rated = visit.system.figures.ratedLoadCurrent
+  if (!amps || !rated || amps.quantity.si <= rated.quantity.si) return []
+  return [
+    caution(
+      'overload',
+      say`The compressor draws ${amps.quantity}, more than its rated-load current ${rated.quantity}: find out why before anything else`,
+    ),
+  ]
+}
+
+/** An act in the log that should not have been done is told, so that the compressor is looked after. */
+function harmDone({ visit }: Case): readonly Caution[] {
+  const slugged = visit.moves.some(
+    ({ fact }) =>
+      fact.direction === 'into-system' &&
+      fact.phase === 'liquid' &&
+      fact.port === 'suction' &&
+      fact.compressor === 'running',
+  )
+  const mixed = visit.moves.find(
+    ({ fact }) =>
+      fact.direction === 'into-system' &&
+      fact.refrigerant !== undefined &&
+      visit.system.facts.refrigerant !== undefined &&
+      !sameName(fact.refrigerant, visit.system.facts.refrigerant),
+  )
+  return [
+    ...(slugged
+      ? [
+          caution(
+            'liquid-went-low',
+            say`Liquid went into the running low side: listen to the compressor and check its oil`,
+          ),
+        ]
+      : []),
+    ...(mixed
+      ? [
+          caution(
+            'mixed',
+            say`${mixed.fact.refrigerant ?? ''} went into a system of ${visit.system.facts.refrigerant ?? ''}: the charge is mixed; recover it all`,
+          ),
+        ]
+      : []),
+  ]
+}
+
+function sameName(a: string, b: string): boolean {
+  const plain = (name: string) => name.toUpperCase().replace(/^R-?/, '').replace(/[\s-]/g, '')
+  return plain(a) === plain(b)
+}

@@ -1,0 +1,54 @@
+import { add, type Quantity, say } from '@chargewright/quantity'
+import { observationKind, type Visit } from '@chargewright/visit'
+import type { Condition } from '../assessment.ts'
+import { evidence } from '../evidence.ts'
+import { LIMITS } from '../limit.ts'
+import { typedIn } from '../measures.ts'
+
+const { boxAboveSetPoint } = LIMITS
+
+/** A sight glass tells something only while the valve stands wide open: doors open, false load, or a warm box. */
+export function load(visit: Visit): Condition {
+  const observed = visit.observations.load
+  if (observed && observed.answer !== 'normal') {
+    const answer = observationKind('load').answers[observed.answer] ?? observed.answer
+    return {
+      id: 'load',
+      state: 'met',
+      evidence: { ...evidence(say`The load is high: ${answer}`), eventId: observed.eventId },
+    }
+  }
+  const box = visit.readings['box-temperature']
+  const setPoint = visit.system.figures.boxSetPoint
+  const remedy = say`Force a high load: hold the doors open or warm the box, until the valve stands wide open; then look again`
+  if (!box || !setPoint) {
+    return {
+      id: 'load',
+      state: observed ? 'unmet' : 'unknown',
+      evidence: evidence(
+        observed
+          ? say`The load is as found, and nothing shows that it is high`
+          : say`Nothing tells whether the load is high`,
+      ),
+      remedy,
+      next: box
+        ? { entry: { kind: 'figure', what: 'boxSetPoint' }, why: say`box against set point tells the load` }
+        : { entry: { kind: 'observation', what: 'load' }, why: say`a glass is judged only under high load` },
+    }
+  }
+  const warm = add(setPoint.quantity as Quantity<'temperature'>, boxAboveSetPoint.quantity)
+  const high = box.quantity.si >= warm.si
+  const from = [
+    typedIn(box),
+    { ...evidence(say`set point ${setPoint.quantity}, typed “${setPoint.typed}”`), eventId: setPoint.eventId },
+  ]
+  const statement = high
+    ? say`The box stands at least ${boxAboveSetPoint.quantity} above its set point: the valve is wide open`
+    : say`The box is within ${boxAboveSetPoint.quantity} of its set point: the valve is throttling`
+  return {
+    id: 'load',
+    state: high ? 'met' : 'unmet',
+    evidence: evidence(statement, from, boxAboveSetPoint.source),
+    ...(high ? {} : { remedy }),
+  }
+}

@@ -1,0 +1,18 @@
+export { assess } from './assess.ts'
+export {
+  type Assessment,
+  type Caution,
+  type Condition,
+  type Dose,
+  FINDINGS,
+  type Finding,
+  type FindingKind,
+  type LookAlike,
+  METHODS,
+  type MethodId,
+  type NextEntry,
+} from './assessment.ts'
+export type { Evidence, Measure } from './evidence.ts'
+export { LIMITS, type Limit } from './limit.ts'
+export type { MeasureId, Measures } from './measures.ts'
+export { VERSION } from './version.ts'

@@ -1,0 +1,24 @@
+import type { Problem } from '@chargewright/quantity'
+import type { Refrigerant } from '@chargewright/refrigerant'
+import type { Visit } from '@chargewright/visit'
+import type { Condition, Finding, LookAlike } from './assessment.ts'
+import type { Measure } from './evidence.ts'
+import type { Measures } from './measures.ts'
+
+/** What a method works from. */
+export interface Case {
+  readonly visit: Visit
+  readonly refrigerant: Refrigerant
+  readonly measures: Measures
+}
+
+/** What a method says: its conditions, what else it considered, and its finding. */
+export interface Ruling {
+  readonly conditions: readonly Condition[]
+  readonly lookAlikes: readonly LookAlike[]
+  readonly finding: Finding
+  /** The target the method set itself, where it has one. */
+  readonly target?: Measure
+  /** What could not be read on the way, the maker's chart for instance. */
+  readonly problems?: readonly Problem[]
+}

@@ -1,0 +1,59 @@
+import { type Statement, say } from '@chargewright/quantity'
+import type { Dose, Finding, LookAlike } from './assessment.ts'
+import type { Evidence } from './evidence.ts'
+import { LIMITS } from './limit.ts'
+import type { Case } from './ruling.ts'
+
+/** The charge is right as far as the method can tell. */
+export function hold(reason: Evidence, more: readonly Evidence[] = []): Finding {
+  return {
+    kind: 'hold',
+    sentence: say`Leave the charge as it is`,
+    reasons: [reason, ...more],
+    steps: [say`Cap the ports, check them for leaks and sign the record`],
+    next: [],
+  }
+}
+
+const PORTS: Readonly<Record<Dose['port'], string>> = {
+  suction: 'the suction service port',
+  'liquid-line': 'the liquid-line port',
+  receiver: 'the receiver',
+}
+
+/** Add or recover one weighed step, then wait and read again. */
+export function charge(asked: Case, deviation: Evidence, lookAlikes: readonly LookAlike[], dose: Dose): Finding {
+  const reasons = [deviation, ...lookAlikes.map(({ evidence }) => evidence), dose.evidence]
+  const again = say`Let it run ${LIMITS.settleTime.quantity}, then read everything again`
+  if (dose.direction === 'out-of-system') {
+    return {
+      kind: 'recover',
+      sentence: say`Recover ${dose.mass} into a recovery cylinder, from ${PORTS[dose.port]}`,
+      reasons,
+      steps: [say`Weigh the cylinder before and after`, again],
+      dose,
+      next: [],
+    }
+  }
+  return { kind: 'add', sentence: addition(dose), reasons, steps: [...howToAdd(asked, dose), again], dose, next: [] }
+}
+
+function addition(dose: Dose): Statement {
+  return dose.compressor === 'running'
+    ? say`Add ${dose.mass}, as vapour, at ${PORTS[dose.port]}`
+    : say`Add ${dose.mass}, as liquid, into ${PORTS[dose.port]} of the stopped system`
+}
+
+function howToAdd({ refrigerant }: Case, dose: Dose): readonly Statement[] {
+  if (dose.compressor === 'stopped') {
+    return [
+      say`Weigh it in with the compressor off`,
+      say`Wait ${LIMITS.equaliseTime.quantity} for the pressures to equalise, then start`,
+    ]
+  }
+  return refrigerant.kind === 'blend'
+    ? [
+        say`${refrigerant.name} is a blend: take liquid from the cylinder and throttle it to vapour before the port, weighing as it goes`,
+      ]
+    : [say`Take vapour from the cylinder, weighing as it goes`]
+}
