@@ -1,0 +1,87 @@
+import { fail, ok, type Problem, pascal, type Result } from '@chargewright/quantity'
+import ozoneFile from '../../data/facts/ozone.json' with { type: 'json' }
+import usesFile from '../../data/facts/uses.json' with { type: 'json' }
+import { findRefrigerant, unknownName } from '../find-refrigerant.ts'
+import { type Listed, listedAs } from '../refrigerant-name.ts'
+import { saturationAtPressure } from '../saturation.ts'
+import { type ChargeLimits, chargeLimits } from './charge-limits.ts'
+import type { Fact } from './fact.ts'
+import { GWP_EDITIONS, type GwpEdition, globalWarmingPotential } from './gwp.ts'
+import { type SafetyFacts, safetyFacts } from './safety.ts'
+
+/** What is known about a refrigerant beside its properties. What is not known is absent, never guessed. */
+export interface RefrigerantFacts extends SafetyFacts {
+  readonly name: string
+  readonly kind: 'pure' | 'blend'
+  readonly composition: Fact<Readonly<Record<string, number>>>
+  readonly gwp: Partial<Readonly<Record<GwpEdition, Fact<number>>>>
+  /** Of the worst component. Absent: not an ozone-depleting substance as far as the list here goes. */
+  readonly ozoneClass?: Fact<'I' | 'II'>
+  readonly typicalUse?: Fact<string>
+  readonly chargeLimits?: ChargeLimits
+  /** How it leaves the cylinder. */
+  readonly cylinderRule: Fact<'as liquid, throttled to vapour into a running low side' | 'as vapour or as liquid'>
+  /** At one standard atmosphere; absent where the equations cannot say, as for carbon dioxide, which sublimes there. */
+  readonly normalBoiling?: Fact<{ readonly bubble_K: number; readonly dew_K: number; readonly glide_K: number }>
+}
+
+const STANDARD_ATMOSPHERE = pascal(101_325)
+const ozone = new Map(ozoneFile.rows.map((row) => [row.name, row.class as 'I' | 'II']))
+const uses = new Map(usesFile.rows.map((row) => [row.name, row.use]))
+
+/** Also of listed blends that cannot be computed; those lack the boiling point only. */
+export function refrigerantFacts(name: string): Result<RefrigerantFacts, Problem> {
+  const entry = listedAs(name)
+  if (!entry) return fail(unknownName(name))
+  const composition = compositionOf(entry)
+  const safety = safetyFacts(entry.name)
+  const limits = chargeLimits(safety)
+  const ozoneClass = worstOzoneClass(Object.keys(composition.value))
+  const use = uses.get(entry.name)
+  const boiling = normalBoiling(entry.name)
+  return ok({
+    name: entry.name,
+    kind: entry.kind === 'fluid' ? 'pure' : 'blend',
+    composition,
+    ...safety,
+    gwp: gwpOf(composition.value),
+    ...(ozoneClass && { ozoneClass: { value: ozoneClass, source: ozoneFile.source, confirmed: false } }),
+    ...(use && { typicalUse: { value: use, source: usesFile.source, confirmed: true } }),
+    ...(limits && { chargeLimits: limits }),
+    cylinderRule: {
+      value:
+        entry.kind === 'fluid' ? 'as vapour or as liquid' : 'as liquid, throttled to vapour into a running low side',
+      source: 'common practice',
+      confirmed: true,
+    },
+    ...(boiling && { normalBoiling: boiling }),
+  })
+}
+
+function compositionOf(entry: Listed): RefrigerantFacts['composition'] {
+  if (entry.kind === 'fluid') return { value: { [entry.name]: 1 }, source: entry.fluid.citation, confirmed: true }
+  const parts = Object.entries(entry.row.massPercent).map(
+    ([component, percent]) => [component, percent! / 100] as const,
+  )
+  return { value: Object.fromEntries(parts), source: 'ashrae34', confirmed: entry.row.confirmed !== false }
+}
+
+function gwpOf(composition: Readonly<Record<string, number>>): RefrigerantFacts['gwp'] {
+  const editions = GWP_EDITIONS.map((edition) => [edition, globalWarmingPotential(composition, edition)] as const)
+  return Object.fromEntries(editions.filter(([, fact]) => fact !== undefined))
+}
+
+function worstOzoneClass(components: readonly string[]): 'I' | 'II' | undefined {
+  const classes = components.map((component) => ozone.get(component))
+  return classes.includes('I') ? 'I' : classes.includes('II') ? 'II' : undefined
+}
+
+function normalBoiling(name: string): RefrigerantFacts['normalBoiling'] {
+  const found = findRefrigerant(name)
+  const saturation = found.ok ? saturationAtPressure(found.value, STANDARD_ATMOSPHERE) : found
+  if (!saturation.ok) return undefined
+  const bubble_K = saturation.value.bubble.temperature_K
+  const dew_K = saturation.value.dew.temperature_K
+  const source = 'computed from the equations of state at 101 325 Pa'
+  return { value: { bubble_K, dew_K, glide_K: dew_K - bubble_K }, source, confirmed: true }
+}
