@@ -2,7 +2,17 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 
 /** The packages from the ground up. One may depend on those before it only; the apps stand above them all. */
-const FROM_THE_GROUND_UP = ['quantity', 'refrigerant', 'moist-air', 'visit', 'charging']
+const FROM_THE_GROUND_UP = [
+  'quantity',
+  'refrigerant',
+  'moist-air',
+  'compressor',
+  'tightness',
+  'cycle',
+  'visit',
+  'ledger',
+  'charging',
+]
 
 const PREFIX = '@chargewright/'
 const packages = readdirSync('packages', { withFileTypes: true })

@@ -7,7 +7,7 @@ const files = tracked.split('\n').filter((file) => /\.(ts|tsx|mjs|js)$/.test(fil
 const tests = files.filter((file) => /\.(test|spec)\.ts$/.test(file))
 
 // The opening of a test with the first character of its name: test('…, it.each(rows)('…, test(`….
-const TEST = /^[ \t]*(?:test|it)(?:\.each\([\s\S]*?\))?\(\s*(.[^\n]*)/gm
+const TEST = /^[ \t]*(?:test|it)(?:\.each(?:<[\s\S]*?>)?\([\s\S]*?\))?\(\s*(.[^\n]*)/gm
 const TAGGED = /^['"`](\[(published|oracle|property|limit|pinned|#\d+)\])+ /
 
 describe('tests say what kind of truth they hold', () => {

