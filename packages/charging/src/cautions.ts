@@ -1,7 +1,7 @@
 import { type Statement, say } from '@chargewright/quantity'
 import type { Caution, Finding } from './assessment.ts'
 import { againstLimit } from './compare.ts'
-import { isFlammable } from './flammable.ts'
+import { burns } from './flammable.ts'
 import { LIMITS } from './limit.ts'
 import type { Case } from './ruling.ts'
 
@@ -16,14 +16,7 @@ export function cautions(asked: Case, finding: Finding): readonly Caution[] {
     ...harmDone(asked),
     ...flooding(asked),
     ...overload(asked),
-    ...(opened && isFlammable(refrigerant.name)
-      ? [
-          caution(
-            'flammable',
-            say`${refrigerant.name} burns: ventilate, keep ignition sources away, use equipment rated for it, keep to the charge limit of the room`,
-          ),
-        ]
-      : []),
+    ...(opened ? flammable(asked) : []),
     ...(finding.kind === 'add' ? adding(asked, finding) : []),
     ...(finding.kind === 'recover' || finding.cause?.id === 'leak' ? recovering() : []),
     ...(finding.cause?.id === 'leak'
@@ -42,6 +35,27 @@ export function cautions(asked: Case, finding: Finding): readonly Caution[] {
         ]
       : []),
   ]
+}
+
+function flammable({ refrigerant: { name } }: Case): readonly Caution[] {
+  switch (burns(name)) {
+    case 'yes':
+      return [
+        caution(
+          'flammable',
+          say`${name} burns: ventilate, keep ignition sources away, use equipment rated for it, keep to the charge limit of the room`,
+        ),
+      ]
+    case 'unknown':
+      return [
+        caution(
+          'safety-class',
+          say`The safety class of ${name} is not on file here: read the cylinder's label before opening anything`,
+        ),
+      ]
+    case 'no':
+      return []
+  }
 }
 
 function adding({ visit, refrigerant }: Case, finding: Finding): readonly Caution[] {

@@ -2,7 +2,7 @@ import { type Quantity, quantity, say } from '@chargewright/quantity'
 import type { Move, Reading } from '@chargewright/visit'
 import type { Dose } from './assessment.ts'
 import { type Evidence, evidence } from './evidence.ts'
-import { isFlammable } from './flammable.ts'
+import { burns } from './flammable.ts'
 import { FIRST_STEP_SHARE, GREATEST_STEP_SHARE, LIMITS } from './limit.ts'
 import { measure } from './measures.ts'
 import type { Case } from './ruling.ts'
@@ -63,7 +63,7 @@ function first(nameplate: Quantity<'mass'> | undefined): readonly [number, Evide
 }
 
 function isCareful({ visit, refrigerant }: Case): Evidence | undefined {
-  if (isFlammable(refrigerant.name)) return evidence(say`Halved: the refrigerant burns`, [], 'common practice')
+  if (burns(refrigerant.name) === 'yes') return evidence(say`Halved: the refrigerant burns`, [], 'common practice')
   if (visit.system.facts.meteringDevice === 'capillary')
     return evidence(say`Halved: the charge is critical`, [], 'common practice')
   return undefined
