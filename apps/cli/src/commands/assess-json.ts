@@ -1,0 +1,102 @@
+import {
+  type Condition,
+  type Dose,
+  type Evidence,
+  FINDINGS,
+  type LookAlike,
+  type NextEntry,
+} from '@chargewright/charging'
+import { type Quantity, render, type Statement, type UnitPreference } from '@chargewright/quantity'
+import type { EntryProblem } from '@chargewright/visit'
+import { entryLabel } from '../entry-label.ts'
+import { measureKey, siKey } from '../json-key.ts'
+import { problemJson } from '../problem-json.ts'
+import type { AssessAnswer } from './assess.ts'
+
+/**
+ * An assessment as one JSON object; `docs/cli.md` describes it. Sentences are text in the units preferred, every
+ * number stands beside them in SI under a key that carries its unit.
+ */
+export function assessJson({ visit, assessment }: AssessAnswer, units: UnitPreference): object {
+  const text = (statement: Statement) => render(statement, units)
+  const { finding, method } = assessment
+
+  const evidence = (e: Evidence): object => ({
+    text: text(e.statement),
+    ...values(e.statement),
+    ...optional('source', e.source),
+    ...optional('event', e.eventId),
+    ...(e.from.length === 0 ? {} : { from: e.from.map(evidence) }),
+  })
+  const next = ({ entry, why }: NextEntry) => ({ ...entry, label: entryLabel(entry), why: text(why) })
+  const condition = (c: Condition) => ({
+    id: c.id,
+    state: c.state,
+    evidence: evidence(c.evidence),
+    ...optional('remedy', c.remedy && text(c.remedy)),
+    ...optional('next', c.next && next(c.next)),
+  })
+  const lookAlike = (l: LookAlike) => ({
+    id: l.id,
+    label: text(l.label),
+    verdict: l.verdict,
+    evidence: evidence(l.evidence),
+    ...optional('next', l.next && next(l.next)),
+  })
+  const dose = (d: Dose) => ({
+    direction: d.direction,
+    ...inSi('mass', d.mass),
+    phase: d.phase,
+    port: d.port,
+    compressor: d.compressor,
+    evidence: evidence(d.evidence),
+  })
+
+  return {
+    visit: visit.id,
+    version: assessment.version,
+    method: method ? { id: method.id, because: evidence(method.because) } : null,
+    finding: {
+      kind: finding.kind,
+      word: FINDINGS[finding.kind],
+      sentence: text(finding.sentence),
+      reasons: finding.reasons.map(evidence),
+      steps: finding.steps.map(text),
+      ...optional('dose', finding.dose && dose(finding.dose)),
+      ...optional('cause', finding.cause && lookAlike(finding.cause)),
+      next: finding.next.map(next),
+    },
+    measures: Object.assign(
+      {},
+      ...Object.entries(assessment.measures).map(([id, m]) => inSi(measureKey(id), m.quantity)),
+    ),
+    conditions: assessment.conditions.map(condition),
+    look_alikes: assessment.lookAlikes.map(lookAlike),
+    cautions: assessment.cautions.map(({ id, statement, source }) => ({ id, text: text(statement), source })),
+    problems: assessment.problems.map(entryProblem),
+    doubts: assessment.doubts.map(entryProblem),
+  }
+}
+
+/** The quantities in a sentence, in their order, those of sentences inside it included. */
+function values(statement: Statement): object {
+  const found = quantitiesOf(statement).map((q) => ({ quantity: q.dimension, ...inSi('value', q) }))
+  return found.length === 0 ? {} : { values: found }
+}
+
+function quantitiesOf(statement: Statement): readonly Quantity[] {
+  return statement.values.flatMap((value) => {
+    if (typeof value !== 'object') return []
+    return 'template' in value ? quantitiesOf(value) : [value]
+  })
+}
+
+/** `{ superheat_K, superheat_standard_uncertainty_K }`; without the second where the value is taken as exact. */
+function inSi(name: string, q: Quantity): object {
+  const uncertainty = q.u === undefined ? {} : { [siKey(`${name}_standard_uncertainty`, q.dimension)]: q.u }
+  return { [siKey(name, q.dimension)]: q.si, ...uncertainty }
+}
+
+const entryProblem = ({ eventId, problem }: EntryProblem) => ({ event: eventId, ...problemJson(problem) })
+
+const optional = (key: string, value: unknown) => (value === undefined ? {} : { [key]: value })
