@@ -27,28 +27,37 @@ export function saturationLine(model: MixtureModel, z: Float64Array, { nodes, si
 /** Solves the line at ln T or ln p; the answer is in `line.work`. False outside the traced part or without convergence. */
 export function solveLine(line: SaturationLine, specified: 'temperature' | 'pressure', value: number): boolean {
   const { work } = line
-  if (!guessOnLine(line, specified, value)) return false
-  const guess = work.du
-  guess.set(work.u)
-  if (solveIncipient(work, specified, value, ITERATIONS) === 0) return false
+  if (!guessOnLine(line, specified, value, work.u)) return false
+  return solveIncipient(work, specified, value, ITERATIONS) > 0 && onLine(line, specified, value)
+}
+
+/** Whether the solution in `line.work` lies on the traced line; a false root lies elsewhere. */
+export function onLine(line: SaturationLine, specified: 'temperature' | 'pressure', value: number): boolean {
+  const { u, du: guess } = line.work
+  if (!guessOnLine(line, specified, value, guess)) return false
   for (let k = 0; k < guess.length; k++) {
-    if (!(Math.abs(work.u[k]! - guess[k]!) < MAX_DEPARTURE)) return false
+    if (!(Math.abs(u[k]! - guess[k]!) < MAX_DEPARTURE)) return false
   }
   return true
 }
 
-/** Fills `line.work.u` by interpolation between the two nodes around the value. */
-export function guessOnLine(line: SaturationLine, specified: 'temperature' | 'pressure', value: number): boolean {
-  const { nodes, work } = line
+/** The unknowns by interpolation between the two nodes around the value. */
+function guessOnLine(
+  line: SaturationLine,
+  specified: 'temperature' | 'pressure',
+  value: number,
+  out: Float64Array,
+): boolean {
+  const { nodes } = line
   const values = specified === 'temperature' ? line.lnT : line.lnP
   const k = segment(values, value)
   if (k < 0) return false
   const a = nodes[k]!
   const b = nodes[k + 1]!
-  const last = work.u.length - 1
+  const last = out.length - 1
   const ra = specified === 'temperature' ? a.du[last]! : a.dLnP
   const rb = specified === 'temperature' ? b.du[last]! : b.dLnP
-  hermite(a, b, values[k]!, values[k + 1]!, ra, rb, value, work.u)
+  hermite(a, b, values[k]!, values[k + 1]!, ra, rb, value, out)
   return true
 }
 
