@@ -57,12 +57,12 @@ export interface NextEntry {
 /** Another cause that could make the same readings. */
 export interface LookAlike {
   readonly id:
-    | 'low-indoor-airflow'
     | 'liquid-line-restriction'
     | 'gas-or-poor-condenser-air'
     | 'weak-compressor-or-oversized-orifice'
     | 'valve-feeds-too-little'
     | 'valve-feeds-too-much'
+    | 'unanswered-step'
     | 'leak'
   readonly label: Statement
   /**

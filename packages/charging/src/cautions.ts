@@ -10,7 +10,6 @@ const caution = (id: string, statement: Statement, source = HABIT): Caution => (
 
 /** What can hurt someone, the compressor or the air in the act that the finding asks for; the gravest first. */
 export function cautions(asked: Case, finding: Finding): readonly Caution[] {
-  const { refrigerant } = asked
   const opened = finding.kind === 'add' || finding.kind === 'recover' || finding.kind === 'not-the-charge'
   return [
     ...harmDone(asked),

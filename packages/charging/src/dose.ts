@@ -1,13 +1,10 @@
 import { type Quantity, quantity, say } from '@chargewright/quantity'
-import type { Move, Reading } from '@chargewright/visit'
 import type { Dose } from './assessment.ts'
 import { type Evidence, evidence } from './evidence.ts'
 import { burns } from './flammable.ts'
 import { FIRST_STEP_SHARE, GREATEST_STEP_SHARE, LIMITS } from './limit.ts'
-import { measure } from './measures.ts'
+import { response, type Watched } from './response.ts'
 import type { Case } from './ruling.ts'
-
-export type Sensitive = 'superheat' | 'subcooling'
 
 /**
  * The next weighed step. The first is a small share of the nameplate charge; once a weighed step lies behind, the
@@ -16,12 +13,7 @@ export type Sensitive = 'superheat' | 'subcooling'
  *
  * @param toGo signed change wanted in the measure that the method watches, K
  */
-export function nextDose(
-  asked: Case,
-  direction: Dose['direction'],
-  watched: Sensitive | undefined,
-  toGo: number,
-): Dose {
+export function nextDose(asked: Case, direction: Dose['direction'], watched: Watched | undefined, toGo: number): Dose {
   const nameplate = asked.visit.system.figures.nameplateCharge
   const most = nameplate ? nameplate.quantity.si * GREATEST_STEP_SHARE : LIMITS.habitualStep.quantity.si
   const measured = watched && response(asked, watched)
@@ -67,43 +59,4 @@ function isCareful({ visit, refrigerant }: Case): Evidence | undefined {
   if (visit.system.facts.meteringDevice === 'capillary')
     return evidence(say`Halved: the charge is critical`, [], 'common practice')
   return undefined
-}
-
-/** Change of the watched measure per kilogram put in, from the last weighed step with readings on both sides of it. */
-function response(
-  asked: Case,
-  watched: Sensitive,
-): { readonly perKilogram: number; readonly evidence: Evidence } | undefined {
-  const { visit } = asked
-  const move = visit.moves.at(-1)
-  if (!move) return undefined
-  const previous = visit.moves.at(-2)
-  const before = measureFrom(
-    asked,
-    watched,
-    (r) => r.position < move.position && !(previous && r.position < previous.position),
-  )
-  const after = measureFrom(asked, watched, (r) => r.position > move.position)
-  if (!before || !after) return undefined
-  const change = after.si - before.si
-  const noise = Math.hypot(before.u ?? 0, after.u ?? 0)
-  // A change inside its own uncertainty says nothing about the system.
-  if (!(Math.abs(change) > noise)) return undefined
-  const moved = signedMass(move)
-  const seen = quantity('temperature difference', change)
-  return {
-    perKilogram: change / moved,
-    evidence: { ...evidence(say`${move.mass} moved changed the ${watched} by ${seen}`), eventId: move.eventId },
-  }
-}
-
-const signedMass = (move: Move) => (move.fact.direction === 'into-system' ? move.mass.si : -move.mass.si)
-
-function measureFrom(
-  { visit, refrigerant }: Case,
-  watched: Sensitive,
-  counts: (reading: Reading) => boolean,
-): Quantity<'temperature difference'> | undefined {
-  const readings = Object.fromEntries(visit.history.filter(counts).map((reading) => [reading.what, reading]))
-  return measure({ ...visit, readings }, refrigerant).measures[watched]?.quantity
 }

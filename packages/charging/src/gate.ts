@@ -4,30 +4,42 @@ import type { Condition, Finding, NextEntry } from './assessment.ts'
 import { evidence } from './evidence.ts'
 
 /**
- * Stops a method whose conditions do not hold: *not ready* when one is broken, *cannot tell* when nothing was entered
- * that tells. Nothing when the method may speak.
+ * Stops a method that may not speak yet: *not ready* while a condition is broken; *cannot tell* while nothing tells
+ * whether one holds, or while a reading is missing, and then every entry that is still wanted is named. Undefined when
+ * the method may speak.
  */
-export function gate(conditions: readonly Condition[]): Finding | undefined {
-  const unmet = conditions.filter((condition) => condition.state === 'unmet')
-  if (unmet[0]) return stopped('not-ready', unmet[0], unmet)
-  const unknown = conditions.filter((condition) => condition.state === 'unknown')
-  return unknown[0] && stopped('cannot-tell', unknown[0], unknown)
-}
-
-function stopped(kind: 'not-ready' | 'cannot-tell', first: Condition, all: readonly Condition[]): Finding {
+export function gate(
+  visit: Visit,
+  conditions: readonly Condition[],
+  needed: readonly ReadingId[],
+): Finding | undefined {
+  const unmet = conditions.filter(({ state }) => state === 'unmet')
+  if (unmet[0]) {
+    return {
+      kind: 'not-ready',
+      sentence: unmet[0].evidence.statement,
+      reasons: unmet.map(({ evidence }) => evidence),
+      steps: unmet.flatMap(({ remedy }) => remedy ?? []),
+      next: unmet.flatMap(({ next }) => next ?? []),
+    }
+  }
+  const unknown = conditions.filter(({ state }) => state === 'unknown')
+  const wanted = [
+    ...unknown.flatMap(({ next }) => next ?? []),
+    ...needed.filter((id) => !visit.readings[id]).map(nextReading),
+  ]
+  if (wanted.length === 0) return undefined
+  const missing = missingEntries(distinct(wanted))
   return {
-    kind,
-    sentence: first.evidence.statement,
-    reasons: all.map((condition) => condition.evidence),
-    steps: all.flatMap((condition) => condition.remedy ?? []),
-    next: all.flatMap((condition) => condition.next ?? []),
+    ...missing,
+    sentence: unknown[0]?.evidence.statement ?? missing.sentence,
+    reasons: [...unknown.map(({ evidence }) => evidence), ...missing.reasons],
+    steps: unknown.flatMap(({ remedy }) => remedy ?? []),
   }
 }
 
-/** *Cannot tell* because readings are missing; undefined when all are there. */
-export function missingReadings(visit: Visit, needed: readonly ReadingId[]): Finding | undefined {
-  const missing = needed.filter((id) => !visit.readings[id])
-  return missing.length === 0 ? undefined : missingEntries(missing.map(nextReading))
+function distinct(entries: readonly NextEntry[]): readonly NextEntry[] {
+  return entries.filter((a, i) => entries.findIndex((b) => b.entry.what === a.entry.what) === i)
 }
 
 /** *Cannot tell* because entries are missing. */

@@ -3,16 +3,21 @@ import type { LookAlike } from '../assessment.ts'
 import type { Evidence } from '../evidence.ts'
 
 /** A valve that feeds too little (or a restriction ahead of it) starves the evaporator, whatever the charge. */
-export function valveFeedsTooLittle(superheat: Evidence): LookAlike {
+export function valveFeedsTooLittle(superheat: Evidence, explains: boolean): LookAlike {
   return {
     id: 'valve-feeds-too-little',
     label: say`the valve feeds too little, or something ahead of it is restricted`,
-    verdict: 'explains',
+    verdict: explains ? 'explains' : 'excluded',
     evidence: superheat,
   }
 }
 
 /** A valve that feeds too much fills the evaporator and empties the condenser, whatever the charge. */
-export function valveFeedsTooMuch(superheat: Evidence): LookAlike {
-  return { id: 'valve-feeds-too-much', label: say`the valve feeds too much`, verdict: 'explains', evidence: superheat }
+export function valveFeedsTooMuch(superheat: Evidence, explains: boolean): LookAlike {
+  return {
+    id: 'valve-feeds-too-much',
+    label: say`the valve feeds too much`,
+    verdict: explains ? 'explains' : 'excluded',
+    evidence: superheat,
+  }
 }

@@ -28,7 +28,7 @@ export function bySightGlass(asked: Case): Ruling {
     lookAlikes,
     finding,
   })
-  const stopped = gate(conditions)
+  const stopped = gate(visit, conditions, [])
   const glass = visit.observations['sight-glass']
   // A partly filled glass is explained even while the load is low: it is what a low flow looks like.
   if (stopped)

@@ -1,20 +1,21 @@
-import { type Quantity, quantity, say } from '@chargewright/quantity'
-import { type ReadingId, readingKind } from '@chargewright/visit'
+import { type Quantity, type Statement, say, subtract } from '@chargewright/quantity'
+import type { ReadingId } from '@chargewright/visit'
 import type { Condition, Finding, LookAlike, NextEntry } from '../assessment.ts'
 import { againstBand, type Side } from '../compare.ts'
 import { airflow } from '../conditions/airflow.ts'
 import { equalised } from '../conditions/equalised.ts'
 import { settled } from '../conditions/settled.ts'
-import { nextDose } from '../dose.ts'
 import { type Evidence, evidence, type Measure } from '../evidence.ts'
-import { gate, missingEntries, missingReadings, nextFigure } from '../gate.ts'
+import { gate, missingEntries, nextFigure, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import { gasOrPoorCondenserAir } from '../look-alikes/gas-or-poor-condenser-air.ts'
-import { otherCause } from '../look-alikes/judge.ts'
+import { judge, otherCause } from '../look-alikes/judge.ts'
 import { liquidLineRestriction } from '../look-alikes/liquid-line-restriction.ts'
+import { unansweredStep } from '../look-alikes/unanswered-step.ts'
 import { valveFeedsTooLittle, valveFeedsTooMuch } from '../look-alikes/valve.ts'
 import type { Case, Ruling } from '../ruling.ts'
-import { charge, hold } from '../sentence.ts'
+import { hold } from '../sentence.ts'
+import { GUARD, tooClose, widest } from '../too-close.ts'
 
 type Difference = Quantity<'temperature difference'>
 
@@ -47,93 +48,65 @@ export function bySubcooling(asked: Case): Ruling {
     ...(target ? { target } : {}),
   })
 
-  const stopped = gate(conditions)
+  const stopped = gate(visit, conditions, NEEDED)
   if (stopped) return rule(stopped)
-  const missing = missingReadings(visit, NEEDED)
-  if (missing) return rule(missing)
   if (!target)
     return rule(missingEntries([nextFigure('nameplateSubcooling', say`the target is the maker's own figure`)]))
   const { subcooling } = measures
   const valve = measures.valveSuperheat ?? measures.superheat
-  if (!subcooling)
-    return rule(
-      missingEntries([
-        { entry: { kind: 'reading', what: 'liquid-pressure' }, why: say`the subcooling cannot be derived` },
-      ]),
-    )
-  if (!valve) return rule(missingEntries([outletTemperature]))
+  if (!subcooling) return rule(missingEntries([nextReading('liquid-pressure')]))
+  if (!valve) return rule(missingEntries([OUTLET]))
 
   const tolerance = LIMITS.subcoolingTolerance
-  const apart = quantity('temperature difference', subcooling.quantity.si - target.quantity.si, subcooling.quantity.u)
+  const apart = subtract(subcooling.quantity, target.quantity)
   const side = againstBand(apart, -tolerance.quantity.si, tolerance.quantity.si)
   const band = valveBand(asked, valve)
-  const from = [subcooling.evidence, target.evidence]
-  if (side === 'too-close')
-    return rule(
-      tooClose(
-        evidence(
-          say`Subcooling ${subcooling.quantity} is ${apart} from the nameplate: an edge of the band of ${tolerance.quantity} lies within that uncertainty`,
-          from,
-          GUARD,
-        ),
-        widest(asked),
-      ),
-    )
-  if (band.side === 'too-close') return rule(tooClose(band.evidence, outletTemperature))
+  const compared = (statement: Statement, source = tolerance.source) =>
+    evidence(statement, [subcooling.evidence, target.evidence], source)
+  if (side === 'too-close') {
+    const reason = say`Subcooling ${subcooling.quantity} is ${apart} from the nameplate: an edge of the band of ${tolerance.quantity} lies within that uncertainty`
+    return rule(tooClose('Subcooling', compared(reason, GUARD), widestOf(asked)))
+  }
+  if (band.side === 'too-close') return rule(tooClose('Valve superheat', band.evidence, OUTLET))
 
+  const tooLittle = valveFeedsTooLittle(band.evidence, band.side === 'above')
+  const tooMuch = valveFeedsTooMuch(band.evidence, band.side === 'below')
+  const shared = [...unansweredStep(asked, 'subcooling'), tooMuch]
   switch (side) {
     case 'inside': {
-      const inBand = evidence(
+      const inBand = compared(
         say`Subcooling ${subcooling.quantity} is within ${tolerance.quantity} of the nameplate ${target.quantity}`,
-        from,
-        tolerance.source,
       )
-      if (band.side === 'inside') return rule(hold(inBand, [band.evidence]))
-      const cause = band.side === 'above' ? valveFeedsTooLittle(band.evidence) : valveFeedsTooMuch(band.evidence)
-      return rule(otherCause(inBand, [cause])!, [cause])
+      const lookAlikes = [tooLittle, tooMuch]
+      return rule(otherCause(inBand, lookAlikes) ?? hold(inBand, [band.evidence]), lookAlikes)
     }
     case 'below': {
-      const short = quantity('temperature difference', -apart.si, apart.u)
-      const deviation = evidence(
-        say`Subcooling ${subcooling.quantity} is ${short} below the nameplate ${target.quantity}`,
-        from,
-        tolerance.source,
+      // A high superheat beside little subcooling is a very short charge: the valve is wide open and still starved.
+      const short = compared(
+        say`Subcooling ${subcooling.quantity} is ${subtract(target.quantity, subcooling.quantity)} below the nameplate ${target.quantity}`,
       )
-      const lookAlikes = [
-        band.side === 'below' ? valveFeedsTooMuch(band.evidence) : excluded(valveFeedsTooMuch(band.evidence)),
-        liquidLineRestriction(asked),
-      ]
+      const lookAlikes = [...shared, liquidLineRestriction(asked)]
       return rule(
-        otherCause(deviation, lookAlikes) ??
-          charge(asked, deviation, lookAlikes, nextDose(asked, 'into-system', 'subcooling', -apart.si)),
+        judge(asked, { evidence: short, direction: 'into-system', watched: 'subcooling', toGo: -apart.si }, lookAlikes),
         lookAlikes,
       )
     }
     case 'above': {
-      const deviation = evidence(
-        say`Subcooling ${subcooling.quantity} is ${apart} above the nameplate ${target.quantity}`,
-        from,
-        tolerance.source,
-      )
-      const lookAlikes = [
-        ...(band.side === 'above'
-          ? [valveFeedsTooLittle(band.evidence)]
-          : [excluded(valveFeedsTooLittle(band.evidence))]),
-        ...(band.side === 'below' ? [valveFeedsTooMuch(band.evidence)] : []),
-        gasOrPoorCondenserAir(asked),
-      ]
+      const over = compared(say`Subcooling ${subcooling.quantity} is ${apart} above the nameplate ${target.quantity}`)
+      const lookAlikes = [...shared, tooLittle, gasOrPoorCondenserAir(asked)]
       return rule(
-        otherCause(deviation, lookAlikes) ??
-          charge(asked, deviation, lookAlikes, nextDose(asked, 'out-of-system', 'subcooling', -apart.si)),
+        judge(
+          asked,
+          { evidence: over, direction: 'out-of-system', watched: 'subcooling', toGo: -apart.si },
+          lookAlikes,
+        ),
         lookAlikes,
       )
     }
   }
 }
 
-const GUARD = 'guard of one standard uncertainty (JCGM 106:2012)'
-
-const outletTemperature: NextEntry = {
+const OUTLET: NextEntry = {
   entry: { kind: 'reading', what: 'evaporator-outlet-temperature' },
   why: say`the superheat at the coil outlet tells whether the valve is in control`,
 }
@@ -143,10 +116,6 @@ function advised(condition: Condition): Condition {
   return condition.state === 'unknown' ? { ...condition, state: 'doubtful' } : condition
 }
 
-function excluded(lookAlike: LookAlike): LookAlike {
-  return { ...lookAlike, verdict: 'excluded' }
-}
-
 function valveBand({ visit }: Case, valve: Measure<Difference>): { readonly side: Side; readonly evidence: Evidence } {
   const { valveSuperheatMin, valveSuperheatMax } = visit.system.figures
   const low = valveSuperheatMin?.quantity ?? LIMITS.valveSuperheatMin.quantity
@@ -154,32 +123,13 @@ function valveBand({ visit }: Case, valve: Measure<Difference>): { readonly side
   const source = valveSuperheatMin && valveSuperheatMax ? 'maker, as entered' : LIMITS.valveSuperheatMin.source
   const side = againstBand(valve.quantity, low.si, high.si)
   const words = { below: 'below', above: 'above', inside: 'within', 'too-close': 'too close to the edge of' } as const
-  return {
-    side,
-    evidence: evidence(
-      say`Valve superheat ${valve.quantity} is ${words[side]} ${low} to ${high}`,
-      [valve.evidence],
-      source,
-    ),
-  }
+  const statement = say`Valve superheat ${valve.quantity} is ${words[side]} ${low} to ${high}`
+  return { side, evidence: evidence(statement, [valve.evidence], source) }
 }
 
-function tooClose(reason: Evidence, next: NextEntry): Finding {
-  return {
-    kind: 'cannot-tell',
-    sentence: say`The reading is too close to the edge of its band for these instruments`,
-    reasons: [reason],
-    steps: [say`Read again with a better instrument: ${next.why}`],
-    next: [next],
-  }
-}
-
-function widest({ visit, measures }: Case): NextEntry {
-  const byPressure = measures.condensingTemperature?.quantity.u ?? 0
-  const byTemperature = visit.readings['liquid-temperature']?.quantity.u ?? 0
-  const what = byPressure > byTemperature ? 'liquid-pressure' : 'liquid-temperature'
-  return {
-    entry: { kind: 'reading', what },
-    why: say`${readingKind(what).label} has the largest share in the uncertainty`,
-  }
+function widestOf({ visit, measures }: Case): NextEntry {
+  return widest([
+    ['liquid-temperature', visit.readings['liquid-temperature']?.quantity],
+    ['liquid-pressure', measures.condensingTemperature?.quantity],
+  ])
 }

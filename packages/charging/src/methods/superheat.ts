@@ -1,24 +1,23 @@
-import { type Quantity, quantity, say } from '@chargewright/quantity'
-import { type ReadingId, readingKind } from '@chargewright/visit'
+import { type Statement, say, subtract } from '@chargewright/quantity'
+import type { ReadingId } from '@chargewright/visit'
 import type { Condition, Finding, NextEntry } from '../assessment.ts'
 import { againstBand } from '../compare.ts'
 import { airflow } from '../conditions/airflow.ts'
 import { equalised } from '../conditions/equalised.ts'
 import { outdoorTemperature } from '../conditions/outdoor-temperature.ts'
 import { settled } from '../conditions/settled.ts'
-import { nextDose } from '../dose.ts'
-import { type Evidence, evidence, type Measure } from '../evidence.ts'
-import { gate, missingEntries, missingReadings, nextReading } from '../gate.ts'
+import { evidence, type Measure } from '../evidence.ts'
+import { gate, missingEntries, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import { gasOrPoorCondenserAir } from '../look-alikes/gas-or-poor-condenser-air.ts'
-import { otherCause } from '../look-alikes/judge.ts'
+import { judge } from '../look-alikes/judge.ts'
 import { liquidLineRestriction } from '../look-alikes/liquid-line-restriction.ts'
+import { unansweredStep } from '../look-alikes/unanswered-step.ts'
 import { weakCompressor } from '../look-alikes/weak-compressor.ts'
 import type { Case, Ruling } from '../ruling.ts'
-import { charge, hold } from '../sentence.ts'
+import { hold } from '../sentence.ts'
 import { type SuperheatTarget, superheatTarget } from '../target/superheat-target.ts'
-
-type Difference = Quantity<'temperature difference'>
+import { GUARD, tooClose, widest } from '../too-close.ts'
 
 const NEEDED: readonly ReadingId[] = ['suction-pressure', 'suction-temperature', 'condenser-entering-air']
 
@@ -45,60 +44,45 @@ export function bySuperheat(asked: Case): Ruling {
   })
   if (!target.ok) return { ...rule(missingEntries([unreadableChart])), problems: [target.error] }
 
-  const stopped = gate(conditions)
+  const stopped = gate(visit, conditions, [...NEEDED, ...(target.value.kind === 'missing' ? [target.value.what] : [])])
   if (stopped) return rule(stopped)
-  const missing = missingReadings(visit, NEEDED)
-  if (missing) return rule(missing)
-  if (target.value.kind === 'missing') return rule(missingEntries([nextReading(target.value.what)]))
   const { superheat } = measures
-  if (target.value.kind === 'none' || !superheat) return rule(missingEntries(NEEDED.map(nextReading)))
+  if (target.value.kind !== 'target' || !superheat) return rule(missingEntries([nextReading('suction-pressure')]))
 
   const aim = target.value.measure
   const tolerance = LIMITS.superheatTolerance
-  const apart = quantity(
-    'temperature difference',
-    superheat.quantity.si - aim.quantity.si,
-    Math.hypot(superheat.quantity.u ?? 0, aim.quantity.u ?? 0),
-  )
-  const from = [superheat.evidence, aim.evidence]
-  const side = againstBand(apart, -tolerance.quantity.si, tolerance.quantity.si)
-  switch (side) {
+  const apart = subtract(superheat.quantity, aim.quantity)
+  const compared = (statement: Statement, source = tolerance.source) =>
+    evidence(statement, [superheat.evidence, aim.evidence], source)
+  switch (againstBand(apart, -tolerance.quantity.si, tolerance.quantity.si)) {
     case 'inside':
       return rule(
         hold(
-          evidence(
-            say`Superheat ${superheat.quantity} is within ${tolerance.quantity} of its target ${aim.quantity}`,
-            from,
-            tolerance.source,
-          ),
+          compared(say`Superheat ${superheat.quantity} is within ${tolerance.quantity} of its target ${aim.quantity}`),
         ),
       )
-    case 'too-close':
-      return rule(tooClose(apart, superheat, aim, asked))
+    case 'too-close': {
+      const reason = say`Superheat ${superheat.quantity} is ${apart} from its target ${aim.quantity}: an edge of the band of ${tolerance.quantity} lies within that uncertainty`
+      return rule(tooClose('Superheat', compared(reason, GUARD), widestOf(asked, aim)))
+    }
     case 'above': {
-      const deviation = evidence(
-        say`Superheat ${superheat.quantity} is ${apart} above its target ${aim.quantity}`,
-        from,
-        tolerance.source,
-      )
-      const lookAlikes = [liquidLineRestriction(asked)]
+      const above = compared(say`Superheat ${superheat.quantity} is ${apart} above its target ${aim.quantity}`)
+      const lookAlikes = [...unansweredStep(asked, 'superheat'), liquidLineRestriction(asked)]
       return rule(
-        otherCause(deviation, lookAlikes) ??
-          charge(asked, deviation, lookAlikes, nextDose(asked, 'into-system', 'superheat', -apart.si)),
+        judge(asked, { evidence: above, direction: 'into-system', watched: 'superheat', toGo: -apart.si }, lookAlikes),
         lookAlikes,
       )
     }
     case 'below': {
-      const under = quantity('temperature difference', -apart.si, apart.u)
-      const deviation = evidence(
-        say`Superheat ${superheat.quantity} is ${under} below its target ${aim.quantity}`,
-        from,
-        tolerance.source,
-      )
-      const lookAlikes = [weakCompressor(asked), gasOrPoorCondenserAir(asked)]
+      const under = subtract(aim.quantity, superheat.quantity)
+      const below = compared(say`Superheat ${superheat.quantity} is ${under} below its target ${aim.quantity}`)
+      const lookAlikes = [...unansweredStep(asked, 'superheat'), weakCompressor(asked), gasOrPoorCondenserAir(asked)]
       return rule(
-        otherCause(deviation, lookAlikes) ??
-          charge(asked, deviation, lookAlikes, nextDose(asked, 'out-of-system', 'superheat', -apart.si)),
+        judge(
+          asked,
+          { evidence: below, direction: 'out-of-system', watched: 'superheat', toGo: -apart.si },
+          lookAlikes,
+        ),
         lookAlikes,
       )
     }
@@ -144,32 +128,10 @@ const unreadableChart: NextEntry = {
   why: say`the maker's chart was entered and cannot be read`,
 }
 
-function tooClose(apart: Difference, superheat: Measure<Difference>, aim: Measure<Difference>, asked: Case): Finding {
-  const worst = widest(asked, aim)
-  const reason: Evidence = evidence(
-    say`Superheat ${superheat.quantity} is ${apart} from its target ${aim.quantity}: an edge of the band of ${LIMITS.superheatTolerance.quantity} lies within that uncertainty`,
-    [superheat.evidence, aim.evidence],
-    'guard of one standard uncertainty (JCGM 106:2012)',
-  )
-  return {
-    kind: 'cannot-tell',
-    sentence: say`Superheat is too close to the edge of its band for these instruments`,
-    reasons: [reason],
-    steps: [say`Read again with a better instrument: ${worst.why}`],
-    next: [worst],
-  }
-}
-
-/** The reading that widens the answer most. */
-function widest({ visit, measures }: Case, aim: Measure<Difference>): NextEntry {
-  const shares: readonly (readonly [ReadingId, number])[] = [
-    ['suction-temperature', visit.readings['suction-temperature']?.quantity.u ?? 0],
-    ['suction-pressure', measures.evaporatingTemperature?.quantity.u ?? 0],
-    ['return-air-wet-bulb', aim.quantity.u ?? 0],
-  ]
-  const [what] = shares.reduce((a, b) => (b[1] > a[1] ? b : a))
-  return {
-    entry: { kind: 'reading', what },
-    why: say`${readingKind(what).label} has the largest share in the uncertainty`,
-  }
+function widestOf({ visit, measures }: Case, aim: Measure): NextEntry {
+  return widest([
+    ['suction-temperature', visit.readings['suction-temperature']?.quantity],
+    ['suction-pressure', measures.evaporatingTemperature?.quantity],
+    [visit.readings['return-air-wet-bulb'] ? 'return-air-wet-bulb' : 'condenser-entering-air', aim.quantity],
+  ])
 }

@@ -6,7 +6,7 @@ import { equalised } from '../conditions/equalised.ts'
 import { type Evidence, evidence, type Measure } from '../evidence.ts'
 import { gate, missingEntries, nextFigure } from '../gate.ts'
 import { CHARGE_TOLERANCE_SHARE, LIMITS } from '../limit.ts'
-import { otherCause } from '../look-alikes/judge.ts'
+import { leaveTheCharge } from '../look-alikes/judge.ts'
 import type { Case, Ruling } from '../ruling.ts'
 import { hold } from '../sentence.ts'
 
@@ -30,8 +30,8 @@ export function byWeight(asked: Case): Ruling {
     ...(total ? { target: total } : {}),
   })
   const lost = lostCharge(asked)
-  if (lost) return rule(otherCause(lost.evidence, [lost])!, [lost])
-  const stopped = gate(conditions)
+  if (lost) return rule(leaveTheCharge(lost.evidence, lost), [lost])
+  const stopped = gate(visit, conditions, [])
   if (stopped) return rule(stopped)
   if (!total) return rule(missingEntries([nextFigure('nameplateCharge', say`the charge to weigh in starts from it`)]))
   return rule(weighed(asked, total))
