@@ -1,7 +1,8 @@
-import { describeProblem, type Result } from '@chargewright/quantity'
+import type { Result } from '@chargewright/quantity'
 import type { ExitCode, Failure } from './failure.ts'
 import { problemJson } from './problem-json.ts'
 import type { Terminal } from './terminal.ts'
+import { problemText } from './text/problem-text.ts'
 
 /** How an answer is written: as a page of text, or as JSON where that was asked for. */
 export type Form<Answer> =
@@ -26,7 +27,7 @@ export async function print<Answer>(
     const [error, ...others] = problems.map(problemJson)
     await terminal.write(asJson(others.length === 0 ? { error } : { error, others }))
   }
-  for (const problem of problems) terminal.complain(`chargewright: ${describeProblem(problem)}\n`)
+  for (const problem of problems) terminal.complain(`chargewright: ${problemText(problem)}\n`)
   return exitCode
 }
 

@@ -9,13 +9,13 @@ import {
 import { describeProblem, render, type Statement, type UnitPreference } from '@chargewright/quantity'
 import type { EntryProblem } from '@chargewright/visit'
 import { entryLabel } from '../entry-label.ts'
-import { widthOf } from '../text/columns.ts'
-import { evidenceTree } from '../text/evidence-tree.ts'
+import { evidenceWriter } from '../text/evidence-writer.ts'
+import { page, section, spread } from '../text/page.ts'
 import { wrap } from '../text/wrap.ts'
 import type { AssessAnswer } from './assess.ts'
 
 /** The signs of the findings, the same wherever a finding is shown. */
-export const MARKS: Readonly<Record<FindingKind, string>> = {
+const MARKS: Readonly<Record<FindingKind, string>> = {
   add: '+',
   recover: '−',
   hold: '=',
@@ -32,20 +32,29 @@ const CONDITION_WORDS: Readonly<Record<Condition['state'], string>> = {
 }
 
 const VERDICT_WORDS: Readonly<Record<LookAlike['verdict'], string>> = {
-  explains: 'speaks for it',
+  explains: 'explains it',
   excluded: 'excluded',
   open: 'still open',
   unlikely: 'unlikely',
 }
 
-const INDENT = '  '
+const INDENT = 2
+/** Where the text begins behind the word for a condition or a cause. */
+const JUDGED = 15
 
 /** An assessment as a page for the terminal: the finding first, then why, then what else was considered. */
 export function assessText({ visit, assessment }: AssessAnswer, units: UnitPreference, width: number): string {
   const { finding, method } = assessment
+  const writer = evidenceWriter(units, width)
   const words = (statement: Statement) => render(statement, units)
-  const tree = (evidence: Condition['evidence'], indent: number) => evidenceTree(evidence, units, width, indent)
-  const entry = ({ entry, why }: NextEntry, mark: string) => wrap(`${entryLabel(entry)}: ${words(why)}`, width, mark)
+  const item = (mark: string, text: string) => wrap(text, width, `${' '.repeat(INDENT)}${mark} `)
+  const next = ({ entry, why }: NextEntry) => item('·', `${entryLabel(entry)}: ${words(why)}`)
+  const questioned = ({ eventId, problem }: EntryProblem) =>
+    item('·', `${describeProblem(problem)}${eventId === '' ? '' : ` (entry ${eventId})`}`)
+  const lookAlike = (l: LookAlike) => [
+    ...wrap(words(l.label), width, ' '.repeat(JUDGED)),
+    ...writer.tree(l.evidence, JUDGED),
+  ]
 
   return page(
     [
@@ -54,72 +63,41 @@ export function assessText({ visit, assessment }: AssessAnswer, units: UnitPrefe
         method ? METHODS[method.id] : 'no method yet',
         width,
       ),
-      ...wrap(`${words(finding.sentence)}.`, width, INDENT),
+      ...wrap(`${words(finding.sentence)}.`, width, ' '.repeat(INDENT)),
     ],
     section(
       'Do',
-      finding.steps.flatMap((step, i) => wrap(words(step), width, `${INDENT}${i + 1}. `)),
+      finding.steps.flatMap((step, i) => item(`${i + 1}.`, words(step))),
     ),
-    section(
-      'Enter next',
-      finding.next.flatMap((next) => entry(next, `${INDENT}· `)),
-    ),
+    section('Enter next', finding.next.flatMap(next)),
     section(
       'Because',
-      finding.reasons.flatMap((reason) => tree(reason, INDENT.length)),
+      finding.reasons.flatMap((reason) => writer.tree(reason, INDENT)),
     ),
-    section('Method', method ? tree(method.because, INDENT.length) : []),
+    section('Method', method ? writer.tree(method.because, INDENT) : []),
     section(
       'Conditions',
-      assessment.conditions.flatMap((c) => judged(CONDITION_WORDS[c.state], tree(c.evidence, JUDGED))),
+      assessment.conditions.flatMap((c) => judged(CONDITION_WORDS[c.state], writer.tree(c.evidence, JUDGED))),
     ),
     section(
       'Could look the same',
-      assessment.lookAlikes.flatMap((l) => [
-        ...judged(VERDICT_WORDS[l.verdict], wrap(words(l.label), width, ' '.repeat(JUDGED))),
-        ...tree(l.evidence, JUDGED + INDENT.length),
-      ]),
+      assessment.lookAlikes.flatMap((l) => judged(VERDICT_WORDS[l.verdict], lookAlike(l))),
     ),
-    section(
-      'Left out, because it could not be read',
-      assessment.problems.flatMap((p) => questioned(p, width)),
-    ),
-    section(
-      'In doubt, but used',
-      assessment.doubts.flatMap((d) => questioned(d, width)),
-    ),
+    section('Left out, because it cannot be read', assessment.problems.flatMap(questioned)),
+    section('In doubt, but used', assessment.doubts.flatMap(questioned)),
     section(
       'Take care',
-      assessment.cautions.flatMap((c) => wrap(`${words(c.statement)} [${c.source}]`, width, `${INDENT}! `)),
+      assessment.cautions.flatMap((c) => item('!', `${words(c.statement)}\u00a0${writer.cite(c.source)}`)),
     ),
-    [...spread(`Visit ${visit.id}`, `rules ${assessment.version}`, width)],
+    section(
+      'Sources',
+      writer.sources().flatMap((source, i) => item(`${i + 1}`.padStart(2), source)),
+    ),
+    spread(`Visit ${visit.id}`, `rules ${assessment.version}`, width),
   )
 }
 
-/** Width of the column in which the word for a condition or a cause stands. */
-const JUDGED = 17
-
-/** Puts the word in the space in front of the first line. */
+/** Puts the word into the space in front of the first line. */
 function judged(word: string, [first = '', ...rest]: readonly string[]): readonly string[] {
-  return [`${INDENT}${word}`.padEnd(JUDGED) + first.trimStart(), ...rest]
-}
-
-function questioned({ eventId, problem }: EntryProblem, width: number): readonly string[] {
-  return wrap(`${describeProblem(problem)}${eventId === '' ? '' : ` (entry ${eventId})`}`, width, `${INDENT}· `)
-}
-
-/** One text at the left edge, one at the right, on one line where both fit. */
-function spread(left: string, right: string, width: number): readonly string[] {
-  const space = width - widthOf(left) - widthOf(right)
-  return space < 2 ? [left, right] : [left + ' '.repeat(space) + right]
-}
-
-function section(title: string, lines: readonly string[]): readonly string[] {
-  return lines.length === 0 ? [] : [title, ...lines]
-}
-
-/** The parts that have something to say, with a blank line between. */
-function page(...parts: readonly (readonly string[])[]): string {
-  const shown = parts.filter((part) => part.length > 0)
-  return `${shown.map((part) => part.join('\n')).join('\n\n')}\n`
+  return [`${' '.repeat(INDENT)}${word}`.padEnd(JUDGED) + first.trimStart(), ...rest]
 }

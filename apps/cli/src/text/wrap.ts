@@ -2,7 +2,8 @@ import { widthOf } from './columns.ts'
 
 /**
  * A paragraph as lines of at most `width` characters: the first begins with `first`, the others with `rest` or as much
- * space as `first` takes. A word longer than the line stands alone and is not cut.
+ * space as `first` takes. A word longer than the line stands alone and is not cut; a no-break space does not break and
+ * is written as a plain one, which every terminal and every search knows.
  */
 export function wrap(text: string, width: number, first = '', rest = ' '.repeat(widthOf(first))): readonly string[] {
   const lines: string[] = []
@@ -17,5 +18,5 @@ export function wrap(text: string, width: number, first = '', rest = ' '.repeat(
     line += empty ? word : ` ${word}`
     empty = false
   }
-  return [...lines, line.trimEnd()]
+  return [...lines, line.trimEnd()].map((each) => each.replaceAll('\u00a0', ' '))
 }
