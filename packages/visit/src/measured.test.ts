@@ -27,6 +27,7 @@ describe('where the uncertainty comes from', () => {
     ['stated accuracy: half of it', { accuracy: '0.5 psi' }, 0.25, 'stated accuracy 0.5 psi'],
     ['written with its sign', { accuracy: '± 0.5 psi' }, 0.25, 'stated accuracy ± 0.5 psi'],
     ['written with its sign in letters', { accuracy: '+/-0.5 psi' }, 0.25, 'stated accuracy +/-0.5 psi'],
+    ['written with a minus: its size counts', { accuracy: '-0.5 psi' }, 0.25, 'stated accuracy -0.5 psi'],
     [
       'class 1 of 500 psi: limits ±5 psi, evenly likely inside',
       { class: 1, span: '500 psi' },
