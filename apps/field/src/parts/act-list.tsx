@@ -1,0 +1,52 @@
+import type { Dose } from '@chargewright/charging'
+import type { UnitPreference } from '@chargewright/quantity'
+import type { Fact } from '@chargewright/visit'
+import type { ComponentChildren } from 'preact'
+import type { Kept } from '../session/session.ts'
+import { MoveForm } from './move-form.tsx'
+import { WaitForm } from './wait-form.tsx'
+import { WordsForm } from './words-form.tsx'
+
+interface Props {
+  /** The step that is asked for: it fills in the form, all but what the scale will show. */
+  readonly dose: Dose | undefined
+  readonly units: UnitPreference
+  readonly record: (fact: Fact) => Kept
+}
+
+/** What was done: refrigerant moved, waits, adjustments, notes. */
+export function ActList({ dose, units, record }: Props) {
+  const asked = dose && { direction: dose.direction, phase: dose.phase, port: dose.port, compressor: dose.compressor }
+  return (
+    <section class="acts" aria-labelledby="acts">
+      <h2 id="acts">Done</h2>
+      <Fold title="Refrigerant moved">
+        <MoveForm key={JSON.stringify(asked)} initial={asked ?? {}} units={units} keep={record} />
+      </Fold>
+      <Fold title="Waited">
+        <WaitForm initial={{}} units={units} keep={record} />
+      </Fold>
+      <Fold title="Adjusted">
+        <WordsForm
+          label="What was adjusted"
+          keepLabel="Keep this adjustment"
+          keep={(what) => record({ kind: 'adjustment', what })}
+        />
+      </Fold>
+      <Fold title="Note">
+        <WordsForm label="Note" keepLabel="Keep this note" keep={(text) => record({ kind: 'note', text })} />
+      </Fold>
+    </section>
+  )
+}
+
+function Fold({ title, children }: { readonly title: string; readonly children: ComponentChildren }) {
+  return (
+    <details class="group">
+      <summary>
+        <h3>{title}</h3>
+      </summary>
+      {children}
+    </details>
+  )
+}

@@ -1,0 +1,39 @@
+import type { Condition } from '@chargewright/charging'
+import { render, type UnitPreference } from '@chargewright/quantity'
+import { EvidenceTree } from './evidence-tree.tsx'
+import { NextLink } from './next-link.tsx'
+
+const STATES: Readonly<Record<Condition['state'], string>> = {
+  met: 'holds',
+  doubtful: 'doubtful',
+  unmet: 'does not hold',
+  unknown: 'not known',
+}
+
+interface Props {
+  readonly conditions: readonly Condition[]
+  readonly units: UnitPreference
+  readonly showEntry: (eventId: string) => void
+}
+
+/** What must hold before the method may speak, each with its state and what to do about it. */
+export function ConditionList({ conditions, units, showEntry }: Props) {
+  if (conditions.length === 0) return null
+  return (
+    <section aria-labelledby="conditions">
+      <h3 id="conditions">Conditions</h3>
+      <ul class="judged">
+        {conditions.map(({ id, state, evidence, remedy, next }) => (
+          <li key={id}>
+            <span class={`state state-${state}`}>{STATES[state]}</span>
+            <div>
+              <EvidenceTree evidence={evidence} units={units} showEntry={showEntry} />
+              {remedy && <p class="remedy">{render(remedy, units)}</p>}
+              {next && <NextLink next={next} />}
+            </div>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}

@@ -1,0 +1,65 @@
+import type { UnitPreference } from '@chargewright/quantity'
+import { type Fact, fold, observationKind, readingKind } from '@chargewright/visit'
+import type { FactName } from '../session/fact-label.ts'
+import type { Kept } from '../session/session.ts'
+import { ChoiceField } from './choice-field.tsx'
+import { MoveForm } from './move-form.tsx'
+import { QuantityField } from './quantity-field.tsx'
+import { SystemField } from './system-field.tsx'
+import { WaitForm } from './wait-form.tsx'
+import { WordsForm } from './words-form.tsx'
+
+interface Props {
+  /** Unique on the page. */
+  readonly id: string
+  readonly fact: Fact
+  readonly units: UnitPreference
+  readonly correct: (replacement: Fact) => Kept
+}
+
+/** The form in which a fact was entered, filled in with it. */
+export function CorrectionEditor({ id, fact, units, correct }: Props) {
+  switch (fact.kind) {
+    case 'reading': {
+      const { accepts, label } = readingKind(fact.what)
+      const reading = { id, label: `${label}, corrected`, accepts, units, absent: `typed “${fact.value}”` }
+      const kept = alone(fact).readings[fact.what]
+      return <QuantityField {...reading} kept={kept} keep={(value) => correct({ ...fact, value })} />
+    }
+    case 'observation': {
+      const { label, answers } = observationKind(fact.what)
+      const observation = { id, label: `${label}, corrected`, choices: answers, chosen: fact.answer, absent: '' }
+      return <ChoiceField {...observation} choose={(answer) => correct({ ...fact, answer })} />
+    }
+    case 'system-described': {
+      const { system } = alone(fact)
+      return (Object.keys(fact.facts) as FactName[]).map((name) => (
+        <SystemField
+          key={name}
+          name={name}
+          place={`${id}-`}
+          system={system}
+          units={units}
+          state={(stated) => correct({ ...fact, facts: { ...fact.facts, ...stated } })}
+        />
+      ))
+    }
+    case 'refrigerant-moved':
+      return <MoveForm initial={fact} units={units} keep={correct} />
+    case 'wait':
+      return <WaitForm initial={fact} units={units} keep={correct} />
+    case 'adjustment':
+      return <WordsForm {...words('What was adjusted', fact.what)} keep={(what) => correct({ ...fact, what })} />
+    case 'note':
+      return <WordsForm {...words('Note', fact.text)} keep={(text) => correct({ ...fact, text })} />
+    case 'photo':
+      return <WordsForm {...words('Subject', fact.subject)} keep={(subject) => correct({ ...fact, subject })} />
+  }
+}
+
+const words = (label: string, initial: string) => ({ label, initial, keepLabel: 'Keep the correction' })
+
+/** The visit that this fact alone would make: how it reads by itself. */
+function alone(fact: Fact) {
+  return fold({ id: 'alone', events: [{ id: 'alone', at: '1970-01-01T00:00:00Z', ...fact }] })
+}

@@ -1,0 +1,31 @@
+import type { DeviceState } from '../session/device-state.ts'
+
+const OFFLINE = {
+  preparing: 'Getting ready to work without a network …',
+  ready: 'Works without a network from now on.',
+  impossible: 'This browser cannot work here without a network.',
+} as const
+
+const PERSISTENCE = {
+  asking: 'Asking the browser to keep what is entered …',
+  promised: 'The browser has promised not to clear what is kept here.',
+  'not-promised':
+    'The browser has not promised to keep it: it may clear visits when space runs out. Export those that matter.',
+} as const
+
+/** What this browser promises about what is entered here. */
+export function DevicePromises({ device }: { readonly device: DeviceState }) {
+  return (
+    <section class="promises" aria-labelledby="device">
+      <h2 id="device">This device</h2>
+      {device.storage === 'page-only' ? (
+        <p class="trouble" role="alert">
+          This browser refuses to store anything. What you enter is lost when this page is closed: export it first.
+        </p>
+      ) : (
+        <p>{PERSISTENCE[device.persistence.value]}</p>
+      )}
+      <p>{OFFLINE[device.offline.value]}</p>
+    </section>
+  )
+}

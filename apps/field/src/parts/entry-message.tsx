@@ -1,0 +1,34 @@
+import type { ComponentChildren } from 'preact'
+
+interface Props {
+  readonly trouble: string | undefined
+  readonly understood?: string | undefined
+  readonly remark?: string | undefined
+  readonly absent: string | undefined
+  readonly children?: ComponentChildren
+}
+
+/** What stands under a field: what is wrong with it first, else what was understood, else what it means. */
+export function EntryMessage({ trouble, understood, remark, absent, children }: Props) {
+  if (trouble !== undefined) {
+    return (
+      <p class="trouble" role="alert">
+        {trouble}
+      </p>
+    )
+  }
+  if (understood !== undefined) {
+    return (
+      <p>
+        reads as <strong>{understood}</strong>
+      </p>
+    )
+  }
+  return (
+    <>
+      {remark !== undefined && <p class="doubt">{remark}</p>}
+      {absent !== undefined && <p class="absent">{absent}</p>}
+      {children}
+    </>
+  )
+}

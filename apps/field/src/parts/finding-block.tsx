@@ -1,0 +1,48 @@
+import { type Assessment, FINDINGS, METHODS } from '@chargewright/charging'
+import { render, type UnitPreference } from '@chargewright/quantity'
+import { BandPicture } from './band-picture.tsx'
+import { EvidenceList } from './evidence-list.tsx'
+import { EvidenceTree } from './evidence-tree.tsx'
+import { FindingMark } from './finding-mark.tsx'
+import { NextEntries } from './next-entries.tsx'
+
+interface Props {
+  readonly assessment: Assessment
+  readonly units: UnitPreference
+  readonly showEntry: (eventId: string) => void
+}
+
+/** The answer: its sign, its word and its sentence; under them the next act and the reasons. */
+export function FindingBlock({ assessment, units, showEntry }: Props) {
+  const { finding, method } = assessment
+  return (
+    <section class="finding" aria-labelledby="finding">
+      <div class="finding-head" aria-live="polite" aria-atomic="true">
+        <div class="finding-sign">
+          <FindingMark kind={finding.kind} />
+          <span class="finding-word">{FINDINGS[finding.kind]}</span>
+        </div>
+        <h2 id="finding" class="finding-sentence" tabIndex={-1}>
+          {render(finding.sentence, units)}
+        </h2>
+      </div>
+      {finding.steps.length > 0 && (
+        <ol class="steps" aria-label="What to do">
+          {finding.steps.map((step) => (
+            <li key={step.template}>{render(step, units)}</li>
+          ))}
+        </ol>
+      )}
+      <NextEntries next={finding.next} units={units} />
+      <BandPicture assessment={assessment} units={units} />
+      <h3>Why</h3>
+      <EvidenceList evidence={finding.reasons} units={units} showEntry={showEntry} />
+      {method && (
+        <>
+          <h3>Method: {METHODS[method.id]}</h3>
+          <EvidenceTree evidence={method.because} units={units} showEntry={showEntry} />
+        </>
+      )}
+    </section>
+  )
+}

@@ -1,0 +1,26 @@
+import type { Keeping } from '../session/session.ts'
+import { describeStoreProblem } from '../store/store-problem.ts'
+
+/** Whether what was entered has reached the disk of this device. */
+export function KeptState({ keeping }: { readonly keeping: Keeping }) {
+  switch (keeping.kind) {
+    case 'kept':
+      return (
+        <p class="kept" role="status">
+          kept on this device
+        </p>
+      )
+    case 'keeping':
+      return (
+        <p class="kept" role="status">
+          keeping …
+        </p>
+      )
+    case 'not-kept':
+      return (
+        <p class="kept trouble" role="alert">
+          not kept: {describeStoreProblem(keeping.problem)}
+        </p>
+      )
+  }
+}

@@ -1,0 +1,94 @@
+import { describeProblem, type Problem, type UnitPreference } from '@chargewright/quantity'
+import type { Fact, LogEntry } from '@chargewright/visit'
+import { useSignal } from '@preact/signals'
+import { type FactInWords, factInWords } from '../session/fact-in-words.ts'
+import { notKeptInWords } from '../session/not-kept.ts'
+import type { Kept } from '../session/session.ts'
+import { UNDONE } from '../session/undo.ts'
+import { CorrectionEditor } from './correction-editor.tsx'
+import { logLineId } from './reveal.ts'
+import { timeInWords } from './time-in-words.ts'
+
+interface Props {
+  readonly entry: LogEntry
+  readonly problems: readonly Problem[]
+  readonly units: UnitPreference
+  /** Corrects or, without a replacement, withdraws an event. */
+  readonly correct: (eventId: string, replacement: Fact | undefined) => Kept
+}
+
+/** One entry as it was typed, and what became of it. It opens to be corrected; nothing is ever erased. */
+export function LogLine({ entry, problems, units, correct }: Props) {
+  const { id, at, by, position, entered, holds, correctedBy, corrections } = entry
+  const open = useSignal(false)
+  const trouble = useSignal<string | undefined>(undefined)
+  const act = async (eventId: string, replacement: Fact | undefined) => {
+    const kept = await correct(eventId, replacement)
+    trouble.value = kept.ok ? undefined : notKeptInWords(kept.error)
+    return kept
+  }
+  const { what, typed } = factInWords(entered)
+  return (
+    <li class="log-line">
+      <details onToggle={(event) => (open.value = event.currentTarget.open)}>
+        <summary id={logLineId(position)} class={holds ? '' : 'withdrawn'}>
+          <time dateTime={at}>{timeInWords(at)}</time>
+          <span class="log-what">{what}</span>
+          {correctedBy === undefined ? <q>{typed}</q> : <s>{typed}</s>}
+          {correctedBy !== undefined && <Now holds={holds} />}
+          {problems.length > 0 && <span class="doubt">{problems.map(describeProblem).join('; ')}</span>}
+        </summary>
+        {open.value && (
+          <div class="log-open">
+            {by !== undefined && <p>Entered by {by}</p>}
+            {corrections.map((correction) => (
+              <p key={correction.id}>
+                <time dateTime={correction.at}>{timeInWords(correction.at)}</time>{' '}
+                {correction.replacement ? (
+                  <>
+                    corrected to <q>{line(factInWords(correction.replacement))}</q>
+                  </>
+                ) : (
+                  withdrawal(correction.reason)
+                )}
+              </p>
+            ))}
+            {holds && (
+              <CorrectionEditor
+                id={`correct-${position}`}
+                fact={holds}
+                units={units}
+                correct={(fact) => act(id, fact)}
+              />
+            )}
+            {trouble.value !== undefined && (
+              <p class="trouble" role="alert">
+                {trouble.value}
+              </p>
+            )}
+            {holds ? (
+              <button type="button" class="key" onClick={() => void act(id, undefined)}>
+                Withdraw this entry
+              </button>
+            ) : (
+              correctedBy !== undefined && (
+                <button type="button" class="key" onClick={() => void act(correctedBy, undefined)}>
+                  Bring it back
+                </button>
+              )
+            )}
+          </div>
+        )}
+      </details>
+    </li>
+  )
+}
+
+function Now({ holds }: { readonly holds: Fact | undefined }) {
+  return holds ? <span class="log-now">now {factInWords(holds).typed}</span> : <span class="log-now">withdrawn</span>
+}
+
+const line = ({ what, typed }: FactInWords) => `${what}: ${typed}`
+
+const withdrawal = (reason: string | undefined) =>
+  reason === UNDONE ? 'undone' : 'withdrawn, or a correction taken back'

@@ -1,0 +1,39 @@
+import type { LookAlike } from '@chargewright/charging'
+import { render, type UnitPreference } from '@chargewright/quantity'
+import { EvidenceTree } from './evidence-tree.tsx'
+import { NextLink } from './next-link.tsx'
+
+const VERDICTS: Readonly<Record<LookAlike['verdict'], string>> = {
+  explains: 'would explain it',
+  excluded: 'ruled out',
+  open: 'still open',
+  unlikely: 'unlikely',
+}
+
+interface Props {
+  readonly lookAlikes: readonly LookAlike[]
+  readonly units: UnitPreference
+  readonly showEntry: (eventId: string) => void
+}
+
+/** What else could make the same readings, and how each was judged. */
+export function LookAlikeList({ lookAlikes, units, showEntry }: Props) {
+  if (lookAlikes.length === 0) return null
+  return (
+    <section aria-labelledby="look-alikes">
+      <h3 id="look-alikes">What else it could be</h3>
+      <ul class="judged">
+        {lookAlikes.map(({ id, label, verdict, evidence, next }) => (
+          <li key={id}>
+            <span class={`state state-${verdict}`}>{VERDICTS[verdict]}</span>
+            <div>
+              <p class="judged-label">{render(label, units)}</p>
+              <EvidenceTree evidence={evidence} units={units} showEntry={showEntry} />
+              {next && <NextLink next={next} />}
+            </div>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}

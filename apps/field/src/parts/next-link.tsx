@@ -1,0 +1,12 @@
+import type { NextEntry } from '@chargewright/charging'
+import { entryLabel } from './entry-label.ts'
+import { entryId, reveal } from './reveal.ts'
+
+/** Jumps to the field of an entry. */
+export function NextLink({ next: { entry } }: { readonly next: NextEntry }) {
+  return (
+    <button type="button" class="link" onClick={() => reveal(entryId(entry))}>
+      {entryLabel(entry)}
+    </button>
+  )
+}

@@ -1,0 +1,144 @@
+import {
+  type Dimension,
+  describeProblem,
+  fail,
+  format,
+  formatNumber,
+  ok,
+  preferredUnit,
+  type Quantity,
+  type UnitPreference,
+} from '@chargewright/quantity'
+import { useSignal } from '@preact/signals'
+import type { ComponentChildren } from 'preact'
+import { useEffect, useRef } from 'preact/hooks'
+import type { Kept } from '../session/session.ts'
+import { understand } from '../session/understand.ts'
+import { EntryKeys } from './entry-keys.tsx'
+import { EntryMessage } from './entry-message.tsx'
+import { focusNextEntry } from './reveal.ts'
+import { useDraft } from './use-draft.ts'
+
+interface Props {
+  readonly id: string
+  readonly label: string
+  readonly accepts: readonly Dimension[]
+  readonly kept: { readonly typed: string; readonly quantity: Quantity } | undefined
+  /** What stands there while nothing is entered. */
+  readonly absent: string
+  readonly remark?: string | undefined
+  readonly units: UnitPreference
+  readonly keep: (typed: string) => Kept
+  readonly clear?: (() => Kept) | undefined
+  /** What the value means, under it. */
+  readonly children?: ComponentChildren
+}
+
+/**
+ * A blank for one quantity. It shows the kept value in the units of this device; while it has the focus it shows what
+ * was typed, and takes any text with a unit or a bare number in the unit beside it.
+ */
+export function QuantityField(props: Props) {
+  const { id, label, kept, units } = props
+  const input = useRef<HTMLInputElement>(null)
+  const focused = useSignal(false)
+  const lettered = useSignal(false)
+  const read = (typed: string) => understand(typed, props, units)
+  const field = useDraft({
+    label,
+    kept: kept?.typed,
+    check: (typed) => {
+      const understood = read(typed)
+      return understood.ok ? ok(understood.value.text) : fail(describeProblem(understood.error))
+    },
+    keep: props.keep,
+    clear: props.clear,
+  })
+  useEffect(() => {
+    if (focused.value) input.current?.select()
+  }, [focused.value])
+
+  const draft = field.draft.value
+  const understood = draft?.trim() ? read(draft) : undefined
+  const { number, unit } = shown(kept?.quantity, props.accepts[0]!, units)
+  const next = () => {
+    void field.commit()
+    if (input.current) focusNextEntry(input.current)
+  }
+  return (
+    <div
+      class="entry"
+      data-kept={kept !== undefined}
+      data-focused={focused.value}
+      onFocusIn={() => {
+        focused.value = true
+      }}
+      onFocusOut={(event) => {
+        if (event.currentTarget.contains(event.relatedTarget as Node | null)) return
+        focused.value = false
+        void field.commit()
+      }}
+    >
+      <label class="entry-label" for={id}>
+        {label}
+      </label>
+      <div class="entry-blank">
+        <input
+          ref={input}
+          id={id}
+          data-entry
+          class="entry-value"
+          type="text"
+          inputMode={lettered.value ? 'text' : 'decimal'}
+          autoComplete="off"
+          autoCapitalize="off"
+          spellcheck={false}
+          enterKeyHint="next"
+          aria-describedby={`${id}-unit ${id}-says`}
+          aria-invalid={field.trouble.value !== undefined}
+          value={draft ?? (focused.value ? (kept?.typed ?? '') : number)}
+          onInput={(event) => field.type(event.currentTarget.value)}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter') next()
+            else if (event.key === 'Escape') field.letGo()
+          }}
+        />
+        <span class="entry-unit" id={`${id}-unit`}>
+          {unit}
+        </span>
+      </div>
+      <div class="entry-says" id={`${id}-says`}>
+        <EntryMessage
+          trouble={field.trouble.value}
+          understood={understood?.ok ? format(understood.value.quantity, units) : undefined}
+          remark={props.remark}
+          absent={kept ? undefined : props.absent}
+        >
+          {props.children}
+        </EntryMessage>
+      </div>
+      {focused.value && (
+        <EntryKeys
+          dimension={props.accepts[0]!}
+          units={units}
+          lettered={lettered.value}
+          text={draft ?? kept?.typed ?? ''}
+          type={field.type}
+          turnLetters={() => {
+            lettered.value = !lettered.value
+          }}
+          next={next}
+        />
+      )}
+    </div>
+  )
+}
+
+/** The number large and its unit small, where they can stand apart; pounds and ounces cannot. */
+function shown(quantity: Quantity | undefined, dimension: Dimension, units: UnitPreference) {
+  const unit = preferredUnit(quantity?.dimension ?? dimension, units)
+  if (!quantity) return { number: '', unit: unit.symbol }
+  const number = formatNumber(quantity, unit)
+  const whole = format(quantity, units)
+  return whole === `${number} ${unit.symbol}` ? { number, unit: unit.symbol } : { number: whole, unit: '' }
+}

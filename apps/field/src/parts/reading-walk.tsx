@@ -1,0 +1,57 @@
+import type { Evidence } from '@chargewright/charging'
+import type { UnitPreference } from '@chargewright/quantity'
+import { READING_IDS, type ReadingId, readingKind, STATIONS, type Visit } from '@chargewright/visit'
+import type { Kept } from '../session/session.ts'
+import { EvidenceTree } from './evidence-tree.tsx'
+import { QuantityField } from './quantity-field.tsx'
+
+interface Props {
+  readonly readings: Visit['readings']
+  /** Derived values, beside the reading that completes them. */
+  readonly beside: Readonly<Partial<Record<ReadingId, readonly Evidence[]>>>
+  readonly units: UnitPreference
+  readonly remarkOn: (id: ReadingId) => string | undefined
+  readonly record: (id: ReadingId, typed: string) => Kept
+  readonly showEntry: (eventId: string) => void
+}
+
+/** The readings by station, in walking order. A missing one stays in its place and says what it would tell. */
+export function ReadingWalk({ readings, beside, units, remarkOn, record, showEntry }: Props) {
+  return (
+    <section class="walk" aria-labelledby="readings">
+      <h2 id="readings">Readings, in walking order</h2>
+      <ol class="stations">
+        {STATIONS.map((station) => (
+          <li key={station.id} class="station">
+            <h3 class="station-name">
+              <span class="station-number">{station.number}</span>
+              {station.label}
+            </h3>
+            {READING_IDS.filter((id) => readingKind(id).station === station.id).map((id) => (
+              <QuantityField
+                key={id}
+                id={`reading-${id}`}
+                label={readingKind(id).label}
+                accepts={readingKind(id).accepts}
+                kept={readings[id]}
+                absent={`would tell ${readingKind(id).tells}`}
+                remark={remarkOn(id)}
+                units={units}
+                keep={(typed) => record(id, typed)}
+              >
+                {beside[id]?.map((evidence) => (
+                  <EvidenceTree
+                    key={evidence.statement.template}
+                    evidence={evidence}
+                    units={units}
+                    showEntry={showEntry}
+                  />
+                ))}
+              </QuantityField>
+            ))}
+          </li>
+        ))}
+      </ol>
+    </section>
+  )
+}

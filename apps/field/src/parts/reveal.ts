@@ -1,0 +1,28 @@
+import type { NextEntry } from '@chargewright/charging'
+
+/** The id of the field in which an entry is made. */
+export function entryId({ kind, what }: NextEntry['entry']): string {
+  return kind === 'reading' || kind === 'observation' ? `${kind}-${what}` : `system-${what}`
+}
+
+/** The id of a line of the log. An event's own id may be any text; its place is a number. */
+export const logLineId = (position: number): string => `log-${position}`
+
+/** Goes to an element: unfolds what hides it, brings it into view and gives it the focus. */
+export function reveal(id: string): void {
+  const element = document.getElementById(id)
+  if (!element) return
+  for (let fold = element.closest('details'); fold; fold = fold.parentElement?.closest('details') ?? null) {
+    fold.open = true
+  }
+  element.scrollIntoView({ block: 'center' })
+  element.focus({ preventScroll: true })
+}
+
+/** Gives the focus to the field after this one, in the order of the page. */
+export function focusNextEntry(from: HTMLElement): void {
+  const entries = [...document.querySelectorAll<HTMLElement>('[data-entry]')].filter((e) => e.checkVisibility())
+  const next = entries[entries.indexOf(from) + 1]
+  if (next) next.focus()
+  else from.blur()
+}

@@ -1,0 +1,58 @@
+import type { UnitPreference } from '@chargewright/quantity'
+import { refrigerantNames } from '@chargewright/refrigerant'
+import { APPLICATIONS, figureKind, METERING_DEVICES, type System, type SystemStatement } from '@chargewright/visit'
+import { type FactName, factLabel } from '../session/fact-label.ts'
+import type { Kept } from '../session/session.ts'
+import { ChartForm } from './chart-form.tsx'
+import { ChoiceField } from './choice-field.tsx'
+import { QuantityField } from './quantity-field.tsx'
+import { TextField } from './text-field.tsx'
+
+interface Props {
+  readonly name: FactName
+  readonly system: System
+  /** Set before the id of the field where the same fact stands twice on a page. */
+  readonly place?: string
+  readonly remark?: string | undefined
+  readonly units: UnitPreference
+  readonly state: (stated: SystemStatement) => Kept
+}
+
+/** The field of one fact of the system, whatever its kind. Emptied, it takes the statement back. */
+export function SystemField({ name, system, place = '', remark, units, state }: Props) {
+  const id = `${place}system-${name}`
+  const label = factLabel(name)
+  const { facts, figures } = system
+  const choose = (value: unknown) => state({ [name]: value } as SystemStatement)
+  const clear = () => choose(null)
+  switch (name) {
+    case 'name':
+    case 'refrigerant': {
+      const suggestions = name === 'refrigerant' ? { suggestions: refrigerantNames() } : {}
+      const absent = name === 'name' ? 'a name, or where it stands' : 'as on the nameplate'
+      return <TextField {...{ id, label, absent, remark, clear, ...suggestions }} kept={facts[name]} keep={choose} />
+    }
+    case 'meteringDevice':
+      return (
+        <ChoiceField {...{ id, label }} choices={METERING_DEVICES} chosen={facts[name]} absent="" choose={choose} />
+      )
+    case 'application':
+      return <ChoiceField {...{ id, label }} choices={APPLICATIONS} chosen={facts[name]} absent="" choose={choose} />
+    case 'receiver':
+    case 'sightGlass':
+    case 'accumulator': {
+      const chosen = facts[name] === undefined ? undefined : facts[name] ? 'yes' : 'no'
+      const answer = (word: 'yes' | 'no') => choose(word === 'yes')
+      return <ChoiceField {...{ id, label, chosen }} choices={YES_NO} absent="" choose={answer} />
+    }
+    case 'makersChart':
+      return <ChartForm id={id} chart={facts.makersChart} remark={remark} state={state} />
+    default: {
+      const { accepts, example } = figureKind(name)
+      const figure = { id, label, accepts, units, remark, clear, absent: `for example ${example}` }
+      return <QuantityField {...figure} kept={figures[name]} keep={choose} />
+    }
+  }
+}
+
+const YES_NO = { yes: 'yes', no: 'no' } as const

@@ -1,0 +1,78 @@
+import type { UnitPreference } from '@chargewright/quantity'
+import type { System, SystemStatement } from '@chargewright/visit'
+import { useState } from 'preact/hooks'
+import type { FactName } from '../session/fact-label.ts'
+import type { Kept } from '../session/session.ts'
+import { SystemField } from './system-field.tsx'
+
+/** The facts in the order in which one meets them: what it is, its nameplate, its lines, its site. */
+const GROUPS: readonly { readonly title: string; readonly facts: readonly FactName[] }[] = [
+  {
+    title: 'What it is',
+    facts: [
+      'name',
+      'refrigerant',
+      'meteringDevice',
+      'application',
+      'nominalCapacity',
+      'receiver',
+      'sightGlass',
+      'accumulator',
+    ],
+  },
+  {
+    title: 'Nameplate',
+    facts: [
+      'nameplateCharge',
+      'nameplateSubcooling',
+      'valveSuperheatMin',
+      'valveSuperheatMax',
+      'ratedLoadCurrent',
+      'makersChart',
+    ],
+  },
+  {
+    title: 'Lines and parts',
+    facts: [
+      'lineLength',
+      'includedLineLength',
+      'lineChargePerLength',
+      'oldDrierVolume',
+      'newDrierVolume',
+      'floodingCharge',
+    ],
+  },
+  { title: 'Site', facts: ['elevation', 'atmosphericPressure', 'boxSetPoint'] },
+]
+
+interface Props {
+  readonly system: System
+  readonly units: UnitPreference
+  /** What is wrong with a kept statement, in words. */
+  readonly remarkOn: (name: FactName) => string | undefined
+  readonly state: (stated: SystemStatement) => Kept
+}
+
+/** The system as described so far. The first group stands open on a new visit, since nothing can be said without it. */
+export function SystemForm({ system, units, remarkOn, state }: Props) {
+  // Decided once: a group must not fold up under the hand that fills it in.
+  const [isNew] = useState(() => Object.keys(system.facts).length === 0)
+  return (
+    <section class="system" aria-labelledby="system">
+      <h2 id="system">System</h2>
+      {GROUPS.map(({ title, facts }, i) => (
+        <details key={title} class="group" open={isNew && i === 0}>
+          <summary>
+            <h3>{title}</h3>
+            <span class="group-count">
+              {facts.filter((name) => system.facts[name] !== undefined).length} of {facts.length}
+            </span>
+          </summary>
+          {facts.map((name) => (
+            <SystemField key={name} name={name} system={system} units={units} remark={remarkOn(name)} state={state} />
+          ))}
+        </details>
+      ))}
+    </section>
+  )
+}

@@ -1,0 +1,61 @@
+import { ok } from '@chargewright/quantity'
+import type { Kept } from '../session/session.ts'
+import { EntryMessage } from './entry-message.tsx'
+import { focusNextEntry } from './reveal.ts'
+import { useDraft } from './use-draft.ts'
+
+interface Props {
+  readonly id: string
+  readonly label: string
+  readonly kept: string | undefined
+  readonly absent: string
+  readonly remark?: string | undefined
+  readonly suggestions?: readonly string[]
+  readonly keep: (text: string) => Kept
+  readonly clear?: (() => Kept) | undefined
+}
+
+/** A blank for a name. */
+export function TextField({ id, label, kept, absent, remark, suggestions, keep, clear }: Props) {
+  const field = useDraft({ label, kept, check: (typed) => ok(typed.trim()), keep, clear })
+  return (
+    <div class="entry" data-kept={kept !== undefined}>
+      <label class="entry-label" for={id}>
+        {label}
+      </label>
+      <div class="entry-blank">
+        <input
+          id={id}
+          data-entry
+          class="entry-value entry-words"
+          type="text"
+          autoComplete="off"
+          spellcheck={false}
+          enterKeyHint="next"
+          list={suggestions && `${id}-suggestions`}
+          aria-describedby={`${id}-says`}
+          aria-invalid={field.trouble.value !== undefined}
+          value={field.draft.value ?? kept ?? ''}
+          onInput={(event) => field.type(event.currentTarget.value)}
+          onBlur={() => void field.commit()}
+          onKeyDown={(event) => {
+            if (event.key === 'Escape') field.letGo()
+            if (event.key !== 'Enter') return
+            void field.commit()
+            focusNextEntry(event.currentTarget)
+          }}
+        />
+        {suggestions && (
+          <datalist id={`${id}-suggestions`}>
+            {suggestions.map((name) => (
+              <option key={name} value={name} />
+            ))}
+          </datalist>
+        )}
+      </div>
+      <div class="entry-says" id={`${id}-says`}>
+        <EntryMessage trouble={field.trouble.value} remark={remark} absent={kept === undefined ? absent : undefined} />
+      </div>
+    </div>
+  )
+}

@@ -1,0 +1,33 @@
+import { fold, METERING_DEVICES } from '@chargewright/visit'
+import { visitAddress } from '../session/route.ts'
+import type { StoredVisit } from '../store/visit-store.ts'
+import { timeInWords } from './time-in-words.ts'
+
+/** Visits by name, the one with the latest entry first. */
+export function VisitList({ visits }: { readonly visits: readonly StoredVisit[] }) {
+  const latest = visits.toSorted((a, b) => lastTime(b).localeCompare(lastTime(a)))
+  return (
+    <ul class="visits">
+      {latest.map((visit) => (
+        <li key={visit.id}>
+          <VisitLink visit={visit} />
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function VisitLink({ visit }: { readonly visit: StoredVisit }) {
+  const { name, refrigerant, meteringDevice } = fold(visit).system.facts
+  const about = [refrigerant, meteringDevice && METERING_DEVICES[meteringDevice]].filter((part) => part !== undefined)
+  const at = lastTime(visit)
+  return (
+    <a href={visitAddress(visit.id)}>
+      <strong>{name ?? 'System without a name'}</strong>
+      <span class="visit-about">{about.join(' · ') || 'not described yet'}</span>
+      <span class="visit-time">{visit.origin === 'demo' ? 'invented' : at === '' ? 'new' : timeInWords(at)}</span>
+    </a>
+  )
+}
+
+const lastTime = ({ events }: StoredVisit) => events.at(-1)?.at ?? ''

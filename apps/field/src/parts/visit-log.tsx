@@ -1,0 +1,32 @@
+import type { UnitPreference } from '@chargewright/quantity'
+import type { EntryProblem, Fact, LogEntry } from '@chargewright/visit'
+import type { Kept } from '../session/session.ts'
+import { LogLine } from './log-line.tsx'
+
+interface Props {
+  readonly log: readonly LogEntry[]
+  readonly problems: readonly EntryProblem[]
+  readonly units: UnitPreference
+  readonly correct: (eventId: string, replacement: Fact | undefined) => Kept
+}
+
+/** Every entry as typed, the latest first. */
+export function VisitLog({ log, problems, units, correct }: Props) {
+  return (
+    <section class="log" aria-labelledby="log">
+      <h2 id="log">Log</h2>
+      {log.length === 0 && <p class="hint">Nothing entered yet. Every entry will stand here as it was typed.</p>}
+      <ol reversed>
+        {log.toReversed().map((entry) => (
+          <LogLine
+            key={entry.position}
+            entry={entry}
+            problems={problems.filter(({ eventId }) => eventId === entry.id).map(({ problem }) => problem)}
+            units={units}
+            correct={correct}
+          />
+        ))}
+      </ol>
+    </section>
+  )
+}

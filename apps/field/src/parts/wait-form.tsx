@@ -1,0 +1,64 @@
+import { describeProblem, type UnitPreference } from '@chargewright/quantity'
+import type { FactOf } from '@chargewright/visit'
+import { useSignal } from '@preact/signals'
+import { useId } from 'preact/hooks'
+import { WAITED } from '../session/fact-in-words.ts'
+import { notKeptInWords } from '../session/not-kept.ts'
+import type { Kept } from '../session/session.ts'
+import { understand } from '../session/understand.ts'
+import { Choices } from './choices.tsx'
+
+type Wait = FactOf<'wait'>
+
+interface Props {
+  readonly initial: Partial<Wait>
+  readonly units: UnitPreference
+  readonly keep: (wait: Wait) => Kept
+}
+
+const DURATION = { label: 'How long', accepts: ['duration'] } as const
+
+/** A wait that is over. */
+export function WaitForm({ initial, units, keep }: Props) {
+  const id = useId()
+  const purpose = useSignal(initial.purpose ?? 'settle')
+  const duration = useSignal(initial.duration ?? '')
+  const trouble = useSignal<string | undefined>(undefined)
+  const submit = async () => {
+    const understood = understand(duration.value, DURATION, units)
+    if (!understood.ok) {
+      trouble.value = describeProblem(understood.error)
+      return
+    }
+    const kept = await keep({ kind: 'wait', purpose: purpose.value, duration: understood.value.text })
+    trouble.value = kept.ok ? undefined : notKeptInWords(kept.error)
+    if (kept.ok) duration.value = initial.duration ?? ''
+  }
+  return (
+    <div class="form">
+      <Choices label="What for" choices={WAITED} chosen={purpose.value} choose={(to) => (purpose.value = to)} />
+      <label class="form-label" for={id}>
+        {DURATION.label}
+      </label>
+      <input
+        id={id}
+        class="form-blank"
+        autoComplete="off"
+        placeholder="for example 15 min"
+        value={duration.value}
+        onInput={(event) => {
+          duration.value = event.currentTarget.value
+          trouble.value = undefined
+        }}
+      />
+      {trouble.value !== undefined && (
+        <p class="trouble" role="alert">
+          {trouble.value}
+        </p>
+      )}
+      <button type="button" class="act" onClick={() => void submit()}>
+        Keep this wait
+      </button>
+    </div>
+  )
+}

@@ -1,0 +1,98 @@
+import { assess } from '@chargewright/charging'
+import { describeProblem, format, type UnitPreference } from '@chargewright/quantity'
+import { type Fact, fold, METERING_DEVICES, type System } from '@chargewright/visit'
+import { useMemo } from 'preact/hooks'
+import { ActList } from '../parts/act-list.tsx'
+import { CautionList } from '../parts/caution-list.tsx'
+import { ConditionList } from '../parts/condition-list.tsx'
+import { FindingBlock } from '../parts/finding-block.tsx'
+import { LookAlikeList } from '../parts/look-alike-list.tsx'
+import { ObservationList } from '../parts/observation-list.tsx'
+import { ReadingWalk } from '../parts/reading-walk.tsx'
+import { logLineId, reveal } from '../parts/reveal.ts'
+import { SystemForm } from '../parts/system-form.tsx'
+import { VisitBar } from '../parts/visit-bar.tsx'
+import { VisitLog } from '../parts/visit-log.tsx'
+import { VisitTools } from '../parts/visit-tools.tsx'
+import { besideReadings } from '../session/beside-readings.ts'
+import type { Preferences } from '../session/preference.ts'
+import { remarks } from '../session/remarks.ts'
+import type { Session } from '../session/session.ts'
+import type { StoredVisit } from '../store/visit-store.ts'
+
+interface Props {
+  readonly stored: StoredVisit
+  readonly session: Session
+  readonly preferences: Preferences
+}
+
+/** One visit, as a work order in the order of the walk: the finding on top, then what it came from. */
+export function VisitScreen({ stored, session, preferences }: Props) {
+  const visit = useMemo(() => fold(stored), [stored])
+  const assessment = useMemo(() => assess(visit), [visit])
+  const remark = useMemo(() => remarks(visit, assessment), [visit, assessment])
+  const units = preferences.units.value
+  const { facts } = visit.system
+  const record = (fact: Fact) => session.record(stored.id, fact)
+  const showEntry = (eventId: string) => {
+    const entry = visit.log.find(({ id }) => id === eventId)
+    if (entry) reveal(logLineId(entry.position))
+  }
+  const shown = { units, showEntry }
+  return (
+    <>
+      <VisitBar
+        name={facts.name ?? 'New visit'}
+        about={aboutSystem(visit.system, units)}
+        finding={assessment.finding.kind}
+      />
+      <main class="visit">
+        <div class="answer">
+          {stored.about !== undefined && <p class="about">{stored.about}</p>}
+          <FindingBlock assessment={assessment} {...shown} />
+          <CautionList cautions={assessment.cautions} units={units} />
+          <ConditionList conditions={assessment.conditions} {...shown} />
+          <LookAlikeList lookAlikes={assessment.lookAlikes} {...shown} />
+          {remark.others.map((problem) => (
+            <p key={describeProblem(problem)} class="trouble">
+              {describeProblem(problem)}
+            </p>
+          ))}
+        </div>
+        <div class="entries">
+          <VisitTools stored={stored} system={facts.name} session={session} preferences={preferences} />
+          <SystemForm
+            system={visit.system}
+            units={units}
+            remarkOn={remark.onFact}
+            state={(stated) => record({ kind: 'system-described', facts: stated })}
+          />
+          <ReadingWalk
+            readings={visit.readings}
+            beside={besideReadings(assessment.measures, visit.readings)}
+            remarkOn={remark.onReading}
+            record={(what, value) => record({ kind: 'reading', what, value })}
+            {...shown}
+          />
+          <ObservationList
+            observations={visit.observations}
+            record={(what, answer) => record({ kind: 'observation', what, answer })}
+          />
+          <ActList dose={assessment.finding.dose} units={units} record={record} />
+          <VisitLog
+            log={visit.log}
+            problems={[...visit.problems, ...visit.doubts]}
+            units={units}
+            correct={(eventId, replacement) => session.correct(stored.id, eventId, replacement)}
+          />
+        </div>
+      </main>
+    </>
+  )
+}
+
+function aboutSystem({ facts, figures }: System, units: UnitPreference): string {
+  const capacity = figures.nominalCapacity && format(figures.nominalCapacity.quantity, units)
+  const parts = [facts.refrigerant, facts.meteringDevice && METERING_DEVICES[facts.meteringDevice], capacity]
+  return parts.filter((part) => part !== undefined).join(' · ') || 'not described yet'
+}

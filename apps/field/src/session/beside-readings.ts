@@ -1,0 +1,26 @@
+import type { Assessment, Evidence, Measure } from '@chargewright/charging'
+import { READING_IDS, type ReadingId, type Visit } from '@chargewright/visit'
+
+/**
+ * The derived values, each beside the last reading (in walking order) that it rests on: there it becomes known. What
+ * rests on no reading is left out; it stands in the reasons.
+ */
+export function besideReadings(
+  measures: Assessment['measures'],
+  readings: Visit['readings'],
+): Readonly<Partial<Record<ReadingId, readonly Evidence[]>>> {
+  const places = new Map(READING_IDS.map((id) => [readings[id]?.eventId, id]))
+  const beside: Partial<Record<ReadingId, Evidence[]>> = {}
+  for (const measure of Object.values(measures)) {
+    const { evidence } = measure as Measure
+    const used = new Set(leaves(evidence).map((eventId) => places.get(eventId)))
+    const last = READING_IDS.findLast((id) => used.has(id))
+    if (last !== undefined) beside[last] = [...(beside[last] ?? []), evidence]
+  }
+  return beside
+}
+
+function leaves({ eventId, from }: Evidence): readonly string[] {
+  const below = from.flatMap(leaves)
+  return eventId === undefined ? below : [eventId, ...below]
+}

@@ -1,0 +1,74 @@
+import {
+  APPLICATIONS,
+  type Fact,
+  type FactOf,
+  METERING_DEVICES,
+  observationKind,
+  readingKind,
+  type SystemStatement,
+} from '@chargewright/visit'
+import { type FactName, factLabel } from './fact-label.ts'
+
+/** A fact as one line of the log: what was entered, and what was typed or chosen. */
+export interface FactInWords {
+  readonly what: string
+  readonly typed: string
+}
+
+export function factInWords(fact: Fact): FactInWords {
+  switch (fact.kind) {
+    case 'system-described':
+      return systemInWords(fact.facts)
+    case 'reading':
+      return { what: readingKind(fact.what).label, typed: fact.value }
+    case 'observation': {
+      const { label, answers } = observationKind(fact.what)
+      return { what: label, typed: answers[fact.answer] ?? fact.answer }
+    }
+    case 'refrigerant-moved':
+      return { what: MOVED[fact.direction], typed: moveInWords(fact) }
+    case 'adjustment':
+      return { what: 'Adjustment', typed: fact.what }
+    case 'wait':
+      return { what: WAITED[fact.purpose], typed: fact.duration }
+    case 'photo':
+      return { what: 'Photo', typed: `${fact.subject} (${fact.file})` }
+    case 'note':
+      return { what: 'Note', typed: fact.text }
+  }
+}
+
+export const MOVED = { 'into-system': 'Into the system', 'out-of-system': 'Out of the system' } as const
+export const PHASES = { vapour: 'as vapour', liquid: 'as liquid' } as const
+export const PORTS = {
+  suction: 'suction port',
+  'liquid-line': 'liquid-line port',
+  receiver: 'receiver',
+  discharge: 'discharge port',
+} as const
+export const COMPRESSOR = { running: 'compressor running', stopped: 'compressor stopped' } as const
+export const WAITED = { settle: 'Wait to settle', equalise: 'Wait to equalise' } as const
+
+function moveInWords(fact: FactOf<'refrigerant-moved'>): string {
+  const parts = [fact.mass, PHASES[fact.phase], PORTS[fact.port], COMPRESSOR[fact.compressor]]
+  if (fact.refrigerant !== undefined) parts.push(fact.refrigerant)
+  if (fact.cylinder !== undefined) parts.push(`cylinder ${fact.cylinder}`)
+  return parts.join(', ')
+}
+
+function systemInWords(facts: SystemStatement): FactInWords {
+  const stated = (Object.keys(facts) as FactName[]).map((name) => ({ name, text: statementInWords(name, facts) }))
+  const [only] = stated
+  if (only && stated.length === 1) return { what: factLabel(only.name), typed: only.text }
+  return { what: 'System', typed: stated.map(({ name, text }) => `${factLabel(name)}: ${text}`).join('; ') }
+}
+
+function statementInWords(name: FactName, facts: SystemStatement): string {
+  const stated = facts[name]
+  if (stated === null || stated === undefined) return 'taken back'
+  if (typeof stated === 'boolean') return stated ? 'yes' : 'no'
+  if (typeof stated === 'object') return `${stated.indoor} chart in ${stated.unit}`
+  if (name === 'meteringDevice') return METERING_DEVICES[stated as keyof typeof METERING_DEVICES]
+  if (name === 'application') return APPLICATIONS[stated as keyof typeof APPLICATIONS]
+  return stated
+}

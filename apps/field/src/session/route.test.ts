@@ -1,0 +1,17 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { routeOf, visitAddress } from './route.ts'
+
+describe('the address of a visit', () => {
+  test('[property] leads back to the visit, whatever its id', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'grapheme', minLength: 1 }), (id) => {
+        expect(routeOf(visitAddress(id))).toEqual({ kind: 'visit', id })
+      }),
+      { seed: 20261125 },
+    )
+  })
+  test('[limit] anything else is the start', () => {
+    for (const hash of ['', '#', '#/', '#/visit/', '#/visit/%E0%A4%A']) expect(routeOf(hash)).toEqual({ kind: 'start' })
+  })
+})

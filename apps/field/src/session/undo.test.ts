@@ -1,0 +1,69 @@
+import { fold, type VisitEvent } from '@chargewright/visit'
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { nextUndo, UNDONE } from './undo.ts'
+
+const at = '2026-01-31T14:05:00Z'
+const pressure = (n: number): VisitEvent => ({
+  id: `e${n}`,
+  at,
+  kind: 'reading',
+  what: 'suction-pressure',
+  value: `${100 + n} psig`,
+})
+
+describe('undo', () => {
+  test('[property] thirty acts are undone one by one down to the empty visit, each time to the state before', () => {
+    const acts = fc.array(fc.constantFrom('read', 'correct', 'withdraw'), { minLength: 1, maxLength: 30 })
+    fc.assert(
+      fc.property(acts, (kinds) => {
+        let events: readonly VisitEvent[] = []
+        const states = [shown(events)]
+        for (const [n, kind] of kinds.entries()) {
+          const before = events.at(-1)
+          const act: VisitEvent =
+            kind === 'read' || !before
+              ? pressure(n)
+              : {
+                  id: `e${n}`,
+                  at,
+                  kind: 'correction',
+                  corrects: before.id,
+                  ...(kind === 'correct' && { replacement: bare(n) }),
+                }
+          events = [...events, act]
+          states.push(shown(events))
+        }
+        for (const state of states.slice(0, -1).toReversed()) {
+          events = [...events, undo(events)]
+          expect(shown(events)).toEqual(state)
+        }
+        expect(nextUndo(events)).toBeUndefined()
+      }),
+      { seed: 20261125 },
+    )
+  })
+
+  test('[property] after an undo and a new entry, the new entry is undone first', () => {
+    const one = [pressure(0), pressure(1)]
+    const two = [...one, undo(one), pressure(2)]
+    expect(nextUndo(two)?.id).toBe('e2')
+    expect(nextUndo([...two, undo(two)])?.id).toBe('e0')
+  })
+
+  test('[limit] an empty visit has nothing to undo', () => {
+    expect(nextUndo([])).toBeUndefined()
+  })
+})
+
+function undo(events: readonly VisitEvent[]): VisitEvent {
+  return { id: `u${events.length}`, at, kind: 'correction', corrects: nextUndo(events)!.id, reason: UNDONE }
+}
+
+function bare(n: number) {
+  return { kind: 'reading', what: 'suction-pressure', value: `${200 + n} psig` } as const
+}
+
+function shown(events: readonly VisitEvent[]) {
+  return fold({ id: 'v', events }).readings['suction-pressure']?.typed
+}

@@ -1,0 +1,58 @@
+import { defineConfig, type Plugin } from 'vite'
+import { VitePWA } from 'vite-plugin-pwa'
+
+export default defineConfig({
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  server: { port: 4173 },
+  preview: { port: 4173 },
+  build: { target: 'es2023', modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
+  plugins: [
+    contentSecurityPolicy(),
+    VitePWA({
+      // A new version waits until every tab of the old one is closed: a page is never swapped under a half-typed entry.
+      registerType: 'prompt',
+      injectRegister: false,
+      includeManifestIcons: false,
+      manifest: {
+        name: 'Chargewright',
+        short_name: 'Chargewright',
+        description: 'From readings to the right refrigerant charge, with proof',
+        start_url: '.',
+        display: 'standalone',
+        background_color: '#fbfaf5',
+        theme_color: '#15181b',
+        icons: [{ src: 'mark.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+      },
+      workbox: {
+        globPatterns: ['**/*.{html,js,css,svg,woff2,webmanifest}'],
+        // The demo and the engine may be a few megabytes; everything must be there when the network is not.
+        maximumFileSizeToCacheInBytes: 8e6,
+        clientsClaim: true,
+        cleanupOutdatedCaches: true,
+        sourcemap: false,
+      },
+    }),
+  ],
+})
+
+/** Only what this app itself brings may run or load. Left out while developing, where the server injects its own code. */
+function contentSecurityPolicy(): Plugin {
+  const content = [
+    "default-src 'none'",
+    "script-src 'self'",
+    "style-src 'self'",
+    "font-src 'self'",
+    "img-src 'self' data: blob:",
+    "connect-src 'self'",
+    "manifest-src 'self'",
+    "worker-src 'self'",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join('; ')
+  const meta = { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content } }
+  return {
+    name: 'content-security-policy',
+    apply: 'build',
+    transformIndexHtml: () => [{ ...meta, injectTo: 'head-prepend' }],
+  }
+}
