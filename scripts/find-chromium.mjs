@@ -6,7 +6,7 @@
  *   node scripts/find-chromium.mjs npm run …        runs the command with that path in $CHROMIUM
  */
 import { spawnSync } from 'node:child_process'
-import { existsSync } from 'node:fs'
+import { accessSync, constants, existsSync } from 'node:fs'
 import { pathToFileURL } from 'node:url'
 
 /** Tried in order, the cheapest first: what was named, what is installed, what can be installed. */
@@ -16,9 +16,18 @@ const SOURCES = [() => process.env.CHROMIUM, () => '/usr/bin/chromium', playwrig
 export async function findChromium() {
   for (const source of SOURCES) {
     const path = await source()
-    if (path && existsSync(path)) return path
+    if (path && isExecutable(path)) return path
   }
   return undefined
+}
+
+function isExecutable(path) {
+  try {
+    accessSync(path, constants.X_OK)
+    return true
+  } catch {
+    return false
+  }
 }
 
 async function playwrightsOwn() {
