@@ -30,6 +30,7 @@ export interface Condition {
   readonly id:
     | 'settled'
     | 'equalised'
+    | 'consistent'
     | 'outdoor-temperature'
     | 'target'
     | 'airflow'

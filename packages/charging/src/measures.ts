@@ -22,6 +22,8 @@ type Difference = Quantity<'temperature difference'>
 export interface Measures {
   readonly evaporatingTemperature?: Measure<Temperature>
   readonly condensingTemperature?: Measure<Temperature>
+  /** Bubble at the suction port: no refrigerant there can be colder. */
+  readonly coldestSuction?: Measure<Temperature>
   /** At the compressor: suction line minus dew at the pressure of the same port. */
   readonly superheat?: Measure<Difference>
   /** At the coil outlet, with the pressure of the suction port. */
@@ -60,6 +62,7 @@ export function measure(
     measures: present({
       evaporatingTemperature,
       condensingTemperature,
+      coldestSuction: saturation(readings['suction-pressure'], 'bubble', refrigerant, site, []),
       returnWetBulb,
       superheat: difference('Superheat', typed('suction-temperature'), evaporatingTemperature),
       valveSuperheat: difference(
@@ -126,7 +129,7 @@ function saturation(
   }
   const T = at.value[end].temperature_K
   const value = quantity('temperature', T, u * slope(refrigerant, p, end, T))
-  const name = end === 'dew' ? 'Evaporating temperature (dew)' : 'Condensing temperature (bubble)'
+  const name = NAMES[`${end} at ${reading.what}`] ?? end
   const from = [
     evidence(
       say`${label} ${absolute.value}`,
@@ -137,6 +140,12 @@ function saturation(
     quantity: value,
     evidence: evidence(say`${name} ${value}`, from, `equation of state of ${refrigerant.name}`),
   }
+}
+
+const NAMES: Readonly<Record<string, string>> = {
+  'dew at suction-pressure': 'Evaporating temperature (dew)',
+  'bubble at suction-pressure': 'Bubble temperature at the suction port',
+  'bubble at liquid-pressure': 'Condensing temperature (bubble)',
 }
 
 /** dT/dp along the saturation line, K/Pa, by a difference of 0.1 %: only the uncertainty hangs on it. */

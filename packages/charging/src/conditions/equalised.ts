@@ -10,11 +10,11 @@ const { equaliseTime } = LIMITS
  * After liquid went into a stopped system it rests about 10 minutes before the compressor starts. Asked only while
  * nothing after the move says that it did.
  */
-export function equalised(visit: Visit): Condition | undefined {
+export function equalised(visit: Visit): readonly Condition[] {
   const move = visit.moves.findLast(
     ({ fact }) => fact.direction === 'into-system' && fact.phase === 'liquid' && fact.compressor === 'stopped',
   )
-  if (!move || visit.observations['running-time']?.answer === 'settled') return undefined
+  if (!move || visit.observations['running-time']?.answer === 'settled') return []
   const waited = visit.waits
     .filter((wait) => wait.position > move.position)
     .reduce((sum, wait) => sum + wait.duration.si, 0)
@@ -22,12 +22,16 @@ export function equalised(visit: Visit): Condition | undefined {
   const statement = met
     ? say`The system rested ${equaliseTime.quantity} after liquid went in`
     : say`Liquid went into the stopped system; it has not rested ${equaliseTime.quantity} since`
-  return {
-    id: 'equalised',
-    state: met ? 'met' : 'unmet',
-    evidence: { ...evidence(statement, [], equaliseTime.source), eventId: move.eventId },
-    ...(met
-      ? {}
-      : { remedy: say`Leave the compressor off ${equaliseTime.quantity} so that the pressures equalise, then start` }),
-  }
+  return [
+    {
+      id: 'equalised',
+      state: met ? 'met' : 'unmet',
+      evidence: { ...evidence(statement, [], equaliseTime.source), eventId: move.eventId },
+      ...(met
+        ? {}
+        : {
+            remedy: say`Leave the compressor off ${equaliseTime.quantity} so that the pressures equalise, then start`,
+          }),
+    },
+  ]
 }

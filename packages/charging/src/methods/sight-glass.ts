@@ -22,7 +22,7 @@ import { charge, hold } from '../sentence.ts'
  */
 export function bySightGlass(asked: Case): Ruling {
   const { visit } = asked
-  const conditions = [...[equalised(visit) ?? []].flat(), settled(visit, []), load(visit)]
+  const conditions = [...equalised(visit), settled(visit, []), load(visit)]
   const rule = (finding: Finding, lookAlikes: readonly LookAlike[] = []): Ruling => ({
     conditions,
     lookAlikes,

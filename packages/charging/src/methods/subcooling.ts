@@ -3,6 +3,7 @@ import type { ReadingId } from '@chargewright/visit'
 import type { Condition, Finding, LookAlike, NextEntry } from '../assessment.ts'
 import { againstBand, type Side } from '../compare.ts'
 import { airflow } from '../conditions/airflow.ts'
+import { consistent } from '../conditions/consistent.ts'
 import { equalised } from '../conditions/equalised.ts'
 import { settled } from '../conditions/settled.ts'
 import { type Evidence, evidence, type Measure } from '../evidence.ts'
@@ -29,8 +30,9 @@ const NEEDED: readonly ReadingId[] = ['liquid-pressure', 'liquid-temperature', '
 export function bySubcooling(asked: Case): Ruling {
   const { visit, measures } = asked
   const conditions: Condition[] = [
-    ...[equalised(visit) ?? []].flat(),
+    ...equalised(visit),
     settled(visit, NEEDED),
+    ...consistent(visit, measures),
     advised(airflow(visit, measures)),
   ]
   const nameplate = visit.system.figures.nameplateSubcooling

@@ -3,9 +3,11 @@ import type { ReadingId } from '@chargewright/visit'
 import type { Condition, Finding, NextEntry } from '../assessment.ts'
 import { againstBand } from '../compare.ts'
 import { airflow } from '../conditions/airflow.ts'
+import { consistent } from '../conditions/consistent.ts'
 import { equalised } from '../conditions/equalised.ts'
 import { outdoorTemperature } from '../conditions/outdoor-temperature.ts'
 import { settled } from '../conditions/settled.ts'
+import { validTarget } from '../conditions/valid-target.ts'
 import { evidence, type Measure } from '../evidence.ts'
 import { gate, missingEntries, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
@@ -16,7 +18,7 @@ import { unansweredStep } from '../look-alikes/unanswered-step.ts'
 import { weakCompressor } from '../look-alikes/weak-compressor.ts'
 import type { Case, Ruling } from '../ruling.ts'
 import { hold } from '../sentence.ts'
-import { type SuperheatTarget, superheatTarget } from '../target/superheat-target.ts'
+import { superheatTarget } from '../target/superheat-target.ts'
 import { GUARD, tooClose, widest } from '../too-close.ts'
 
 const NEEDED: readonly ReadingId[] = ['suction-pressure', 'suction-temperature', 'condenser-entering-air']
@@ -30,8 +32,9 @@ export function bySuperheat(asked: Case): Ruling {
   const { visit, measures } = asked
   const target = superheatTarget(visit, measures)
   const conditions: Condition[] = [
-    ...[equalised(visit) ?? []].flat(),
+    ...equalised(visit),
     settled(visit, NEEDED),
+    ...consistent(visit, measures),
     outdoorTemperature(visit),
     airflow(visit, measures),
     ...(target.ok ? validTarget(target.value) : []),
@@ -85,40 +88,6 @@ export function bySuperheat(asked: Case): Ruling {
         ),
         lookAlikes,
       )
-    }
-  }
-}
-
-/** The target as a condition: there must be one, and it must lie clear of the least that can be tested. */
-function validTarget(target: SuperheatTarget): readonly Condition[] {
-  const remedy = say`Warm the return air or wait for other weather and test again, or recover, evacuate and weigh in`
-  switch (target.kind) {
-    case 'missing':
-      return []
-    case 'none':
-      return [
-        {
-          id: 'target',
-          state: 'unmet',
-          evidence: evidence(say`No valid test: ${target.because}`, [], target.source),
-          remedy,
-        },
-      ]
-    case 'target': {
-      const { quantity: least, source } = LIMITS.lowestTargetSuperheat
-      const { quantity: aim, evidence: tree } = target.measure
-      const clear = aim.si - (aim.u ?? 0) - target.departure >= least.si
-      const statement = clear
-        ? say`The target superheat is at least ${least}`
-        : say`No valid test: the target superheat ${aim} is not clearly above ${least}`
-      return [
-        {
-          id: 'target',
-          state: clear ? 'met' : 'unmet',
-          evidence: evidence(statement, [tree], source),
-          ...(clear ? {} : { remedy }),
-        },
-      ]
     }
   }
 }

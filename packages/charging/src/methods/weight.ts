@@ -22,7 +22,7 @@ const LIQUID_K = kelvin((100 + 459.67) * (5 / 9))
 export function byWeight(asked: Case): Ruling {
   const { visit } = asked
   const total = amount(asked)
-  const conditions: Condition[] = [...[equalised(visit) ?? []].flat(), systemEmpty(asked)]
+  const conditions: Condition[] = [...equalised(visit), systemEmpty(asked)]
   const rule = (finding: Finding, lookAlikes: readonly LookAlike[] = []): Ruling => ({
     conditions,
     lookAlikes,
@@ -67,6 +67,13 @@ function systemEmpty({ visit }: Case): Condition {
         state: 'unmet',
         evidence: { ...evidence(say`The system still holds a charge of unknown weight`), eventId: state.eventId },
         remedy: say`Recover all of it and weigh it, leak check, evacuate, then weigh in the right charge`,
+      }
+    case 'lost':
+      return {
+        id: 'system-empty',
+        state: 'unmet',
+        evidence: { ...evidence(say`The charge was lost; what is left is not known`), eventId: state.eventId },
+        remedy: say`Recover what is left, repair the leak, leak check and evacuate first`,
       }
     default:
       return {

@@ -1,0 +1,447 @@
+import { INCH_POUND, METRIC, render } from '@chargewright/quantity'
+import type { Fact, SystemFacts } from '@chargewright/visit'
+import { describe, expect, test } from 'vitest'
+import {
+  assessed,
+  described,
+  ORIFICE,
+  ORIFICE_READINGS,
+  observed,
+  RECEIVER,
+  readings,
+  settledNow,
+  type Typed,
+  VALVE,
+} from '../test/visit-of.ts'
+import type { Assessment } from './assessment.ts'
+
+const orifice = (typed: Typed, facts: SystemFacts = ORIFICE, ...more: readonly Fact[]) =>
+  assessed(described(facts), settledNow, readings({ ...ORIFICE_READINGS, ...typed }), more)
+
+const wanted = ({ finding }: Assessment) => finding.next.map(({ entry }) => entry.what)
+
+describe('by superheat, at the spot points of the published protocol', () => {
+  // California residential field verification, RA3.2: ±5 °F; add READ, removal REMEMBERED. Target by the rule, 13 °F
+  // (the recalled grid says 12.0). The liquid line is read so that the charge alone explains each one.
+  test.each([
+    [
+      'superheat 20 °F, little liquid in the condenser',
+      { 'suction-temperature': '60 °F', 'liquid-temperature': '99 °F' },
+      'add',
+    ],
+    ['superheat 14 °F', { 'suction-temperature': '54 °F' }, 'hold'],
+    [
+      'superheat 5 °F, plenty of liquid in the condenser',
+      { 'suction-temperature': '45 °F', 'liquid-temperature': '90 °F' },
+      'recover',
+    ],
+    ['wet bulb 62 °F: no valid test', { 'suction-temperature': '50 °F', 'return-air-wet-bulb': '62 °F' }, 'not-ready'],
+  ] as const)('[published] 95 °F outdoors: %s → %s', (_, typed, kind) => {
+    expect(orifice(typed).finding.kind).toBe(kind)
+  })
+
+  // READ: TM 9-4120-389-14, p. 5-42.
+  test('[published] R-22 at 69 psig evaporates at 40 °F', () => {
+    const { measures } = orifice({ 'suction-pressure': '69 psig' }, { ...ORIFICE, refrigerant: 'R-22' })
+    const dew_F = measures.evaporatingTemperature!.quantity.si * 1.8 - 459.67
+    expect(Math.abs(dew_F - 40)).toBeLessThan(0.5)
+  })
+
+  test.each(['R-22', 'R-410A', 'R-134a', 'R-407C'])(
+    '[published] the plain gauges of the protocol are good enough at 20 °F with %s',
+    (refrigerant) => {
+      const suction = { 'R-22': '69.0 psig', 'R-410A': '118.3 psig', 'R-134a': '35.1 psig', 'R-407C': '65.0 psig' }[
+        refrigerant
+      ]!
+      const bare = orifice({ 'suction-pressure': suction }, { ...ORIFICE, refrigerant })
+      const dew_F = bare.measures.evaporatingTemperature!.quantity.si * 1.8 - 459.67
+      const found = orifice(
+        { 'suction-pressure': suction, 'suction-temperature': `${(dew_F + 20).toFixed(2)} °F` },
+        { ...ORIFICE, refrigerant },
+      )
+      // Whatever the refrigerant, superheat alone is decided; the liquid line is what is still asked for.
+      expect(found.finding.kind).toBe('cannot-tell')
+      expect(wanted(found)).toEqual(['liquid-temperature'])
+    },
+  )
+})
+
+describe('by superheat, what stands in the way', () => {
+  test.each([
+    ['50 °F outdoors', { 'condenser-entering-air': '50 °F' }, 'not-ready', 'outdoor-temperature', 'unmet'],
+    ['54.9 °F outdoors', { 'condenser-entering-air': '54.9 °F' }, 'not-ready', 'outdoor-temperature', 'unmet'],
+    ['airflow 280 CFM per ton', { airflow: '840 CFM' }, 'not-ready', 'airflow', 'unmet'],
+    [
+      'airflow 330 CFM per ton: below 400 ± 10 %, above 300',
+      { airflow: '990 CFM', 'suction-temperature': '54 °F' },
+      'hold',
+      'airflow',
+      'doubtful',
+    ],
+    ['airflow 450 CFM per ton', { airflow: '1350 CFM', 'suction-temperature': '54 °F' }, 'hold', 'airflow', 'doubtful'],
+    [
+      '58 °F outdoors',
+      { 'condenser-entering-air': '58 °F', 'return-air-wet-bulb': '60 °F', 'suction-temperature': '61 °F' },
+      'hold',
+      'outdoor-temperature',
+      'doubtful',
+    ],
+  ] as const)('[published] %s', (_, typed, kind, id, state) => {
+    const found = orifice(typed)
+    expect(found.finding.kind).toBe(kind)
+    expect(found.conditions.find((condition) => condition.id === id)?.state).toBe(state)
+  })
+
+  const { airflow: _airflow, ...noAirflow } = ORIFICE_READINGS
+  const starved = { 'suction-temperature': '66 °F', 'liquid-temperature': '99 °F' }
+
+  test('[property] without airflow evidence it is not add, and the airflow is asked for', () => {
+    const found = assessed(described(ORIFICE), settledNow, readings({ ...noAirflow, ...starved }))
+    expect(found.finding.kind).toBe('cannot-tell')
+    expect(wanted(found)).toContain('supply-air-dry-bulb')
+  })
+
+  // Expected split at 78 °F dry, 67 °F wet: 17.2 °F (grid REMEMBERED, ±3 °F READ).
+  test.each([
+    ['61 °F: split 17 °F, as expected', '61 °F', 'add'],
+    ['56 °F: split 22 °F, too little air', '56 °F', 'not-ready'],
+    ['66 °F: split 12 °F, capacity is short and air is not', '66 °F', 'add'],
+  ])('[published] supply air %s', (_, supply, kind) => {
+    const found = assessed(
+      described(ORIFICE),
+      settledNow,
+      readings({ ...noAirflow, ...starved, 'supply-air-dry-bulb': supply }),
+    )
+    expect(found.finding.kind).toBe(kind)
+  })
+
+  test('[property] a starved evaporator with normal subcooling is a restriction and not a short charge', () => {
+    const found = orifice({ 'suction-temperature': '66 °F', 'liquid-temperature': '90 °F' })
+    expect(found.finding.kind).toBe('not-the-charge')
+    expect(found.finding.cause?.id).toBe('liquid-line-restriction')
+  })
+
+  test('[property] a drier that cools the liquid is named even when subcooling is low', () => {
+    const found = orifice({ ...starved, 'drier-inlet-temperature': '99 °F', 'drier-outlet-temperature': '90 °F' })
+    expect(found.finding.cause?.id).toBe('liquid-line-restriction')
+  })
+
+  test('[property] low superheat with little liquid in the condenser is the compressor or the orifice', () => {
+    const found = orifice({ 'suction-temperature': '45 °F', 'liquid-temperature': '100 °F' })
+    expect(found.finding.cause?.id).toBe('weak-compressor-or-oversized-orifice')
+  })
+
+  test('[property] condensing far above the outdoor air leaves overcharge, gas and a dirty coil open', () => {
+    const found = orifice({
+      'suction-temperature': '45 °F',
+      'liquid-pressure': '480 psig',
+      'liquid-temperature': '110 °F',
+    })
+    expect(found.finding.kind).toBe('cannot-tell')
+    expect(wanted(found)).toEqual(['condenser-coil'])
+  })
+
+  test('[limit] a suction line colder than its refrigerant can be is a slip of a reading, not a fault', () => {
+    const found = orifice({ 'suction-temperature': '30 °F', 'liquid-temperature': '100 °F' })
+    expect(found.finding.kind).toBe('cannot-tell')
+    expect(wanted(found)).toEqual(['suction-temperature'])
+  })
+
+  test('[limit] superheat within its uncertainty of the edge: cannot tell, and the worst reading is named', () => {
+    const found = orifice({ 'suction-temperature': '58.5 °F', 'liquid-temperature': '99 °F' })
+    expect(found.finding.kind).toBe('cannot-tell')
+    expect(wanted(found)).toEqual(['return-air-wet-bulb'])
+  })
+
+  test('[property] a better instrument decides what a plain one could not', () => {
+    const exact = { accuracy: '0.2 °F' }
+    const found = assessed(
+      described(ORIFICE),
+      settledNow,
+      readings({ ...ORIFICE_READINGS, 'liquid-temperature': '99 °F' }),
+      [
+        { kind: 'reading', what: 'suction-temperature', value: '58.9 °F', instrument: exact },
+        { kind: 'reading', what: 'return-air-wet-bulb', value: '67 °F', instrument: exact },
+        { kind: 'reading', what: 'condenser-entering-air', value: '95 °F', instrument: exact },
+        { kind: 'reading', what: 'suction-pressure', value: '118.3 psig', instrument: { accuracy: '0.5 psi' } },
+      ],
+    )
+    expect(found.finding.kind).toBe('add')
+  })
+})
+
+describe('a zeotropic blend', () => {
+  // A chart of R-407C with one temperature per pressure prints the bubble temperature. Suction 72 psig, line 58 °F.
+  const typed: Typed = {
+    ...ORIFICE_READINGS,
+    'suction-pressure': '72 psig',
+    'suction-temperature': '58 °F',
+    'liquid-temperature': '95 °F',
+    'liquid-pressure': '255 psig',
+  }
+  const found = assessed(described({ ...ORIFICE, refrigerant: 'R-407C' }), settledNow, readings(typed))
+
+  test('[property] superheat counts from dew: this charge holds', () => {
+    expect(found.finding.kind).toBe('hold')
+  })
+
+  test('[property] counted from bubble, as a single-temperature chart would, it would have said add', async () => {
+    const { findRefrigerant, saturationAtPressure } = await import('@chargewright/refrigerant')
+    const { pascal } = await import('@chargewright/quantity')
+    const blend = findRefrigerant('R-407C')
+    if (!blend.ok) throw new Error('R-407C is computed')
+    const at = saturationAtPressure(blend.value, pascal((72 + 14.696) * 6894.757))
+    if (!at.ok) throw new Error('within range')
+    const glide_F = (at.value.dew.temperature_K - at.value.bubble.temperature_K) * 1.8
+    const superheat_F = found.measures.superheat!.quantity.si * 1.8
+    const target_F = found.target!.quantity.si * 1.8
+    expect(glide_F).toBeGreaterThan(9)
+    expect(Math.abs(superheat_F - target_F)).toBeLessThan(5)
+    expect(superheat_F + glide_F - target_F).toBeGreaterThan(5)
+  })
+})
+
+describe('by subcooling', () => {
+  const bare = { 'suction-pressure': '130 psig', 'liquid-pressure': '330 psig' }
+  const dew = assessed(described(VALVE), readings(bare)).measures
+  const F = (K: number) => K * 1.8 - 459.67
+  const at = (superheat_F: number, subcooling_F: number, more: Typed = {}) =>
+    assessed(
+      described(VALVE),
+      settledNow,
+      readings({
+        ...bare,
+        'suction-temperature': `${(F(dew.evaporatingTemperature!.quantity.si) + superheat_F).toFixed(3)} °F`,
+        'liquid-temperature': `${(F(dew.condensingTemperature!.quantity.si) - subcooling_F).toFixed(3)} °F`,
+        'condenser-entering-air': '88 °F',
+        airflow: '1000 CFM',
+        ...more,
+      }),
+    )
+
+  // RA3.2: ±3 °F and valve superheat 4 to 25 °F, READ.
+  test.each([
+    [12, 10, 'hold', undefined],
+    [12, 8, 'hold', undefined],
+    [12, 4, 'add', undefined],
+    [32, 2, 'add', undefined],
+    [12, 16, 'recover', undefined],
+    [32, 10, 'not-the-charge', 'valve-feeds-too-little'],
+    [32, 17, 'not-the-charge', 'valve-feeds-too-little'],
+    [1, 10, 'not-the-charge', 'valve-feeds-too-much'],
+    [1, 3, 'not-the-charge', 'valve-feeds-too-much'],
+    [12, 7, 'cannot-tell', undefined],
+    [4.3, 10, 'cannot-tell', undefined],
+  ] as const)(
+    '[published] valve superheat %d °F, subcooling %d °F against 10: %s',
+    (superheat, subcooling, kind, cause) => {
+      const { finding } = at(superheat, subcooling)
+      expect(finding.kind).toBe(kind)
+      expect(finding.cause?.id).toBe(cause)
+    },
+  )
+
+  test('[property] measured low airflow stops it, missing airflow only warns', () => {
+    expect(at(12, 4, { airflow: '700 CFM' }).finding.kind).toBe('not-ready')
+    expect(at(12, 4, { airflow: '1000 CFM' }).conditions.find(({ id }) => id === 'airflow')?.state).toBe('met')
+  })
+
+  test('[limit] without the nameplate figure there is no target', () => {
+    const { nameplateSubcooling: _, ...unknown } = VALVE
+    const found = assessed(
+      described(unknown),
+      settledNow,
+      readings({ ...bare, 'suction-temperature': '55 °F', 'liquid-temperature': '95 °F' }),
+    )
+    expect(wanted(found)).toEqual(['nameplateSubcooling'])
+  })
+})
+
+describe('by sight glass', () => {
+  const glass = (answer: string, typed: Typed = {}, ...more: readonly Fact[]) =>
+    assessed(
+      described(RECEIVER),
+      settledNow,
+      observed('load', 'doors-open'),
+      observed('sight-glass', answer),
+      readings(typed),
+      more,
+    )
+  const noDrop: Typed = { 'drier-inlet-temperature': '38.0 °C', 'drier-outlet-temperature': '37.9 °C' }
+
+  test.each([
+    ['clear', glass('clear'), 'hold'],
+    ['bubbles, drier without drop', glass('bubbles', noDrop), 'add'],
+    ['bubbles before the drier', glass('bubbles', {}, observed('sight-glass-position', 'before-drier')), 'add'],
+    ['bubbles, nothing known of the drier', glass('bubbles'), 'cannot-tell'],
+    [
+      'bubbles, drier cools the liquid',
+      glass('bubbles', { 'drier-inlet-temperature': '38 °C', 'drier-outlet-temperature': '33 °C' }),
+      'not-the-charge',
+    ],
+    [
+      'electronic glass: none before, bubbles after',
+      glass('bubbles', {}, observed('bubbles-before-drier', 'no'), observed('bubbles-after-drier', 'yes')),
+      'not-the-charge',
+    ],
+    ['partly filled', glass('partly-filled', noDrop), 'cannot-tell'],
+    ['empty, valve not read', glass('empty', noDrop), 'cannot-tell'],
+    ['empty and starved', glass('empty', { 'suction-pressure': '2.0 bar', 'suction-temperature': '20 °C' }), 'add'],
+  ] as const)('[property] %s → %s', (_, found, kind) => {
+    expect(found.finding.kind).toBe(kind)
+  })
+
+  test.each([
+    ['doors closed, nothing known of the box', [observed('load', 'normal')], 'not-ready'],
+    ['box at its set point', readings({ 'box-temperature': '3.5 °C' }), 'not-ready'],
+    ['box 10 K above its set point', readings({ 'box-temperature': '13 °C' }), 'add'],
+    ['load not known', [], 'cannot-tell'],
+  ] as const)('[property] bubbles while %s → %s', (_, facts, kind) => {
+    const found = assessed(described(RECEIVER), settledNow, observed('sight-glass', 'bubbles'), readings(noDrop), facts)
+    expect(found.finding.kind).toBe(kind)
+  })
+
+  test('[property] the charge goes into the receiver of the stopped system, as liquid', () => {
+    expect(glass('bubbles', noDrop).finding.dose).toMatchObject({
+      phase: 'liquid',
+      port: 'receiver',
+      compressor: 'stopped',
+    })
+  })
+
+  test('[property] pressures and temperatures alone never move the charge of a receiver system', () => {
+    const found = assessed(
+      described(RECEIVER),
+      settledNow,
+      observed('load', 'doors-open'),
+      readings({
+        ...noDrop,
+        'suction-pressure': '3 bar',
+        'suction-temperature': '20 °C',
+        'liquid-pressure': '15 bar',
+        'liquid-temperature': '36 °C',
+      }),
+    )
+    expect(found.finding.kind).toBe('cannot-tell')
+    expect(wanted(found)).toEqual(['sight-glass'])
+  })
+})
+
+describe('by weight', () => {
+  const APPLIANCE: SystemFacts = {
+    refrigerant: 'R-290',
+    meteringDevice: 'capillary',
+    application: 'medium-temperature',
+    nameplateCharge: '5.25 oz',
+  }
+  const moved = (mass: string, resolution = '0.05 oz'): Fact => ({
+    kind: 'refrigerant-moved',
+    direction: 'into-system',
+    mass,
+    phase: 'liquid',
+    port: 'liquid-line',
+    compressor: 'stopped',
+    instrument: { accuracy: resolution },
+  })
+  const rested: Fact = { kind: 'wait', purpose: 'equalise', duration: '10 min' }
+  const weighed = (...facts: readonly Fact[]) =>
+    assessed(described(APPLIANCE), observed('charge-state', 'evacuated'), facts)
+
+  test('[property] an evacuated appliance gets its nameplate charge, liquid into the stopped high side', () => {
+    const { finding } = weighed()
+    expect(finding.kind).toBe('add')
+    expect(finding.dose).toMatchObject({ phase: 'liquid', compressor: 'stopped' })
+    expect(render(finding.sentence, INCH_POUND)).toContain('5.25 oz')
+  })
+
+  test.each([
+    ['all of it', [moved('5.25 oz'), rested], 'hold'],
+    ['within a quarter ounce', [moved('5.10 oz'), rested], 'hold'],
+    ['half an ounce short', [moved('4.75 oz'), rested], 'add'],
+    ['half an ounce over', [moved('5.75 oz'), rested], 'recover'],
+    ['on a scale that cannot resolve it', [moved('5.25 oz', '1 oz'), rested], 'cannot-tell'],
+    ['not rested yet', [moved('5.25 oz')], 'not-ready'],
+  ] as const)('[property] weighed in %s → %s', (_, facts, kind) => {
+    expect(weighed(...facts).finding.kind).toBe(kind)
+  })
+
+  test('[property] the amount is the sum of nameplate, lines, drier and head-pressure control, each shown', () => {
+    const { target } = assessed(
+      described({
+        ...RECEIVER,
+        sightGlass: false,
+        lineLength: '40 ft',
+        includedLineLength: '15 ft',
+        lineChargePerLength: '0.6 oz/ft',
+        floodingCharge: '2 kg',
+        oldDrierVolume: '100 cm³',
+        newDrierVolume: '300 cm³',
+      }),
+      observed('charge-state', 'evacuated'),
+    )
+    const parts = target!.evidence.from.map(({ statement }) => render(statement, METRIC).split(' ')[0])
+    expect(parts).toEqual(['Nameplate', 'Lines', 'Drier', 'Head-pressure'])
+    // 9 kg + 25 ft of 0.6 oz/ft + 2 kg, and 200 cm³ of liquid R-448A at 100 °F, which is between 1.0 and 1.1 kg/L.
+    const drier_kg = target!.quantity.si - 9 - 2 - (15 * 0.45359237) / 16
+    expect(drier_kg / 200e-6).toBeGreaterThan(1000)
+    expect(drier_kg / 200e-6).toBeLessThan(1100)
+  })
+
+  test.each([
+    ['lost suddenly', observed('charge-state', 'lost'), 'not-the-charge'],
+    ['still charged', observed('charge-state', 'charged'), 'not-ready'],
+  ] as const)('[property] a capillary charge that is %s is not topped up', (_, state, kind) => {
+    const { finding } = assessed(described(APPLIANCE), state)
+    expect(finding.kind).toBe(kind)
+    expect(finding.dose).toBeUndefined()
+  })
+})
+
+describe('weighed steps', () => {
+  const step = (mass: string): Fact => ({
+    kind: 'refrigerant-moved',
+    direction: 'into-system',
+    mass,
+    phase: 'vapour',
+    port: 'suction',
+    compressor: 'running',
+  })
+  const before = readings({ ...ORIFICE_READINGS, 'suction-temperature': '70 °F', 'liquid-temperature': '100 °F' })
+  const after = (suction: string) =>
+    readings({ ...ORIFICE_READINGS, 'suction-temperature': suction, 'liquid-temperature': '99 °F' })
+  const wait: Fact = { kind: 'wait', purpose: 'settle', duration: '15 min' }
+
+  test('[property] readings from before a step do not count after it', () => {
+    const { finding } = assessed(described(ORIFICE), settledNow, before, step('5 oz'), wait)
+    expect(finding.kind).toBe('not-ready')
+  })
+
+  test('[property] the next step follows the response to the last one, and never a tenth of the charge', () => {
+    // 5 oz brought 70 °F down to 65 °F; from superheat 25 to the target of 13 it takes 12 of them, or 12 oz: capped at 11.6.
+    const { finding } = assessed(described(ORIFICE), settledNow, before, step('5 oz'), wait, after('65 °F'))
+    expect(finding.dose!.mass.si / (0.45359237 / 16)).toBeCloseTo(11.6, 1)
+    // 5 oz brought 70 °F down to 60 °F; 7 °F are to go, at 2 °F an ounce.
+    const nearer = assessed(described(ORIFICE), settledNow, before, step('5 oz'), wait, after('60 °F'))
+    expect(nearer.finding.dose!.mass.si / (0.45359237 / 16)).toBeCloseTo(3.5, 1)
+  })
+
+  test('[property] a system whose superheat rose when charge went in has another fault', () => {
+    const { finding } = assessed(described(ORIFICE), settledNow, before, step('5 oz'), wait, after('76 °F'))
+    expect(finding.kind).toBe('not-the-charge')
+    expect(finding.cause?.id).toBe('unanswered-step')
+  })
+
+  test('[property] steps are halved when the refrigerant burns', () => {
+    const { finding } = orifice(
+      {
+        'suction-temperature': '66 °F',
+        'suction-pressure': '110 psig',
+        'liquid-pressure': '300 psig',
+        'liquid-temperature': '98 °F',
+      },
+      { ...ORIFICE, refrigerant: 'R-454B' },
+    )
+    expect(finding.kind).toBe('add')
+    expect(finding.dose!.mass.si / (116 * (0.45359237 / 16))).toBeCloseTo(0.025, 6)
+  })
+})
