@@ -12,6 +12,8 @@ const FROM_THE_GROUND_UP = [
   'visit',
   'ledger',
   'charging',
+  'picture',
+  'report',
 ]
 
 const PREFIX = '@chargewright/'

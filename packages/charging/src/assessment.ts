@@ -36,7 +36,6 @@ export interface Condition {
     | 'airflow'
     | 'load'
     | 'system-empty'
-    | 'scale'
   /** `doubtful`: the method may speak, with a warning. `unknown`: nothing was entered that tells. */
   readonly state: 'met' | 'doubtful' | 'unmet' | 'unknown'
   readonly evidence: Evidence
