@@ -1,8 +1,9 @@
 import type { Problem } from '@chargewright/quantity'
+import { shorten } from './shorten.ts'
 
 /** The exit codes of every verb; `chargewright --help` lists them in these words. */
 export const EXIT_CODES = {
-  0: 'the answer was given; for --batch, every line was answered',
+  0: 'the answer was given; for --batch, every line was answered, if only with its error',
   1: 'the input is at fault: a file, a value or a refrigerant',
   2: 'wrong usage: a verb, an option or a combination of options',
   3: 'an error inside the program',
@@ -42,6 +43,3 @@ export const unreadable = (field: string, value: string, accepted: string): Prob
   value: shorten(value),
   accepted,
 })
-
-/** Hostile input is quoted back, but not all of it. */
-const shorten = (text: string) => (text.length > 60 ? `${text.slice(0, 60)}…` : text)

@@ -1,5 +1,6 @@
 import { fail, type Problem, type Result } from '@chargewright/quantity'
 import { refrigerantNames } from '@chargewright/refrigerant'
+import { shorten } from './shorten.ts'
 
 /** Puts the nearest names into the problem of a refrigerant that is not known. */
 export function withNearNames<Found>(found: Result<Found, Problem>): Result<Found, Problem> {
@@ -46,5 +47,3 @@ function distance(a: string, b: string): number {
   }
   return row[b.length]!
 }
-
-const shorten = (text: string) => (text.length > 60 ? `${text.slice(0, 60)}…` : text)

@@ -18,7 +18,8 @@ const FEWEST_COLUMNS = 40
 export function processTerminal({ stdin, stdout, stderr }: NodeJS.Process): Terminal {
   stdout.on('error', (error: NodeJS.ErrnoException) => {
     if (error.code === 'EPIPE') process.exit(0)
-    throw error
+    stderr.write(`chargewright: cannot write the answer: ${error.message}\n`)
+    process.exit(3)
   })
   const columns = stdout.columns ?? DEFAULT_COLUMNS
   return {

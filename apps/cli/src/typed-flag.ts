@@ -9,6 +9,7 @@ import {
   STANDARD_ATMOSPHERE,
   toAbsolute,
 } from '@chargewright/quantity'
+import { unreadable } from './failure.ts'
 
 /** The site's atmosphere at `--altitude`, or at sea level. */
 export function atmosphereAt(altitude: string | undefined): Result<Quantity<'absolute pressure'>, Problem> {
@@ -35,7 +36,5 @@ export function typedTemperature(text: string): Result<number, Problem> {
 export function typedQuality(text: string): Result<number, Problem> {
   const quality = Number(text)
   const accepted = 'a number from 0 (all liquid) to 1 (all vapour)'
-  return text.trim() !== '' && Number.isFinite(quality)
-    ? ok(quality)
-    : fail({ kind: 'unreadable', field: 'quality', value: text, accepted })
+  return text.trim() !== '' && Number.isFinite(quality) ? ok(quality) : fail(unreadable('quality', text, accepted))
 }

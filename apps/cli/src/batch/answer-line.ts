@@ -1,6 +1,7 @@
 import { fail, type Problem, type Result } from '@chargewright/quantity'
 import { internalError } from '../failure.ts'
 import { problemJson } from '../problem-json.ts'
+import { shorten } from '../shorten.ts'
 import type { Line } from './lines.ts'
 
 /** A verb as a batch sees it: any JSON value in, an object or the problems with it out. */
@@ -41,5 +42,3 @@ function refusal(line: number, problems: readonly Problem[]) {
   const json = JSON.stringify(others.length === 0 ? { error, line } : { error, others, line })
   return { json, ok: false }
 }
-
-const shorten = (text: string) => (text.length > 60 ? `${text.slice(0, 60)}…` : text)

@@ -1,4 +1,5 @@
 import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
+import { shorten } from '../shorten.ts'
 
 /** The fields that a batch line may have, and what each holds. */
 export type FieldTypes = Readonly<Record<string, 'text' | 'number'>>
@@ -38,6 +39,5 @@ const list = (names: readonly string[]) => names.join(', ')
 function quoted(value: unknown): string {
   if (Array.isArray(value)) return `a list of ${value.length}`
   if (typeof value === 'object' && value !== null) return 'an object'
-  const text = typeof value === 'string' ? value : String(value)
-  return text.length > 60 ? `${text.slice(0, 60)}…` : text
+  return shorten(String(value))
 }

@@ -1,9 +1,11 @@
 import {
+  type Assessment,
   type Condition,
   type Dose,
   type Evidence,
   FINDINGS,
   type LookAlike,
+  type MethodId,
   type NextEntry,
 } from '@chargewright/charging'
 import { type Quantity, render, type Statement, type UnitPreference } from '@chargewright/quantity'
@@ -66,10 +68,7 @@ export function assessJson({ visit, assessment }: AssessAnswer, units: UnitPrefe
       ...optional('cause', finding.cause && lookAlike(finding.cause)),
       next: finding.next.map(next),
     },
-    measures: Object.assign(
-      {},
-      ...Object.entries(assessment.measures).map(([id, m]) => inSi(measureKey(id), m.quantity)),
-    ),
+    measures: { ...measures(assessment), ...target(assessment) },
     conditions: assessment.conditions.map(condition),
     look_alikes: assessment.lookAlikes.map(lookAlike),
     cautions: assessment.cautions.map(({ id, statement, source }) => ({ id, text: text(statement), source })),
@@ -78,9 +77,25 @@ export function assessJson({ visit, assessment }: AssessAnswer, units: UnitPrefe
   }
 }
 
+const measures = ({ measures }: Assessment): object =>
+  Object.assign({}, ...Object.entries(measures).map(([id, { quantity }]) => inSi(measureKey(id), quantity)))
+
+const TARGET_NAMES: Readonly<Record<MethodId, string>> = {
+  superheat: 'target_superheat',
+  subcooling: 'target_subcooling',
+  weight: 'target_charge',
+  'sight-glass': 'target',
+}
+
+const target = ({ method, target }: Assessment): object =>
+  method && target ? inSi(TARGET_NAMES[method.id], target.quantity) : {}
+
 /** The quantities in a sentence, in their order, those of sentences inside it included. */
 function values(statement: Statement): object {
-  const found = quantitiesOf(statement).map((q) => ({ quantity: q.dimension, ...inSi('value', q) }))
+  const found = quantitiesOf(statement).map((q) => ({
+    quantity: q.dimension,
+    ...inSi('value', q, 'standard_uncertainty'),
+  }))
   return found.length === 0 ? {} : { values: found }
 }
 
@@ -92,9 +107,9 @@ function quantitiesOf(statement: Statement): readonly Quantity[] {
 }
 
 /** `{ superheat_K, superheat_standard_uncertainty_K }`; without the second where the value is taken as exact. */
-function inSi(name: string, q: Quantity): object {
-  const uncertainty = q.u === undefined ? {} : { [siKey(`${name}_standard_uncertainty`, q.dimension)]: q.u }
-  return { [siKey(name, q.dimension)]: q.si, ...uncertainty }
+function inSi(name: string, q: Quantity, uncertainty = `${name}_standard_uncertainty`): object {
+  const value = { [siKey(name, q.dimension)]: q.si }
+  return q.u === undefined ? value : { ...value, [siKey(uncertainty, q.dimension)]: q.u }
 }
 
 const entryProblem = ({ eventId, problem }: EntryProblem) => ({ event: eventId, ...problemJson(problem) })
