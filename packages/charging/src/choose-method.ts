@@ -19,6 +19,7 @@ export function chooseMethod({ system, observations }: Visit): Result<MethodChoi
     return fail([{ entry: { kind: 'fact', what: 'meteringDevice' }, why: say`the metering device decides the method` }])
   const choose = (id: MethodId, why: Statement) => ok({ id, because: evidence(why, [], 'common practice') })
   const device = METERING_DEVICES[meteringDevice]
+  const Device = device.charAt(0).toUpperCase() + device.slice(1)
 
   const state = observations['charge-state']?.answer
   if (state === 'evacuated') return choose('weight', say`The system is empty: the charge is weighed in`)
@@ -28,18 +29,18 @@ export function chooseMethod({ system, observations }: Visit): Result<MethodChoi
   switch (meteringDevice) {
     case 'fixed-orifice':
     case 'capillary': {
-      if (receiver) return choose('weight', say`A receiver behind a ${device} hides the charge from superheat`)
+      if (receiver) return choose('weight', say`${Device} with receiver: the receiver hides the charge from superheat`)
       if (!application)
         return fail([
           {
             entry: { kind: 'fact', what: 'application' },
-            why: say`superheat sets the charge of a ${device} in comfort cooling only`,
+            why: say`the application decides: superheat sets the charge of a ${device} in comfort cooling only`,
           },
         ])
       const comfort = application === 'comfort-cooling' || application === 'heat-pump-cooling'
       return comfort
-        ? choose('superheat', say`A ${device} without receiver: superheat follows the charge`)
-        : choose('weight', say`A ${device} in refrigeration holds a critical charge`)
+        ? choose('superheat', say`${Device} without receiver: superheat follows the charge`)
+        : choose('weight', say`${Device} in refrigeration: the charge is critical`)
     }
     case 'thermostatic':
     case 'electronic':
@@ -47,17 +48,20 @@ export function chooseMethod({ system, observations }: Visit): Result<MethodChoi
         return sightGlass
           ? choose(
               'sight-glass',
-              say`A ${device} with receiver: pressures and temperatures do not tell the charge, the glass under load does`,
+              say`${Device} with receiver: pressures and temperatures do not tell the charge, the glass under load does`,
             )
           : choose('weight', say`A receiver without a sight glass shows its charge to nothing but the scale`)
       }
-      return choose('subcooling', say`A ${device} without receiver holds the superheat: subcooling follows the charge`)
+      return choose(
+        'subcooling',
+        say`${Device} without receiver: the valve holds the superheat, subcooling follows the charge`,
+      )
     case 'automatic':
       return receiver && sightGlass
-        ? choose('sight-glass', say`An ${device} with receiver: the glass under load tells the charge`)
+        ? choose('sight-glass', say`${Device} with receiver: the glass under load tells the charge`)
         : choose(
             'weight',
-            say`An ${device} holds the evaporating pressure and not the superheat: only the scale is sure`,
+            say`${Device}: it holds the evaporating pressure and not the superheat, only the scale is sure`,
           )
   }
 }

@@ -24,16 +24,14 @@ export function gate(
     }
   }
   const unknown = conditions.filter(({ state }) => state === 'unknown')
-  const wanted = [
-    ...unknown.flatMap(({ next }) => next ?? []),
-    ...needed.filter((id) => !visit.readings[id]).map(nextReading),
-  ]
-  if (wanted.length === 0) return undefined
-  const missing = missingEntries(distinct(wanted))
+  const readings = needed.filter((id) => !visit.readings[id]).map(nextReading)
+  const next = distinct([...unknown.flatMap((condition) => condition.next ?? []), ...readings])
+  if (next.length === 0) return undefined
+  const missing = missingEntries(next)
   return {
     ...missing,
     sentence: unknown[0]?.evidence.statement ?? missing.sentence,
-    reasons: [...unknown.map(({ evidence }) => evidence), ...missing.reasons],
+    reasons: [...unknown.map(({ evidence }) => evidence), ...readings.map(({ why }) => evidence(why))],
     steps: unknown.flatMap(({ remedy }) => remedy ?? []),
   }
 }

@@ -169,14 +169,14 @@ function weighed(asked: Case, total: Measure<Mass>): Finding {
         ),
       }
   const left = quantity('mass', Math.abs(total.quantity.si - net), u)
-  const inSoFar = evidence(say`Weighed in so far ${quantity('mass', net, u)}`)
+  const inSoFar = moves.length > 0 ? [evidence(say`Weighed in so far ${quantity('mass', net, u)}`)] : []
 
   if (left.si <= tolerance.quantity.si) {
     if (u > tolerance.quantity.si) return tooCoarse(u, tolerance.quantity, inSoFar)
     return hold(
       evidence(
         say`The weighed charge is within ${tolerance.quantity} of ${total.quantity}`,
-        [total.evidence, inSoFar],
+        [total.evidence, ...inSoFar],
         tolerance.source,
       ),
     )
@@ -185,20 +185,20 @@ function weighed(asked: Case, total: Measure<Mass>): Finding {
   const under = total.quantity.si > net
   const reason = evidence(under ? say`${mass} are still to go in` : say`${mass} too much went in`, [
     total.evidence,
-    inSoFar,
+    ...inSoFar,
   ])
   const resolve = evidence(say`The scale must resolve ${tolerance.quantity}`, [], tolerance.source)
   return under ? weighIn(mass, reason, resolve) : takeOut(mass, reason, resolve)
 }
 
-function tooCoarse(u: number, tolerance: Mass, inSoFar: Evidence): Finding {
+function tooCoarse(u: number, tolerance: Mass, inSoFar: readonly Evidence[]): Finding {
   return {
     kind: 'cannot-tell',
     sentence: say`The scale is too coarse for this charge`,
     reasons: [
       evidence(
         say`The weighed charge is uncertain by ${quantity('mass', 2 * u)}; it must be right within ${tolerance}`,
-        [inSoFar],
+        inSoFar,
       ),
     ],
     steps: [say`Recover, and weigh in again on a finer scale`],
@@ -220,7 +220,7 @@ function weighIn(mass: Mass, reason: Evidence, resolve: Evidence): Finding {
     sentence: say`Weigh in ${mass}, as liquid, into the high side of the stopped system`,
     reasons: [reason, resolve],
     steps: [
-      say`Purge or evacuate the hose, set the scale to zero, weigh in with the compressor off`,
+      say`Evacuate the hose, set the scale to zero, weigh in with the compressor off`,
       say`If the cylinder gives no more before all is in, close the high side; the rest goes in as vapour at the suction port of the running system`,
       say`Wait ${LIMITS.equaliseTime.quantity} for the pressures to equalise, then start`,
     ],
