@@ -271,6 +271,16 @@ describe('by sight glass', () => {
 
   test.each([
     ['clear', glass('clear'), 'hold'],
+    [
+      'clear, the valve in its band',
+      glass('clear', { 'suction-pressure': '2.5 bar', 'evaporator-outlet-temperature': '−2 °C' }),
+      'hold',
+    ],
+    [
+      'clear, the valve starved',
+      glass('clear', { 'suction-pressure': '2.5 bar', 'evaporator-outlet-temperature': '14 °C' }),
+      'not-the-charge',
+    ],
     ['bubbles, drier without drop', glass('bubbles', noDrop), 'add'],
     ['bubbles before the drier', glass('bubbles', {}, observed('sight-glass-position', 'before-drier')), 'add'],
     ['bubbles, nothing known of the drier', glass('bubbles'), 'cannot-tell'],

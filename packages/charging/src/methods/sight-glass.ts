@@ -10,8 +10,10 @@ import { type Evidence, evidence } from '../evidence.ts'
 import { gate, missingEntries, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import { otherCause } from '../look-alikes/judge.ts'
+import { valveFeedsTooLittle, valveFeedsTooMuch } from '../look-alikes/valve.ts'
 import type { Case, Ruling } from '../ruling.ts'
 import { charge, hold } from '../sentence.ts'
+import { valveBand } from '../valve-band.ts'
 
 /**
  * Thermostatic valve with receiver: pressures and temperatures do not tell the charge while the receiver holds liquid,
@@ -48,16 +50,10 @@ export function bySightGlass(asked: Case): Ruling {
     eventId: glass.eventId,
   }
   switch (glass.answer) {
-    case 'clear':
-      return rule(
-        hold(seen, [
-          evidence(
-            say`A clear glass tells that liquid alone reaches the valve, not how much more the receiver holds`,
-            [],
-            'common practice',
-          ),
-        ]),
-      )
+    case 'clear': {
+      const lookAlikes = valveOutOfBand(asked)
+      return rule(otherCause(seen, lookAlikes) ?? hold(seen, [CLEAR_IS_NOT_FULL]), lookAlikes)
+    }
     case 'bubbles': {
       const lookAlikes = [restrictedDrier(asked)]
       return rule(otherCause(seen, lookAlikes) ?? charge(asked, seen, lookAlikes, intoReceiver(asked)), lookAlikes)
@@ -78,6 +74,23 @@ export function bySightGlass(asked: Case): Ruling {
     default:
       return rule(emptyGlass(asked, seen))
   }
+}
+
+const CLEAR_IS_NOT_FULL = evidence(
+  say`A clear glass tells that liquid alone reaches the valve, not how much more the receiver holds`,
+  [],
+  'common practice',
+)
+
+/** Liquid reaches the valve: a superheat out of its band is then the valve's own. Nothing where it was not read. */
+function valveOutOfBand(asked: Case): readonly LookAlike[] {
+  const valve = asked.measures.valveSuperheat
+  if (!valve) return []
+  const band = valveBand(asked, valve)
+  return [
+    valveFeedsTooLittle(band.evidence, band.side === 'above'),
+    valveFeedsTooMuch(band.evidence, band.side === 'below'),
+  ]
 }
 
 function partlyFilled({ visit }: Case): Evidence {

@@ -1,12 +1,12 @@
 import { type Quantity, type Statement, say, subtract } from '@chargewright/quantity'
 import type { ReadingId } from '@chargewright/visit'
 import type { Condition, Finding, LookAlike, NextEntry } from '../assessment.ts'
-import { againstBand, type Side } from '../compare.ts'
+import { againstBand } from '../compare.ts'
 import { airflow } from '../conditions/airflow.ts'
 import { consistent } from '../conditions/consistent.ts'
 import { equalised } from '../conditions/equalised.ts'
 import { settled } from '../conditions/settled.ts'
-import { type Evidence, evidence, type Measure } from '../evidence.ts'
+import { evidence, type Measure } from '../evidence.ts'
 import { gate, missingEntries, nextFigure, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import { gasOrPoorCondenserAir } from '../look-alikes/gas-or-poor-condenser-air.ts'
@@ -17,6 +17,7 @@ import { valveFeedsTooLittle, valveFeedsTooMuch } from '../look-alikes/valve.ts'
 import type { Case, Ruling } from '../ruling.ts'
 import { hold } from '../sentence.ts'
 import { GUARD, tooClose, widest } from '../too-close.ts'
+import { valveBand } from '../valve-band.ts'
 
 type Difference = Quantity<'temperature difference'>
 
@@ -116,17 +117,6 @@ const OUTLET: NextEntry = {
 /** Without airflow evidence subcooling may still speak, with a warning; with bad airflow it may not. */
 function advised(condition: Condition): Condition {
   return condition.state === 'unknown' ? { ...condition, state: 'doubtful' } : condition
-}
-
-function valveBand({ visit }: Case, valve: Measure<Difference>): { readonly side: Side; readonly evidence: Evidence } {
-  const { valveSuperheatMin, valveSuperheatMax } = visit.system.figures
-  const low = valveSuperheatMin?.quantity ?? LIMITS.valveSuperheatMin.quantity
-  const high = valveSuperheatMax?.quantity ?? LIMITS.valveSuperheatMax.quantity
-  const source = valveSuperheatMin && valveSuperheatMax ? 'maker, as entered' : LIMITS.valveSuperheatMin.source
-  const side = againstBand(valve.quantity, low.si, high.si)
-  const words = { below: 'below', above: 'above', inside: 'within', 'too-close': 'too close to the edge of' } as const
-  const statement = say`Valve superheat ${valve.quantity} is ${words[side]} ${low} to ${high}`
-  return { side, evidence: evidence(statement, [valve.evidence], source) }
 }
 
 function widestOf({ visit, measures }: Case): NextEntry {
