@@ -10,7 +10,8 @@ const NEWLINE = 0x0a
 
 /**
  * The lines of a byte stream, handed on as soon as the chunk that completes them has come: those of one chunk together,
- * so that they can be answered with one write. A last line without a line break counts too.
+ * so that they can be answered with one write. A last line without a line break counts too; a carriage
+ * return before the line break belongs to it.
  *
  * A line that is too long, or that is not UTF-8, becomes an `unreadable` one and the next line is read as usual.
  */
@@ -53,7 +54,8 @@ const utf8 = new TextDecoder('utf-8', { fatal: true })
 
 function decode(number: number, parts: readonly Uint8Array[]): Line {
   try {
-    return { number, text: utf8.decode(parts.length === 1 ? parts[0] : Buffer.concat(parts)) }
+    const text = utf8.decode(parts.length === 1 ? parts[0] : Buffer.concat(parts))
+    return { number, text: text.endsWith('\r') ? text.slice(0, -1) : text }
   } catch {
     return { number, unreadable: { value: 'bytes that are no text', accepted: 'UTF-8' } }
   }

@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest'
+import { scriptedTerminal } from '../test/scripted-terminal.ts'
+import { run } from './cli.ts'
+import { EXAMPLES } from './help-examples.ts'
+
+async function chargewright(args: readonly string[], stdin = '') {
+  const terminal = scriptedTerminal(stdin)
+  const code = await run(args, terminal)
+  return { code, out: terminal.out, err: terminal.err }
+}
+
+const ADD = 'examples/orifice-add.json'
+
+describe('exit codes', () => {
+  test.each([
+    [['--help'], 0],
+    [['--version'], 0],
+    [['help', 'assess'], 0],
+    [['list', 'R-32'], 0],
+    [['assess', ADD], 0],
+    [['saturation', 'R-22', '--pressure', '69 psig'], 0],
+    [['saturation', 'R-22', '--temperature', '-40 °C'], 0],
+    [['assess', 'no-such-file.json'], 1],
+    [['assess', 'package.json'], 1],
+    [['saturation', 'R-99999', '--pressure', '69 psig'], 1],
+    [['saturation', 'R-22', '--pressure', '69'], 1],
+    [['saturation', 'R-22', '--pressure', '9000 psig'], 1],
+    [['saturation', 'R-22', '--temperature', '40 degF', '--altitude', '90 km'], 1],
+    [['state', 'R-22', '--pressure', '69 psig', '--quality', 'half'], 1],
+    [['list', 'R-99999'], 1],
+    [[], 2],
+    [['weigh'], 2],
+    [['assess'], 2],
+    [['assess', ADD, '--units', 'furlongs'], 2],
+    [['assess', ADD, '--colour'], 2],
+    [['saturation', '--pressure', '69 psig'], 2],
+    [['saturation', 'R-22'], 2],
+    [['saturation', 'R-22', '--pressure', '69 psig', '--temperature', '40 degF'], 2],
+    [['saturation', 'R-22', '--batch'], 2],
+    [['saturation', '--batch', '--pressure', '69 psig'], 2],
+    [['state', 'R-22', '--pressure', '69 psig'], 2],
+  ])('[property] %j ends with %i', async (args, code) => {
+    const ended = await chargewright(args)
+    expect(ended.code).toBe(code)
+    // An answer goes to stdout alone, a refusal to stderr alone.
+    expect(code === 0 ? ended.err : ended.out).toBe('')
+    expect(code === 0 ? ended.out : ended.err).not.toBe('')
+  })
+})
+
+describe('--json', () => {
+  test('[property] prints the problem as an object on stdout and as a sentence on stderr', async () => {
+    const { code, out, err } = await chargewright(['saturation', 'R-22', '--pressure', '9000 psig', '--json'])
+    expect(code).toBe(1)
+    expect(JSON.parse(out)).toMatchObject({ error: { kind: 'out-of-range', field: 'pressure', unit: 'Pa' } })
+    expect(err).toMatch(/^chargewright: pressure: .*psia/)
+  })
+
+  test('[property] tells every problem of a visit file by its path', async () => {
+    const { out } = await chargewright(['assess', '-', '--json'], '{"format": "chargewright-visit", "events": [{}]}')
+    const { error, others } = JSON.parse(out)
+    const fields = [error, ...others].map(({ field }) => field)
+    expect(fields).toEqual(expect.arrayContaining(['version', 'id', 'events[0].kind']))
+  })
+})
+
+describe('--batch', () => {
+  test('[property] answers line by line, in order, and goes on after a bad one', async () => {
+    const lines = [
+      '{"refrigerant": "R-32", "temperature_K": 280}',
+      'not JSON',
+      '',
+      '{"refrigerant": "R-32", "temperature_K": 9999}',
+      '{"refrigerant": "R-410A", "pressure_Pa": 1000000}',
+    ]
+    const { code, out, err } = await chargewright(['saturation', '--batch'], lines.join('\r\n'))
+    const answers = out
+      .trimEnd()
+      .split('\n')
+      .map((line) => JSON.parse(line))
+    expect(code).toBe(0)
+    expect(answers).toMatchObject([
+      { refrigerant: 'R-32', dew: { temperature_K: expect.closeTo(280, 9) } },
+      { line: 2, error: { field: 'line', value: 'not JSON' } },
+      { line: 4, error: { field: 'temperature', value: 9999, unit: 'K' } },
+      { refrigerant: 'R-410A', bubble: { pressure_Pa: expect.closeTo(1e6, 3) } },
+    ])
+    expect(err).toContain('2 of 4 lines')
+  })
+
+  test('[property] list and state answer in the keys of --json', async () => {
+    const listed = await chargewright(['list', '--batch'], '{"refrigerant": "R-32"}')
+    const single = await chargewright(['list', 'R-32', '--json'])
+    expect([JSON.parse(listed.out)]).toEqual(JSON.parse(single.out))
+    const state = '{"refrigerant": "R-32", "pressure_Pa": 1000000, "temperature_K": 300}'
+    const { out } = await chargewright(['state', '--batch'], state)
+    expect(JSON.parse(out)).toMatchObject({
+      refrigerant: 'R-32',
+      phase: 'vapour',
+      pressure_Pa: 1e6,
+      temperature_K: 300,
+    })
+  })
+})
+
+const examples = Object.values(EXAMPLES).flatMap((text) => text.split('\n').filter((line) => /^ {2}\S/.test(line)))
+
+test.each(examples)('[property] the example of the help works: %s', async (example) => {
+  const [command = '', piped] = example.split(' | ').toReversed()
+  const stdin = piped === undefined ? '' : (/^ *echo '(.*)'$/.exec(piped)?.[1] ?? '')
+  const words = [...command.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? '')
+  const { code, out } = await chargewright(words.slice(1), stdin)
+  expect(code).toBe(0)
+  expect(out).not.toContain('"error"')
+})

@@ -1,0 +1,27 @@
+import type { Terminal } from '../src/terminal.ts'
+
+/** A terminal for tests: stdin is given, stdout and stderr are kept. */
+export function scriptedTerminal(
+  stdin: string | Uint8Array = '',
+): Terminal & { readonly out: string; readonly err: string } {
+  const bytes = typeof stdin === 'string' ? new TextEncoder().encode(stdin) : stdin
+  const written = { out: '', err: '' }
+  return {
+    columns: 80,
+    get out() {
+      return written.out
+    },
+    get err() {
+      return written.err
+    },
+    input: (async function* () {
+      yield bytes
+    })(),
+    write: async (text) => {
+      written.out += text
+    },
+    complain: (text) => {
+      written.err += text
+    },
+  }
+}
