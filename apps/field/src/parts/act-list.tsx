@@ -4,6 +4,7 @@ import type { Fact } from '@chargewright/visit'
 import type { ComponentChildren } from 'preact'
 import type { Kept } from '../session/session.ts'
 import { MoveForm } from './move-form.tsx'
+import { MOVED_MASS } from './reveal.ts'
 import { WaitForm } from './wait-form.tsx'
 import { WordsForm } from './words-form.tsx'
 
@@ -19,9 +20,9 @@ export function ActList({ dose, units, record }: Props) {
   const asked = dose && { direction: dose.direction, phase: dose.phase, port: dose.port, compressor: dose.compressor }
   return (
     <section class="acts" aria-labelledby="acts">
-      <h2 id="acts">Done</h2>
+      <h2 id="acts">What you did</h2>
       <Fold title="Refrigerant moved">
-        <MoveForm key={JSON.stringify(asked)} initial={asked ?? {}} units={units} keep={record} />
+        <MoveForm massId={MOVED_MASS} key={JSON.stringify(asked)} initial={asked ?? {}} units={units} keep={record} />
       </Fold>
       <Fold title="Waited">
         <WaitForm initial={{}} units={units} keep={record} />

@@ -19,9 +19,15 @@ interface Props {
 /** What must hold before the method may speak, each with its state and what to do about it. */
 export function ConditionList({ conditions, units, showEntry }: Props) {
   if (conditions.length === 0) return null
+  const held = conditions.filter(({ state }) => state === 'met').length
   return (
-    <section aria-labelledby="conditions">
-      <h3 id="conditions">Conditions</h3>
+    <details class="fold" open={held < conditions.length}>
+      <summary>
+        <h3>Conditions</h3>
+        <span class="group-count">
+          {held} of {conditions.length} hold
+        </span>
+      </summary>
       <ul class="judged">
         {conditions.map(({ id, state, evidence, remedy, next }) => (
           <li key={id}>
@@ -34,6 +40,6 @@ export function ConditionList({ conditions, units, showEntry }: Props) {
           </li>
         ))}
       </ul>
-    </section>
+    </details>
   )
 }

@@ -45,7 +45,7 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
       ))
     }
     case 'refrigerant-moved':
-      return <MoveForm initial={fact} units={units} keep={correct} />
+      return <MoveForm massId={id} initial={fact} units={units} keep={correct} />
     case 'wait':
       return <WaitForm initial={fact} units={units} keep={correct} />
     case 'adjustment':

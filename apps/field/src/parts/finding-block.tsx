@@ -5,6 +5,7 @@ import { EvidenceList } from './evidence-list.tsx'
 import { EvidenceTree } from './evidence-tree.tsx'
 import { FindingMark } from './finding-mark.tsx'
 import { NextEntries } from './next-entries.tsx'
+import { MOVED_MASS, reveal } from './reveal.ts'
 
 interface Props {
   readonly assessment: Assessment
@@ -32,6 +33,11 @@ export function FindingBlock({ assessment, units, showEntry }: Props) {
             <li key={step.template}>{render(step, units)}</li>
           ))}
         </ol>
+      )}
+      {finding.dose && (
+        <button type="button" class="act" onClick={() => reveal(MOVED_MASS)}>
+          Enter what the scale showed
+        </button>
       )}
       <NextEntries next={finding.next} units={units} />
       <BandPicture assessment={assessment} units={units} />

@@ -20,8 +20,11 @@ interface Props {
 export function LookAlikeList({ lookAlikes, units, showEntry }: Props) {
   if (lookAlikes.length === 0) return null
   return (
-    <section aria-labelledby="look-alikes">
-      <h3 id="look-alikes">What else it could be</h3>
+    <details class="fold">
+      <summary>
+        <h3>What else it could be</h3>
+        <span class="group-count">{lookAlikes.length}</span>
+      </summary>
       <ul class="judged">
         {lookAlikes.map(({ id, label, verdict, evidence, next }) => (
           <li key={id}>
@@ -34,6 +37,6 @@ export function LookAlikeList({ lookAlikes, units, showEntry }: Props) {
           </li>
         ))}
       </ul>
-    </section>
+    </details>
   )
 }

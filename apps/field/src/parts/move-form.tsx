@@ -11,6 +11,8 @@ import { Choices } from './choices.tsx'
 type Move = FactOf<'refrigerant-moved'>
 
 interface Props {
+  /** Id of the field of the mass. */
+  readonly massId: string
   /** What stands in the form at first: the step that was asked for, or the entry to correct. */
   readonly initial: Partial<Move>
   readonly units: UnitPreference
@@ -20,7 +22,7 @@ interface Props {
 const MASS = { label: 'Mass by the scale', accepts: ['mass'] } as const
 
 /** Refrigerant that went in or out, weighed. */
-export function MoveForm({ initial, units, keep }: Props) {
+export function MoveForm({ massId, initial, units, keep }: Props) {
   const id = useId()
   const move = useSignal<Partial<Move>>(initial)
   const trouble = useSignal<string | undefined>(undefined)
@@ -58,11 +60,11 @@ export function MoveForm({ initial, units, keep }: Props) {
   return (
     <div class="form">
       <Choices label="Direction" choices={MOVED} chosen={direction} choose={(to) => set({ direction: to })} />
-      <label class="form-label" for={`${id}-mass`}>
+      <label class="form-label" for={massId}>
         {MASS.label}
       </label>
       <input
-        id={`${id}-mass`}
+        id={massId}
         class="form-blank"
         autoComplete="off"
         placeholder="for example 6.25 oz or 180 g"

@@ -4,28 +4,42 @@ import { ChoiceField } from './choice-field.tsx'
 
 interface Props {
   readonly observations: Visit['observations']
+  /** What the finding asks for next. */
+  readonly askedFor: ReadonlySet<string>
   readonly record: (id: ObservationId, answer: string) => Kept
 }
 
-/** What is seen rather than measured. */
-export function ObservationList({ observations, record }: Props) {
+/** What is seen rather than measured: in front what was answered or is asked for, the rest folded behind it. */
+export function ObservationList({ observations, askedFor, record }: Props) {
+  const isUpFront = (id: ObservationId) => observations[id] !== undefined || askedFor.has(id)
+  const field = (id: ObservationId) => {
+    const { label, answers, tells } = observationKind(id)
+    return (
+      <ChoiceField
+        key={id}
+        id={`observation-${id}`}
+        label={label}
+        choices={answers}
+        chosen={observations[id]?.answer}
+        absent={`would tell ${tells}`}
+        choose={(answer) => record(id, answer)}
+      />
+    )
+  }
+  const more = OBSERVATION_IDS.filter((id) => !isUpFront(id))
   return (
     <section class="observations" aria-labelledby="observations">
-      <h2 id="observations">Seen</h2>
-      {OBSERVATION_IDS.map((id) => {
-        const { label, answers, tells } = observationKind(id)
-        return (
-          <ChoiceField
-            key={id}
-            id={`observation-${id}`}
-            label={label}
-            choices={answers}
-            chosen={observations[id]?.answer}
-            absent={`would tell ${tells}`}
-            choose={(answer) => record(id, answer)}
-          />
-        )
-      })}
+      <h2 id="observations">What you see</h2>
+      {OBSERVATION_IDS.filter(isUpFront).map(field)}
+      {more.length > 0 && (
+        <details class="group">
+          <summary>
+            <h3>More to look at</h3>
+            <span class="group-count">{more.length}</span>
+          </summary>
+          {more.map(field)}
+        </details>
+      )}
     </section>
   )
 }

@@ -60,7 +60,8 @@ export function QuantityField(props: Props) {
 
   const draft = field.draft.value
   const understood = draft?.trim() ? read(draft) : undefined
-  const { number, unit } = shown(kept?.quantity, props.accepts[0]!, units)
+  const value = shown(kept?.quantity, props.accepts[0]!, units)
+  const text = draft ?? (focused.value ? (kept?.typed ?? '') : value.number)
   const next = () => {
     void field.commit()
     if (input.current) focusNextEntry(input.current)
@@ -96,7 +97,7 @@ export function QuantityField(props: Props) {
           enterKeyHint="next"
           aria-describedby={`${id}-unit ${id}-says`}
           aria-invalid={field.trouble.value !== undefined}
-          value={draft ?? (focused.value ? (kept?.typed ?? '') : number)}
+          value={text}
           onInput={(event) => field.type(event.currentTarget.value)}
           onKeyDown={(event) => {
             if (event.key === 'Enter') next()
@@ -104,7 +105,7 @@ export function QuantityField(props: Props) {
           }}
         />
         <span class="entry-unit" id={`${id}-unit`}>
-          {unit}
+          {namesItsUnit(text) ? '' : value.unit}
         </span>
       </div>
       <div class="entry-says" id={`${id}-says`}>
@@ -122,7 +123,7 @@ export function QuantityField(props: Props) {
           dimension={props.accepts[0]!}
           units={units}
           lettered={lettered.value}
-          text={draft ?? kept?.typed ?? ''}
+          text={text}
           type={field.type}
           turnLetters={() => {
             lettered.value = !lettered.value
@@ -133,6 +134,9 @@ export function QuantityField(props: Props) {
     </div>
   )
 }
+
+/** Whether a unit stands in the text itself, so that none is wanted beside it. */
+const namesItsUnit = (text: string) => /[^\d\s.,+\-−/'’¼½¾⅛⅜⅝⅞]/.test(text)
 
 /** The number large and its unit small, where they can stand apart; pounds and ounces cannot. */
 function shown(quantity: Quantity | undefined, dimension: Dimension, units: UnitPreference) {

@@ -8,6 +8,9 @@ export function entryId({ kind, what }: NextEntry['entry']): string {
 /** The id of a line of the log. An event's own id may be any text; its place is a number. */
 export const logLineId = (position: number): string => `log-${position}`
 
+/** The field in which the next weighed step is entered. */
+export const MOVED_MASS = 'moved-mass'
+
 /** Goes to an element: unfolds what hides it, brings it into view and gives it the focus. */
 export function reveal(id: string): void {
   const element = document.getElementById(id)

@@ -4,6 +4,8 @@ import { FindingMark } from './finding-mark.tsx'
 import { reveal } from './reveal.ts'
 
 interface Props {
+  /** Absent where there is nothing to undo. */
+  readonly undo: (() => void) | undefined
   readonly name: string
   /** Refrigerant, device, capacity: what is known of them. */
   readonly about: string
@@ -11,28 +13,36 @@ interface Props {
 }
 
 /** Stays in sight while one walks down the page: where one is, the way back, and the finding as it changes. */
-export function VisitBar({ name, about, finding }: Props) {
+export function VisitBar({ name, about, finding, undo }: Props) {
   return (
-    <header class="bar visit-bar">
-      <a class="back" href={START_ADDRESS}>
-        <svg viewBox="0 0 24 24" aria-hidden="true">
-          <path d="M15 4L7 12L15 20" />
-        </svg>
-        <span class="unseen">All visits</span>
-      </a>
-      <div class="visit-name">
-        <h1 tabIndex={-1}>{name}</h1>
-        <p>{about}</p>
+    <header class="visit-head">
+      <div class="bar visit-bar">
+        <a class="back" href={START_ADDRESS}>
+          <svg viewBox="0 0 24 24" aria-hidden="true">
+            <path d="M15 4L7 12L15 20" />
+          </svg>
+          <span class="unseen">All visits</span>
+        </a>
+        <h1 class="visit-name" tabIndex={-1}>
+          {name}
+        </h1>
+        <button type="button" class="bar-undo" disabled={undo === undefined} onClick={undo}>
+          <svg viewBox="0 0 24 24" aria-hidden="true">
+            <path d="M10 4L4 10L10 16M4 10H15C18.5 10 20 12.5 20 15C20 17.5 18.5 20 15 20H10" />
+          </svg>
+          <span class="unseen">Undo the last entry</span>
+        </button>
+        <button
+          type="button"
+          class="bar-finding"
+          aria-label={`Finding: ${FINDINGS[finding]}. Go to it`}
+          onClick={() => reveal('finding')}
+        >
+          <FindingMark kind={finding} />
+          <span>{FINDINGS[finding]}</span>
+        </button>
       </div>
-      <button
-        type="button"
-        class="bar-finding"
-        aria-label={`Finding: ${FINDINGS[finding]}. Go to it`}
-        onClick={() => reveal('finding')}
-      >
-        <FindingMark kind={finding} />
-        <span>{FINDINGS[finding]}</span>
-      </button>
+      <p class="visit-head-about">{about}</p>
     </header>
   )
 }

@@ -25,9 +25,13 @@ function VisitLink({ visit }: { readonly visit: StoredVisit }) {
     <a href={visitAddress(visit.id)}>
       <strong>{name ?? 'System without a name'}</strong>
       <span class="visit-about">{about.join(' · ') || 'not described yet'}</span>
+      {visit.about !== undefined && <span class="visit-about">{visit.about.replace(INVENTED, '')}</span>}
       <span class="visit-time">{visit.origin === 'demo' ? 'invented' : at === '' ? 'new' : timeInWords(at)}</span>
     </a>
   )
 }
+
+/** The opening of the demo files, which the mark beside the name says already. */
+const INVENTED = /^Invented:[^.]*\.\s*/
 
 const lastTime = ({ events }: StoredVisit) => events.at(-1)?.at ?? ''

@@ -1,8 +1,5 @@
-import { useSignal } from '@preact/signals'
-import { notKeptInWords } from '../session/not-kept.ts'
 import type { Preferences } from '../session/preference.ts'
-import type { Session } from '../session/session.ts'
-import { nextUndo } from '../session/undo.ts'
+import type { Keeping } from '../session/session.ts'
 import { visitFileOf } from '../session/visit-file-of.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
 import { DeviceSwitches } from './device-switches.tsx'
@@ -12,32 +9,19 @@ interface Props {
   readonly stored: StoredVisit
   /** Name of the system, for the name of the file. */
   readonly system: string | undefined
-  readonly session: Session
+  readonly keeping: Keeping
   readonly preferences: Preferences
 }
 
 /** What can be done with the visit as a whole. */
-export function VisitTools({ stored, system, session, preferences }: Props) {
-  const trouble = useSignal<string | undefined>(undefined)
-  const undo = async () => {
-    const undone = await session.undo(stored.id)
-    trouble.value = undone.ok ? undefined : notKeptInWords(undone.error)
-  }
+export function VisitTools({ stored, system, keeping, preferences }: Props) {
   return (
     <div class="tools">
       <DeviceSwitches preferences={preferences} />
-      <button type="button" class="key" disabled={nextUndo(stored.events) === undefined} onClick={() => void undo()}>
-        Undo
-      </button>
       <button type="button" class="key" onClick={() => download(visitFileOf(stored, system))}>
         Export
       </button>
-      <KeptState keeping={session.keeping.value} />
-      {trouble.value !== undefined && (
-        <p class="trouble" role="alert">
-          {trouble.value}
-        </p>
-      )}
+      <KeptState keeping={keeping} />
     </div>
   )
 }

@@ -61,6 +61,8 @@ export function StartScreen({ session, preferences, device }: Props) {
           </p>
         )}
         <VisitList visits={own} />
+        <DevicePromises device={device} />
+        <KeptState keeping={session.keeping.value} />
         {demo.length > 0 && (
           <section aria-labelledby="demo">
             <h2 id="demo">Invented systems, to try it out</h2>
@@ -84,8 +86,6 @@ export function StartScreen({ session, preferences, device }: Props) {
             Bring the invented systems back
           </button>
         )}
-        <DevicePromises device={device} />
-        <KeptState keeping={session.keeping.value} />
       </main>
     </>
   )

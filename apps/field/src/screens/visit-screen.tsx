@@ -11,6 +11,7 @@ import { ObservationList } from '../parts/observation-list.tsx'
 import { ReadingWalk } from '../parts/reading-walk.tsx'
 import { logLineId, reveal } from '../parts/reveal.ts'
 import { SystemForm } from '../parts/system-form.tsx'
+import { UndoneNotice } from '../parts/undone-notice.tsx'
 import { VisitBar } from '../parts/visit-bar.tsx'
 import { VisitLog } from '../parts/visit-log.tsx'
 import { VisitTools } from '../parts/visit-tools.tsx'
@@ -18,6 +19,7 @@ import { besideReadings } from '../session/beside-readings.ts'
 import type { Preferences } from '../session/preference.ts'
 import { remarks } from '../session/remarks.ts'
 import type { Session } from '../session/session.ts'
+import { nextUndo } from '../session/undo.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
 
 interface Props {
@@ -32,6 +34,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
   const assessment = useMemo(() => assess(visit), [visit])
   const remark = useMemo(() => remarks(visit, assessment), [visit, assessment])
   const units = preferences.units.value
+  const asked = new Set(assessment.finding.next.map(({ entry }) => entry.what))
   const { facts } = visit.system
   const record = (fact: Fact) => session.record(stored.id, fact)
   const showEntry = (eventId: string) => {
@@ -43,12 +46,13 @@ export function VisitScreen({ stored, session, preferences }: Props) {
     <>
       <VisitBar
         name={facts.name ?? 'New visit'}
-        about={aboutSystem(visit.system, units)}
+        about={aboutSystem(visit.system, units, stored.origin === 'demo')}
         finding={assessment.finding.kind}
+        undo={nextUndo(stored.events) && (() => void session.undo(stored.id))}
       />
+      <UndoneNotice events={stored.events} bringBack={(undoId) => void session.correct(stored.id, undoId, undefined)} />
       <main class="visit">
         <div class="answer">
-          {stored.about !== undefined && <p class="about">{stored.about}</p>}
           <FindingBlock assessment={assessment} {...shown} />
           <CautionList cautions={assessment.cautions} units={units} />
           <ConditionList conditions={assessment.conditions} {...shown} />
@@ -58,9 +62,10 @@ export function VisitScreen({ stored, session, preferences }: Props) {
               {describeProblem(problem)}
             </p>
           ))}
+          {stored.about !== undefined && <p class="about">{stored.about}</p>}
         </div>
         <div class="entries">
-          <VisitTools stored={stored} system={facts.name} session={session} preferences={preferences} />
+          <VisitTools stored={stored} system={facts.name} keeping={session.keeping.value} preferences={preferences} />
           <SystemForm
             system={visit.system}
             units={units}
@@ -76,6 +81,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
           />
           <ObservationList
             observations={visit.observations}
+            askedFor={asked}
             record={(what, answer) => record({ kind: 'observation', what, answer })}
           />
           <ActList dose={assessment.finding.dose} units={units} record={record} />
@@ -91,8 +97,13 @@ export function VisitScreen({ stored, session, preferences }: Props) {
   )
 }
 
-function aboutSystem({ facts, figures }: System, units: UnitPreference): string {
+function aboutSystem({ facts, figures }: System, units: UnitPreference, invented: boolean): string {
   const capacity = figures.nominalCapacity && format(figures.nominalCapacity.quantity, units)
-  const parts = [facts.refrigerant, facts.meteringDevice && METERING_DEVICES[facts.meteringDevice], capacity]
+  const parts = [
+    invented ? 'invented' : undefined,
+    facts.refrigerant,
+    facts.meteringDevice && METERING_DEVICES[facts.meteringDevice],
+    capacity,
+  ]
   return parts.filter((part) => part !== undefined).join(' · ') || 'not described yet'
 }

@@ -3,7 +3,7 @@ import { READING_IDS, type ReadingId, type Visit } from '@chargewright/visit'
 
 /**
  * The derived values, each beside the last reading (in walking order) that it rests on: there it becomes known. What
- * rests on no reading is left out; it stands in the reasons.
+ * rests on no reading is left out; it stands in the reasons. So is a measure that is itself what was typed.
  */
 export function besideReadings(
   measures: Assessment['measures'],
@@ -13,6 +13,7 @@ export function besideReadings(
   const beside: Partial<Record<ReadingId, Evidence[]>> = {}
   for (const measure of Object.values(measures)) {
     const { evidence } = measure as Measure
+    if (evidence.eventId !== undefined) continue
     const used = new Set(leaves(evidence).map((eventId) => places.get(eventId)))
     const last = READING_IDS.findLast((id) => used.has(id))
     if (last !== undefined) beside[last] = [...(beside[last] ?? []), evidence]

@@ -1,4 +1,4 @@
-import type { VisitEvent } from '@chargewright/visit'
+import type { EventOf, VisitEvent } from '@chargewright/visit'
 
 /** The reason by which an undo is told from a withdrawal that was meant for itself. */
 export const UNDONE = 'undone'
@@ -11,9 +11,12 @@ export function nextUndo(events: readonly VisitEvent[]): VisitEvent | undefined 
   const withdrawn = new Set<string>()
   for (const event of events.toReversed()) {
     if (withdrawn.has(event.id)) continue
-    const isUndo = event.kind === 'correction' && event.reason === UNDONE && event.replacement === undefined
-    if (!isUndo) return event
+    if (!isUndo(event)) return event
     withdrawn.add(event.corrects)
   }
   return undefined
+}
+
+export function isUndo(event: VisitEvent): event is EventOf<'correction'> {
+  return event.kind === 'correction' && event.reason === UNDONE && event.replacement === undefined
 }
