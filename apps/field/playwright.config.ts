@@ -1,0 +1,40 @@
+import { existsSync } from 'node:fs'
+import { defineConfig, devices } from '@playwright/test'
+
+const PORT = 4183
+
+/** The browser that was named, else the one of the system, else Playwright's own. */
+const executablePath = [process.env['CHROMIUM'], '/usr/bin/chromium'].find((path) => path && existsSync(path))
+
+export default defineConfig({
+  testDir: 'test',
+  outputDir: 'test-results',
+  workers: 2,
+  fullyParallel: true,
+  forbidOnly: true,
+  reporter: [['list']],
+  timeout: 60_000,
+  use: {
+    ...devices['Desktop Chrome'],
+    baseURL: `http://localhost:${PORT}/`,
+    trace: 'retain-on-failure',
+    launchOptions: {
+      ...(executablePath && { executablePath }),
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+  webServer: {
+    command: `npm run build && npm run preview -- --port ${PORT} --strictPort`,
+    port: PORT,
+    reuseExistingServer: false,
+    timeout: 120_000,
+  },
+})
