@@ -1,5 +1,7 @@
+import { exponential } from './exponential.ts'
 import { addNonanalytic } from './nonanalytic.ts'
-import { type TauBank, type TermTable, WARP } from './term-table.ts'
+import type { Warp } from './term.ts'
+import type { TauBank, TermTable } from './term-table.ts'
 
 /**
  * Where a function's six values stand in the output, counted from 6·k: αʳ and its derivatives by the logarithmic
@@ -60,51 +62,59 @@ export function residual(table: TermTable, bank: TauBank, delta: number, tau: nu
 
 /** Temperature factors: C = Σ n·τ^t·e^ψ; T acts on each term as multiplication by t + Tψ. */
 function setTau(table: TermTable, bank: TauBank, tau: number): void {
-  const { termStart, n, t, warpKind, warp } = table
+  const { termStart, n, t, bellTerm, bellBeta, bellGamma, oddWarps } = table
+  const { exponent, q, q1 } = table.scratch
   const { c, c1, c2 } = bank
   const lnTau = Math.log(tau)
-  const groupCount = c.length
-  for (let g = 0; g < groupCount; g++) {
+  for (let k = 0; k < t.length; k++) exponent[k] = t[k]! * lnTau
+  for (let b = 0; b < bellTerm.length; b++) {
+    const k = bellTerm[b]!
+    const beta = bellBeta[b]!
+    const x = tau - bellGamma[b]!
+    exponent[k]! -= beta * x * x
+    q[k] = t[k]! - 2 * beta * tau * x
+    q1[k] = -2 * beta * tau * (tau + x)
+  }
+  for (let b = 0; b < oddWarps.length; b++) {
+    const { term, warp } = oddWarps[b]!
+    addWarp(table, term, warp, tau)
+  }
+  for (let k = 0; k < n.length; k++) exponent[k] = n[k]! * exponential(exponent[k]!)
+  let k = 0
+  for (let g = 0; g < c.length; g++) {
     let s = 0
     let s1 = 0
     let s2 = 0
-    const end = termStart[g + 1]!
-    for (let k = termStart[g]!; k < end; k++) {
-      let exponent = t[k]! * lnTau
-      let q = t[k]!
-      let q1 = 0
-      const kind = warpKind[k]!
-      if (kind === WARP.bell) {
-        const beta = warp[3 * k]!
-        const gamma = warp[3 * k + 1]!
-        exponent -= beta * (tau - gamma) * (tau - gamma)
-        q -= 2 * beta * tau * (tau - gamma)
-        q1 = -2 * beta * tau * (2 * tau - gamma)
-      } else if (kind === WARP.power) {
-        const m = warp[3 * k]!
-        const tauM = Math.exp(m * lnTau)
-        exponent -= tauM
-        q -= m * tauM
-        q1 = -m * m * tauM
-      } else if (kind === WARP.gao) {
-        const beta = warp[3 * k]!
-        const gamma = warp[3 * k + 1]!
-        const u = 1 / (warp[3 * k + 2]! + beta * (tau - gamma) * (tau - gamma))
-        const v = 2 * beta * tau * (tau - gamma) * u
-        exponent += u
-        q -= v * u
-        q1 = 2 * v * v * u - 2 * beta * tau * (2 * tau - gamma) * u * u
-      }
-      const value = n[k]! * Math.exp(exponent)
+    for (const end = termStart[g + 1]!; k < end; k++) {
+      const value = exponent[k]!
+      const qk = q[k]!
       s += value
-      s1 += value * q
-      s2 += value * (q * q + q1)
+      s1 += value * qk
+      s2 += value * (qk * qk + q1[k]!)
     }
     c[g] = s
     c1[g] = s1
     c2[g] = s2
   }
   bank.tau = tau
+}
+
+function addWarp({ t, scratch }: TermTable, k: number, warp: Warp, tau: number): void {
+  const { exponent, q, q1 } = scratch
+  if (warp.kind === 'power') {
+    const tauM = tau ** warp.m
+    exponent[k]! -= tauM
+    q[k] = t[k]! - warp.m * tauM
+    q1[k] = -warp.m * warp.m * tauM
+  } else if (warp.kind === 'gao') {
+    const { b, beta, gamma } = warp
+    const x = tau - gamma
+    const u = 1 / (b + beta * x * x)
+    const v = 2 * beta * tau * x * u
+    exponent[k]! += u
+    q[k] = t[k]! - v * u
+    q1[k] = 2 * v * v * u - 2 * beta * tau * (tau + x) * u * u
+  }
 }
 
 /** Density factors: powers δ^d and, for each decay, e^−φ, −Dφ and −DDφ. */
@@ -122,7 +132,7 @@ function setDelta(table: TermTable, delta: number): void {
     const l = decayB[e]!
     let phi = decayA[e]!
     for (let i = 0; i < l; i++) phi *= delta
-    decay[e] = Math.exp(-phi)
+    decay[e] = exponential(-phi)
     decay1[e] = -l * phi
     decay2[e] = -l * l * phi
   }
@@ -130,7 +140,7 @@ function setDelta(table: TermTable, delta: number): void {
     const eta = decayA[e]!
     const epsilon = decayB[e]!
     const x = delta - epsilon
-    decay[e] = Math.exp(-eta * x * x)
+    decay[e] = exponential(-eta * x * x)
     decay1[e] = -2 * eta * delta * x
     decay2[e] = -2 * eta * delta * (delta + x)
   }

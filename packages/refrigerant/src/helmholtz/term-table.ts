@@ -1,5 +1,5 @@
 import type { NonanalyticTerms, ResidualPart } from '../data-file.ts'
-import { type Decay, separableTerms, type Term } from './term.ts'
+import { type Decay, separableTerms, type Term, type Warp } from './term.ts'
 
 /**
  * Several residual functions of the same (δ, τ), laid out flat for evaluation. Terms of one function that share their
@@ -16,8 +16,11 @@ export interface TermTable {
   readonly termStart: Int32Array
   readonly n: Float64Array
   readonly t: Float64Array
-  readonly warpKind: Uint8Array
-  readonly warp: Float64Array
+  /** Terms with exp(−β(τ − γ)²), and the few with another warp. */
+  readonly bellTerm: Int32Array
+  readonly bellBeta: Float64Array
+  readonly bellGamma: Float64Array
+  readonly oddWarps: readonly { readonly term: number; readonly warp: Warp }[]
   /** Decay 0 is "none"; then powers g·δ^l, from `firstBell` on bells η(δ − ε)². */
   readonly decayCount: number
   readonly firstBell: number
@@ -25,6 +28,10 @@ export interface TermTable {
   readonly decayB: Float64Array
   readonly nonanalytic: readonly { readonly index: number; readonly weight: number; readonly terms: NonanalyticTerms }[]
   readonly scratch: {
+    /** Of every term: exponent of its temperature factor, t + Tψ, and TTψ. The last two are constant without a warp. */
+    readonly exponent: Float64Array
+    readonly q: Float64Array
+    readonly q1: Float64Array
     readonly powers: Float64Array
     readonly decay: Float64Array
     readonly decay1: Float64Array
@@ -40,9 +47,6 @@ export interface TauBank {
   readonly c2: Float64Array
 }
 
-/** Codes of the warps ψ(τ), as stored in `warpKind`. */
-export const WARP = { none: 0, bell: 1, power: 2, gao: 3 } as const
-
 /** A residual function is a weighted sum of published parts. */
 export type WeightedParts = readonly { readonly weight: number; readonly part: ResidualPart }[]
 
@@ -53,8 +57,8 @@ export function termTable(functions: readonly WeightedParts[]): TermTable {
   const terms = flat.flat()
   const maxPower = Math.max(1, ...terms.map((term) => term.d))
   const firstBell = decays.findIndex((decay) => decay.kind === 'bell')
-  const warp = new Float64Array(terms.length * 3)
-  for (const [k, term] of terms.entries()) warp.set(warpParameters(term), k * 3)
+  const bells = terms.flatMap(({ warp }, term) => (warp.kind === 'bell' ? [{ term, warp }] : []))
+  const t = Float64Array.from(terms, (term) => term.t)
   return {
     functionCount: functions.length,
     groupStart: Int32Array.from(runningTotal(groups.map((list) => list.length))),
@@ -62,9 +66,11 @@ export function termTable(functions: readonly WeightedParts[]): TermTable {
     groupDecay: Uint8Array.from(flat, (group) => decays.findIndex((d) => keyOf(d) === keyOf(group[0]!.decay))),
     termStart: Int32Array.from(runningTotal(flat.map((group) => group.length))),
     n: Float64Array.from(terms, (term) => term.n),
-    t: Float64Array.from(terms, (term) => term.t),
-    warpKind: Uint8Array.from(terms, (term) => WARP[term.warp.kind]),
-    warp,
+    t,
+    bellTerm: Int32Array.from(bells, ({ term }) => term),
+    bellBeta: Float64Array.from(bells, ({ warp }) => warp.beta),
+    bellGamma: Float64Array.from(bells, ({ warp }) => warp.gamma),
+    oddWarps: terms.flatMap(({ warp }, term) => (warp.kind === 'power' || warp.kind === 'gao' ? [{ term, warp }] : [])),
     decayCount: decays.length,
     firstBell: firstBell < 0 ? decays.length : firstBell,
     decayA: Float64Array.from(decays, (d) => (d.kind === 'none' ? 0 : d.kind === 'power' ? d.g : d.eta)),
@@ -73,6 +79,9 @@ export function termTable(functions: readonly WeightedParts[]): TermTable {
       parts.flatMap(({ weight, part }) => (part.nonanalytic ? [{ index, weight, terms: part.nonanalytic }] : [])),
     ),
     scratch: {
+      exponent: new Float64Array(terms.length),
+      q: t.slice(),
+      q1: new Float64Array(terms.length),
       powers: new Float64Array(maxPower + 1),
       decay: new Float64Array(decays.length),
       decay1: new Float64Array(decays.length),
@@ -117,19 +126,6 @@ function keyOf(decay: Decay): string {
       return `power ${decay.g} ${decay.l}`
     case 'bell':
       return `bell ${decay.eta} ${decay.epsilon}`
-  }
-}
-
-function warpParameters({ warp }: Term): [number, number, number] {
-  switch (warp.kind) {
-    case 'none':
-      return [0, 0, 0]
-    case 'bell':
-      return [warp.beta, warp.gamma, 0]
-    case 'power':
-      return [warp.m, 0, 0]
-    case 'gao':
-      return [warp.beta, warp.gamma, warp.b]
   }
 }
 
