@@ -100,8 +100,11 @@ export function QuantityField(props: Props) {
           value={text}
           onInput={(event) => field.type(event.currentTarget.value)}
           onKeyDown={(event) => {
-            if (event.key === 'Enter') next()
-            else if (event.key === 'Escape') field.letGo()
+            if (event.key === 'Escape') field.letGo()
+            if (event.key !== 'Enter') return
+            // Else the same press would also take the answer that gets the focus.
+            event.preventDefault()
+            next()
           }}
         />
         <span class="entry-unit" id={`${id}-unit`}>

@@ -41,6 +41,8 @@ export function TextField({ id, label, kept, absent, remark, suggestions, keep, 
           onKeyDown={(event) => {
             if (event.key === 'Escape') field.letGo()
             if (event.key !== 'Enter') return
+            // Else the same press would also take the answer that gets the focus.
+            event.preventDefault()
             void field.commit()
             focusNextEntry(event.currentTarget)
           }}

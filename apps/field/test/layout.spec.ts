@@ -1,0 +1,58 @@
+import { expect, type Page, test } from '@playwright/test'
+import { enter, field, newVisit, openDemo, openStart } from './field-app.ts'
+
+const SCREENS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  start: openStart,
+  'a new visit': newVisit,
+  'a visit with a dose': (page) => openDemo(page, 'demo-orifice-add'),
+  'a visit of a receiver system': (page) => openDemo(page, 'demo-receiver-low-load'),
+}
+
+for (const [screen, open] of Object.entries(SCREENS)) {
+  test(`[limit] ${screen} reflows at 320 px with nothing to scroll sideways, unfolded too`, async ({ page }) => {
+    await page.setViewportSize({ width: 320, height: 640 })
+    await open(page)
+    for (let i = 0; i < 2; i++) {
+      await page.evaluate(() => {
+        for (const fold of document.querySelectorAll('details')) fold.open = true
+      })
+    }
+    expect(await page.evaluate(sticksOut)).toEqual([])
+    // Twice the letter size on a phone is the same test as half the width.
+    await page.setViewportSize({ width: 390, height: 844 })
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '200%'
+    })
+    expect(await page.evaluate(sticksOut)).toEqual([])
+  })
+}
+
+test('[property] the bar stays in sight while one types, and shows the finding as it changes', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 })
+  await openDemo(page, 'demo-orifice-add')
+  await enter(page, 'reading-suction-temperature', '50')
+  await expect(field(page, 'reading-suction-temperature')).toHaveValue('50.0')
+  const finding = page.getByRole('button', { name: /^Finding: / })
+  await expect(finding).toBeInViewport()
+  await expect(finding).not.toHaveText('add')
+  await finding.click()
+  await expect(page.locator('#finding')).toBeInViewport()
+})
+
+test('[property] on paper it is ink on white, without keys, and the reasons are unfolded', async ({ page }) => {
+  await page.addInitScript(() => localStorage.setItem('chargewright.theme', 'dim'))
+  await openDemo(page, 'demo-orifice-add')
+  await page.emulateMedia({ media: 'print' })
+  await expect(page.locator('html')).toHaveCSS('background-color', 'rgb(255, 255, 255)')
+  await expect(page.locator('.acts')).toBeHidden()
+  await expect(page.locator('.finding .evidence .evidence').first()).toBeVisible()
+})
+
+/** What reaches beyond the right edge of the window. */
+function sticksOut(): readonly string[] {
+  const width = document.documentElement.clientWidth
+  if (document.documentElement.scrollWidth <= width) return []
+  return [...document.querySelectorAll<HTMLElement>('body *')]
+    .filter((element) => element.checkVisibility() && element.getBoundingClientRect().right > width + 0.5)
+    .map((element) => element.outerHTML.slice(0, 80))
+}

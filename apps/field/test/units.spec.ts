@@ -1,0 +1,45 @@
+import { expect, test } from '@playwright/test'
+import { enter, field, logLines, newVisit, openDemo, sentence } from './field-app.ts'
+
+test('[property] one tap turns all units over, on this device for good', async ({ page }) => {
+  await openDemo(page, 'demo-orifice-add')
+  await expect(sentence(page)).toContainText('oz')
+  await page.getByRole('button', { name: /^Units: °F/ }).click()
+  await expect(sentence(page)).toContainText(' g,')
+  await expect(field(page, 'reading-suction-pressure')).toHaveValue('7.58')
+  await expect(page.locator('#reading-suction-pressure-unit')).toHaveText('bar g')
+  await page.reload()
+  await expect(field(page, 'reading-suction-pressure')).toHaveValue('7.58')
+  await expect(logLines(page).filter({ hasText: 'Suction pressure' })).toContainText('110 psig')
+})
+
+test('[property] a bare number takes the unit beside the field, and the record says so', async ({ page }) => {
+  await newVisit(page)
+  await page.getByRole('button', { name: /^Units/ }).click()
+  await field(page, 'reading-suction-pressure').focus()
+  await page.keyboard.type('7,6')
+  await expect(page.locator('#reading-suction-pressure-says')).toHaveText('reads as 7.60 bar g')
+  await page.keyboard.press('Enter')
+  await expect(logLines(page)).toContainText(['7,6 bar g'])
+})
+
+test('[property] the keys beside a field write units and signs, for pads that have digits only', async ({ page }) => {
+  await newVisit(page)
+  const keys = page.getByRole('group', { name: 'Keys' })
+  await page.locator('summary', { hasText: 'Nameplate' }).click()
+  await field(page, 'system-nameplateCharge').focus()
+  await page.keyboard.type('14')
+  await keys.getByRole('button', { name: 'lb', exact: true }).click()
+  await page.keyboard.type('6')
+  await keys.getByRole('button', { name: 'oz', exact: true }).click()
+  await keys.getByRole('button', { name: 'Next' }).click()
+  await expect(field(page, 'system-nameplateCharge')).toHaveValue('14 lb 6 oz')
+  await field(page, 'reading-condenser-entering-air').focus()
+  await page.keyboard.type('12')
+  await keys.getByRole('button', { name: 'Turn the sign' }).click()
+  await keys.getByRole('button', { name: '°C', exact: true }).click()
+  await page.keyboard.press('Enter')
+  await expect(logLines(page).first()).toContainText('-12 °C')
+  await enter(page, 'reading-suction-pressure', '0')
+  await expect(field(page, 'reading-suction-pressure')).toHaveValue('0.0')
+})
