@@ -13,6 +13,7 @@ test.each([
   [{ pressure: 1 }, 'unknown', 'pressure', '1'],
   [JSON.parse('{"__proto__": 1}'), 'unknown', '__proto__', '1'],
   [{ constructor: 1 }, 'unknown', 'constructor', '1'],
+  [{ '': 1 }, 'unknown', '""', '1'],
   [{ pressure_Pa: '118 psig' }, 'unreadable', 'pressure_Pa', '118 psig'],
   [{ pressure_Pa: null }, 'unreadable', 'pressure_Pa', 'null'],
   [{ refrigerant: 410 }, 'unreadable', 'refrigerant', '410'],

@@ -24,8 +24,11 @@ export function readFields<Types extends FieldTypes>(
   }
   const problems = Object.entries(input).flatMap(([name, value]): Problem[] => {
     const type = Object.hasOwn(types, name) ? types[name] : undefined
-    if (type === undefined)
-      return [{ kind: 'unknown', field: quoted(name), value: quoted(value), accepted: list(names) }]
+    if (type === undefined) {
+      return [
+        { kind: 'unknown', field: inWords(name), value: quoted(value), accepted: `one of the fields ${list(names)}` },
+      ]
+    }
     if (typeof value === (type === 'text' ? 'string' : 'number')) return []
     const accepted = type === 'text' ? 'a text in quotes' : 'a number, without quotes'
     return [{ kind: 'unreadable', field: name, value: quoted(value), accepted }]
@@ -41,3 +44,6 @@ function quoted(value: unknown): string {
   if (typeof value === 'object' && value !== null) return 'an object'
   return shorten(String(value))
 }
+
+/** A key as it can be named: one that is no plain word stands in quotes. */
+const inWords = (key: string) => (/^\w{1,60}$/.test(key) ? key : JSON.stringify(shorten(key)))

@@ -1,0 +1,136 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { refrigerantNames } from '@chargewright/refrigerant'
+import fc from 'fast-check'
+
+/** Where the fields of a point have answers. */
+const RANGE = { pressure_Pa: [1e4, 4e6], temperature_K: [200, 400], quality: [0, 1] } as const
+
+type Field = keyof typeof RANGE
+
+/** Numbers that people and programs get wrong: signs, sizes, what is no number. */
+const numbers = fc.oneof(
+  fc.double(),
+  fc.constantFrom(0, -0, -1, 5e-324, Number.MAX_VALUE, -101_325, 273.15, 1e-9, 1, 1e5),
+)
+
+const UNITS = ['psig', 'psia', 'bar', '°F', '°C', 'K', 'oz', 'ton', 'CFM', 'min', '% RH', 'ft', '']
+const SLIPS = ['', ' ', '1,234 psig', '-500 psig', '30 inHg vac', 'NaN °F', '9'.repeat(500), '{0}', '__proto__']
+
+/** Entries as typed. */
+const typed = fc.oneof(
+  fc.tuple(fc.integer({ min: -50, max: 400 }), fc.constantFrom(...UNITS)).map((parts) => parts.join(' ')),
+  fc.tuple(numbers, fc.constantFrom(...UNITS)).map((parts) => parts.join(' ')),
+  fc.string({ unit: 'binary', maxLength: 40 }),
+  fc.constantFrom(...SLIPS),
+)
+
+const names = fc.oneof(
+  { arbitrary: fc.constantFrom(...refrigerantNames()), weight: 8 },
+  { arbitrary: fc.constantFrom('R-410', 'r 22', 'propane', '', '410', '__proto__', 'toString', 'R-9999Z'), weight: 1 },
+  { arbitrary: fc.string({ unit: 'binary', maxLength: 20 }), weight: 1 },
+)
+
+const anything = fc.oneof(
+  numbers,
+  typed,
+  names,
+  fc.constantFrom(null, true, [], {}, [[[]]]),
+  fc.jsonValue({ maxDepth: 2 }),
+)
+
+/** Nineteen in twenty of the kind expected, one of any other. */
+const mostly = <T>(expected: fc.Arbitrary<T>): fc.Arbitrary<unknown> =>
+  fc.oneof({ arbitrary: expected, weight: 19 }, { arbitrary: anything, weight: 1 })
+
+/** JSON has no way to write these, so a program that has them writes something else. */
+const asText = (value: unknown) => JSON.stringify(value)?.replace('1.7976931348623157e+308', '1e999') ?? 'undefined'
+
+/** A line of a batch that asks for a point of a refrigerant by one of these sets of fields, or is damaged. */
+export function pointLine(...sets: readonly (readonly Field[])[]): fc.Arbitrary<string> {
+  const value = (field: Field) => {
+    const [min, max] = RANGE[field]
+    return fc.oneof({ arbitrary: fc.double({ min, max, noNaN: true }), weight: 7 }, { arbitrary: numbers, weight: 1 })
+  }
+  const question = (fields: readonly Field[]) =>
+    fc.record({
+      refrigerant: mostly(names),
+      ...Object.fromEntries(fields.map((field) => [field, mostly(value(field))])),
+    })
+  const keys = fc.constantFrom('refrigerant', 'pressure_Pa', 'temperature_K', 'quality', 'pressure', '__proto__')
+  return fc.oneof(
+    { arbitrary: fc.oneof(...sets.map(question)).map(asText), weight: 17 },
+    { arbitrary: fc.dictionary(keys, anything).map(asText), weight: 1 },
+    { arbitrary: anything.map(asText), weight: 1 },
+    { arbitrary: fc.string({ unit: 'binary' }), weight: 1 },
+  )
+}
+
+/** The flags of a point, as typed. */
+export const flags = fc.record(
+  { pressure: typed, temperature: typed, quality: typed, altitude: typed },
+  { requiredKeys: [] },
+)
+
+const files = readdirSync('examples').filter((file) => file.endsWith('.json'))
+const visits = files.map((file) => readFileSync(`examples/${file}`, 'utf8'))
+
+/** Half of the damage is to what was typed, which is where a person slips; the rest to anything. */
+const damage = fc.record({
+  place: fc.nat(),
+  how: fc.constantFrom('retype', 'retype', 'retype', 'retype', 'replace', 'rename', 'remove', 'repeat'),
+  value: anything,
+  text: typed,
+})
+
+/** A visit file with a few things in it retyped, replaced, renamed, removed or repeated; now and then cut off. */
+export const visitLine = fc
+  .tuple(fc.constantFrom(...visits), fc.array(damage, { minLength: 1, maxLength: 3 }), fc.nat({ max: 19 }), fc.nat())
+  .map(([visit, damages, chance, cut]) => {
+    const damaged: unknown = JSON.parse(visit)
+    for (const each of damages) apply(damaged, each)
+    const line = asText(damaged)
+    return chance === 0 ? line.slice(0, cut % line.length) : line
+  })
+
+type Damage = typeof damage extends fc.Arbitrary<infer T> ? T : never
+type Slot = { readonly container: Record<string, unknown>; readonly key: string }
+
+function apply(visit: unknown, { place, how, value, text }: Damage): void {
+  const slots = slotsOf(visit).filter((slot) => how !== 'retype' || isTyped(slot))
+  if (slots.length === 0) return
+  const { container, key } = slots[place % slots.length]!
+  const before = container[key]
+  switch (how) {
+    case 'retype':
+      container[key] = text
+      break
+    case 'replace':
+      container[key] = value
+      break
+    case 'rename':
+      container[`${key}x`] = before
+      delete container[key]
+      break
+    case 'remove':
+      if (Array.isArray(container)) container.splice(Number(key), 1)
+      else delete container[key]
+      break
+    case 'repeat':
+      if (Array.isArray(container)) container.push(before)
+      break
+  }
+}
+
+const NOT_TYPED: readonly string[] = ['id', 'at', 'about', 'corrects']
+
+/** A number with its unit, or a name with a number. */
+function isTyped({ container, key }: Slot): boolean {
+  const value = container[key]
+  return typeof value === 'string' && !NOT_TYPED.includes(key) && /^\S*\d/.test(value)
+}
+
+function slotsOf(value: unknown): readonly Slot[] {
+  if (typeof value !== 'object' || value === null) return []
+  const container = value as Record<string, unknown>
+  return Object.keys(container).flatMap((key) => [{ container, key }, ...slotsOf(container[key])])
+}
