@@ -9,5 +9,8 @@ export default defineConfig({
       'apps/cli/test/**/*.test.ts',
       'scripts/**/*.test.ts',
     ],
+    // No test measures time, and a busy machine must not make one fail.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 })

@@ -28,7 +28,7 @@ const QUESTION = '{"refrigerant":"R-32","temperature_K":280}\n'
 
 beforeAll(() => {
   execFileSync('npm', ['run', 'build'], { stdio: 'ignore' })
-}, 60_000)
+})
 
 describe('the built program', () => {
   test('[property] assesses a file, and passes on the exit code', async () => {
