@@ -1,0 +1,48 @@
+import type { Properties, Saturated } from '../refrigerant/properties.ts'
+import { type DeviceInlet, deviceInlet } from '../devices/inlet.ts'
+
+/** Liquid line with its filter-drier. */
+export interface LiquidLine {
+  readonly volume_m3: number
+  readonly drierVolume_m3: number
+  /** Pressure drop with liquid, Pa at the rated flow. */
+  readonly drop_Pa: number
+  readonly ratedFlow_kg_s: number
+}
+
+export interface LiquidLineState {
+  readonly inlet: DeviceInlet
+  readonly drop_Pa: number
+  readonly charge_kg: number
+}
+
+/** No restriction leaves less than this share of the pressure, so that there is always a state behind it. */
+const LEAST_SHARE = 0.15
+
+/**
+ * Friction by the square of the flow over the density, so that vapour in the line costs pressure and makes more of it.
+ * Assumed away: heat exchange and height. The line's content is what enters it, homogeneous.
+ *
+ * @param restriction additional drop, Pa at the rated flow with liquid
+ */
+export function liquidLine(
+  line: LiquidLine,
+  properties: Properties,
+  at: Saturated,
+  enthalpy: number,
+  flow: number,
+  restriction: number,
+): LiquidLineState {
+  const entering = deviceInlet(properties, at, enthalpy)
+  const share = (flow / line.ratedFlow_kg_s) ** 2 * (at.liquidDensity_kg_m3 / entering.density_kg_m3)
+  const wanted = (line.drop_Pa + restriction) * share
+  // Rounded so that a choked line approaches its least outlet pressure and never passes it.
+  const most = (1 - LEAST_SHARE) * at.pressure_Pa
+  const drop_Pa = wanted / (1 + (wanted / most) ** 4) ** 0.25
+  const inlet = deviceInlet(properties, properties.saturated(at.pressure_Pa - drop_Pa), enthalpy)
+  return {
+    inlet,
+    drop_Pa,
+    charge_kg: line.volume_m3 * 0.5 * (entering.density_kg_m3 + inlet.density_kg_m3) + line.drierVolume_m3 * entering.density_kg_m3,
+  }
+}

@@ -1,0 +1,93 @@
+import type { CycleApplication } from './nameplate.ts'
+
+/** What systems of one application have in common: the starting point where the nameplate is silent. */
+export interface Habits {
+  readonly outdoor_K: number
+  readonly indoor_K: number
+  readonly indoorWetBulb_K: number
+  /** Evaporating dew point, K, or below the box air. */
+  readonly evaporating_K: Guess
+  /** Condensing dew point above the outdoor air. */
+  readonly condensingApproach_K: Guess
+  /** Natural logarithm of the isentropic efficiency of compressor and motor. */
+  readonly lnEfficiency: Guess
+  readonly clearance: number
+  readonly bestRatio: number
+  /** Per W of net cooling. */
+  readonly indoorAir_m3_s_W: number
+  readonly outdoorAir_m3_s_W: number
+  readonly indoorFan: number
+  readonly outdoorFan: number
+  readonly condenserVolume_m3_W: number
+  readonly evaporatorVolume_m3_W: number
+  readonly superheat_K: { readonly fixed: number; readonly valve: number }
+  readonly subcooling_K: number
+  readonly lineLength_m: number
+}
+
+/** Most likely value and standard deviation. */
+export interface Guess {
+  readonly value: number
+  readonly sd: number
+}
+
+/** 400 CFM per ton. */
+const CFM_PER_TON = 0.000471947 / 3516.853
+
+/**
+ * Rating conditions of comfort cooling: AHRI 210/240 test A (35 °C outdoors, 26.7/19.4 °C indoors). All else is
+ * *common practice*: airflow 400 CFM per ton indoors; condensing 20 °F and 30 °F above outdoor air; evaporating 45 °F;
+ * box temperature less 10 °F to 15 °F for cold rooms.
+ */
+export function habitsOf(application: CycleApplication, boxTemperature_K?: number): Habits {
+  switch (application) {
+    case 'comfort-cooling':
+    case 'heat-pump-cooling':
+      return {
+        outdoor_K: 308.15,
+        indoor_K: 299.82,
+        indoorWetBulb_K: 292.59,
+        evaporating_K: { value: 280.4, sd: 1.5 },
+        condensingApproach_K: { value: 12.5, sd: 3.5 },
+        lnEfficiency: { value: Math.log(0.69), sd: 0.08 },
+        clearance: 0.02,
+        bestRatio: 2.8,
+        indoorAir_m3_s_W: 400 * CFM_PER_TON,
+        outdoorAir_m3_s_W: 900 * CFM_PER_TON,
+        indoorFan: 0.036,
+        outdoorFan: 0.018,
+        condenserVolume_m3_W: 0.4e-6,
+        evaporatorVolume_m3_W: 0.26e-6,
+        superheat_K: { fixed: 6.9, valve: 5 },
+        subcooling_K: 5.6,
+        lineLength_m: 4.6,
+      }
+    case 'medium-temperature':
+      return cold(boxTemperature_K ?? 275.15, { value: 7, sd: 2 }, 2.8)
+    case 'low-temperature':
+      return cold(boxTemperature_K ?? 253.15, { value: 6, sd: 2 }, 3.5)
+  }
+}
+
+function cold(box_K: number, below: Guess, bestRatio: number): Habits {
+  return {
+    outdoor_K: 305.35,
+    indoor_K: box_K,
+    // 85 % relative humidity lies within a kelvin of this from −25 °C to 10 °C.
+    indoorWetBulb_K: box_K - 0.9 - 0.025 * Math.max(box_K - 263.15, 0),
+    evaporating_K: { value: box_K - below.value, sd: below.sd },
+    condensingApproach_K: { value: 11, sd: 3 },
+    lnEfficiency: { value: Math.log(0.58), sd: 0.12 },
+    clearance: 0.03,
+    bestRatio,
+    indoorAir_m3_s_W: 1.8e-4,
+    outdoorAir_m3_s_W: 1.6e-4,
+    indoorFan: 0.05,
+    outdoorFan: 0.04,
+    condenserVolume_m3_W: 0.5e-6,
+    evaporatorVolume_m3_W: 0.6e-6,
+    superheat_K: { fixed: 6, valve: 5 },
+    subcooling_K: 3,
+    lineLength_m: 8,
+  }
+}

@@ -1,0 +1,50 @@
+import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
+import { type Compressor, compressor } from '../components/compressor.ts'
+import type { Saturated } from '../refrigerant/properties.ts'
+import type { Habits } from './habits.ts'
+import type { Nameplate } from './nameplate.ts'
+import type { RatingPoint } from './rating-point.ts'
+
+const HEAT_LOSS = 0.08
+/** A map that differs more than this from the flow of the nameplate belongs to another compressor. */
+const MAP_AGREEMENT = 0.15
+
+/** A compressor that pumps the rated flow at the rated state; a given map must do so within 15 % and is then scaled. */
+export function sizeCompressor(
+  { properties, compressorMap }: Nameplate,
+  { clearance, bestRatio }: Habits,
+  { condensing, bestEfficiency }: RatingPoint,
+  suction: Saturated,
+  gasEnthalpy: number,
+  flow: number,
+): Result<Compressor, Problem> {
+  const pumped = (machine: Compressor) => compressor(machine, properties, suction, condensing, gasEnthalpy, 0).flow_kg_s
+  if (!compressorMap) {
+    const one: Compressor = {
+      kind: 'volumetric',
+      sweep_m3_s: 1,
+      clearance,
+      bestEfficiency,
+      bestRatio,
+      heatLoss: HEAT_LOSS,
+    }
+    return ok({ ...one, sweep_m3_s: flow / pumped(one) })
+  }
+  const scale = flow / pumped(compressorMap)
+  if (!(Math.abs(Math.log(scale)) <= Math.log(1 + MAP_AGREEMENT))) {
+    return fail({
+      kind: 'out-of-range',
+      field: 'mass flow of the compressor map at the rating point',
+      value: flow / scale,
+      min: flow / (1 + MAP_AGREEMENT),
+      max: flow * (1 + MAP_AGREEMENT),
+      unit: 'kg/s',
+    })
+  }
+  const { flow: map, power } = compressorMap
+  return ok({
+    ...compressorMap,
+    flow: { ...map, unit: map.unit * scale },
+    power: { ...power, unit: power.unit * scale },
+  })
+}

@@ -1,0 +1,141 @@
+import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
+import { compressor } from '../components/compressor.ts'
+import { liquidLine } from '../components/liquid-line.ts'
+import { suctionLine } from '../components/suction-line.ts'
+import { conditions, type System } from '../system.ts'
+import { fillVolumes } from './fill-volumes.ts'
+import { habitsOf } from './habits.ts'
+import type { Nameplate } from './nameplate.ts'
+import { ratingPoint } from './rating-point.ts'
+import { sizeCompressor } from './size-compressor.ts'
+import { sizeCondenser, sizeEvaporator } from './size-coil.ts'
+import { sizeDevice } from './size-device.ts'
+
+/** Bores of common line sets: 5/16 in liquid and 5/8 in suction up to 4 kW, growing with the square root of the capacity. */
+const LIQUID_BORE_M2_W = 5.2e-9
+const SUCTION_BORE_M2_W = 21e-9
+const TUBE = { massFlux: 180, diameter_m: 0.008 }
+
+/**
+ * The twin of a system: a model whose state at the rating conditions and nameplate charge is the one on its nameplate.
+ * Where the nameplate is silent the habits of such systems fill in; where it contradicts itself it is refused with
+ * the figure, and the range within which it would be believed.
+ *
+ * Every unknown is found in closed form or by one bracketed root, going once around the circuit from known states.
+ */
+export function size(plate: Nameplate): Result<System, Problem> {
+  const habits = habitsOf(plate.application, plate.boxTemperature_K)
+  const subcooling = plate.receiver ? 0 : (plate.subcooling_K ?? habits.subcooling_K)
+  const at = conditions(habits.outdoor_K, habits.indoor_K, habits.indoorWetBulb_K)
+  if (!at.ok) return at
+  const point = ratingPoint(plate, habits, subcooling)
+  if (!point.ok) return point
+
+  const { properties, capacity_W } = plate
+  const { evaporating, condensing } = point.value
+  const isFixed = plate.device === 'fixed-orifice' || plate.device === 'capillary'
+  const superheat = plate.superheat_K ?? (isFixed ? habits.superheat_K.fixed : habits.superheat_K.valve)
+  const length = plate.lineLength_m ?? habits.lineLength_m
+
+  const liquidEnthalpy = condensing.liquidEnthalpy_J_kg - condensing.liquidHeat_J_kgK * subcooling
+  const suction = properties.saturated((1 - SUCTION_DROP) * evaporating.pressure_Pa)
+  const warmed = isFixed ? superheat : evaporating.dew_K - suction.dew_K + superheat + LINE_WARMING_K
+  const gasEnthalpy = suction.vapourEnthalpy_J_kg + suction.vapourHeat_J_kgK * warmed
+  const gas = properties.vapour(suction, gasEnthalpy)
+  const gain_W_K = LINE_GAIN_W_MK * length
+  const gross = capacity_W + point.value.indoorFan_W
+  const flow = (gross + gain_W_K * (habits.outdoor_K - gas.temperature_K)) / (gasEnthalpy - liquidEnthalpy)
+  const line = {
+    volume_m3: SUCTION_BORE_M2_W * capacity_W * length,
+    drop_Pa: evaporating.pressure_Pa - suction.pressure_Pa,
+    ratedFlow_kg_s: flow,
+    ratedDensity_kg_m3: gas.density_kg_m3,
+    gain_W_K,
+  }
+  const { evaporatorOutletEnthalpy_J_kg: coilOutlet } = suctionLine(
+    line,
+    properties,
+    suction,
+    gasEnthalpy,
+    flow,
+    habits.outdoor_K,
+  )
+
+  const machine = sizeCompressor(plate, habits, point.value, suction, gasEnthalpy, flow)
+  if (!machine.ok) return machine
+  const pumped = compressor(machine.value, properties, suction, condensing, gasEnthalpy, 0)
+  const hot = sizeCondenser(plate, habits, point.value, at.value, pumped.dischargeEnthalpy_J_kg, liquidEnthalpy, flow)
+  if (!hot.ok) return hot
+  const cold = sizeEvaporator(plate, habits, point.value, at.value, liquidEnthalpy, coilOutlet, flow)
+  if (!cold.ok) return cold
+
+  const liquid = {
+    volume_m3: LIQUID_BORE_M2_W * capacity_W * length,
+    drierVolume_m3: DRIER_M3_W * capacity_W,
+    drop_Pa: LIQUID_DROP * condensing.pressure_Pa,
+    ratedFlow_kg_s: flow,
+  }
+  const { inlet } = liquidLine(liquid, properties, condensing, liquidEnthalpy, flow, 0)
+  const coilSuperheat = properties.vapour(evaporating, coilOutlet).temperature_K - evaporating.dew_K
+  const device = sizeDevice(plate.device, properties, inlet, evaporating.pressure_Pa, coilSuperheat, flow)
+  if (!device) {
+    const accepted = 'a capacity for which a fixed orifice of 0.2 mm to 8 mm passes the flow'
+    return fail({ kind: 'unsolved', field: 'metering device', value: `${capacity_W} W`, accepted })
+  }
+
+  const vessel = plate.charge_kg / condensing.liquidDensity_kg_m3
+  const system: System = {
+    properties,
+    compressor: machine.value,
+    condenser: hot.value,
+    liquidLine: liquid,
+    ...(plate.receiver ? { receiver: { volume_m3: plate.receiver.volume_m3 ?? RECEIVER_SHARE * vessel } } : {}),
+    device,
+    evaporator: cold.value,
+    suctionLine: line,
+    ...(plate.accumulator ? { accumulator: { volume_m3: ACCUMULATOR_SHARE * vessel, bleed: 0.1 } } : {}),
+    inventory: {
+      voidFraction: plate.voidFraction ?? 'baroczy',
+      tube: TUBE,
+      dischargeVolume_m3: SHELL_M3_W * capacity_W,
+      offset_kg: OIL_SHARE * plate.charge_kg,
+    },
+    rated: {
+      conditions: at.value,
+      charge_kg: plate.charge_kg,
+      unknowns: {
+        lnSuction: Math.log(suction.pressure_Pa),
+        lnCondensing: Math.log(condensing.pressure_Pa),
+        suctionEnthalpy_J_kg: gasEnthalpy,
+      },
+      flow_kg_s: flow,
+      capacity_W,
+      superheat_K: gas.temperature_K - suction.dew_K,
+      subcooling_K: subcooling,
+    },
+    trips: {
+      high_Pa: Math.min(properties.dewPressure(TRIP_K), TRIP_SHARE * properties.critical.pressure_Pa),
+      low_Pa: properties.dewPressure(evaporating.dew_K - LOW_TRIP_K),
+      frostIsNormal: plate.application === 'medium-temperature' || plate.application === 'low-temperature',
+    },
+  }
+  return fillVolumes(system)
+}
+
+/** Lines of the common sizes lose about this share of the pressure: *common practice*. */
+const SUCTION_DROP = 0.015
+const LIQUID_DROP = 0.008
+/** Insulated suction line of about 20 mm. */
+const LINE_GAIN_W_MK = 0.35
+const LINE_WARMING_K = 1
+const DRIER_M3_W = 0.02e-6
+const SHELL_M3_W = 0.15e-6
+/** A receiver holds the whole charge in 0.8 of its volume. */
+const RECEIVER_SHARE = 1.25
+const ACCUMULATOR_SHARE = 0.5
+/** Refrigerant dissolved in the oil. */
+const OIL_SHARE = 0.04
+/** Common settings of the pressure switches, as a condensing temperature and below the rated evaporating one. */
+const TRIP_K = 339
+const TRIP_SHARE = 0.88
+const LOW_TRIP_K = 28
