@@ -22,7 +22,7 @@ const session = createSession({
   now: () => new Date().toISOString(),
   newId: () => crypto.randomUUID(),
 })
-const shown = preferences(localStorage)
+const shown = preferences(() => localStorage)
 effect(() => {
   document.documentElement.dataset.theme = shown.theme.value
 })

@@ -11,7 +11,7 @@ import {
 } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
-import { useEffect, useRef } from 'preact/hooks'
+import { useRef } from 'preact/hooks'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
 import { EntryKeys } from './entry-keys.tsx'
@@ -54,10 +54,6 @@ export function QuantityField(props: Props) {
     keep: props.keep,
     clear: props.clear,
   })
-  useEffect(() => {
-    if (focused.value) input.current?.select()
-  }, [focused.value])
-
   const draft = field.draft.value
   const understood = draft?.trim() ? read(draft) : undefined
   const value = shown(kept?.quantity, props.accepts[0]!, units)
@@ -98,6 +94,11 @@ export function QuantityField(props: Props) {
           aria-describedby={`${id}-unit ${id}-says`}
           aria-invalid={field.trouble.value !== undefined}
           value={text}
+          onFocus={({ currentTarget: blank }) => {
+            // At once and not with the next drawing, so that no key falls in between.
+            blank.value = draft ?? kept?.typed ?? ''
+            blank.select()
+          }}
           onInput={(event) => field.type(event.currentTarget.value)}
           onKeyDown={(event) => {
             if (event.key === 'Escape') field.letGo()

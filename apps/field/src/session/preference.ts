@@ -19,10 +19,10 @@ export type UnitSystem = keyof typeof UNIT_SYSTEMS
 export const THEMES = { outdoor: 'Outdoor', dim: 'Dim room' } as const
 export type Theme = keyof typeof THEMES
 
-/** The part of the browser's own store that is needed. It may refuse, which costs no more than the preference. */
+/** The part of the browser's own store that is needed. It may refuse, even to be named; that costs the preference. */
 type Shelf = Pick<Storage, 'getItem' | 'setItem'>
 
-export function preferences(shelf: Shelf): Preferences {
+export function preferences(shelf: () => Shelf): Preferences {
   const unitSystem = kept(shelf, 'chargewright.units', ['inch-pound', 'metric'] as const)
   const theme = kept(shelf, 'chargewright.theme', ['outdoor', 'dim'] as const)
   return {
@@ -34,10 +34,10 @@ export function preferences(shelf: Shelf): Preferences {
   }
 }
 
-function kept<Choice extends string>(shelf: Shelf, key: string, choices: readonly [Choice, Choice]) {
+function kept<Choice extends string>(shelf: () => Shelf, key: string, choices: readonly [Choice, Choice]) {
   const read = (): Choice => {
     try {
-      return choices.find((choice) => choice === shelf.getItem(key)) ?? choices[0]
+      return choices.find((choice) => choice === shelf().getItem(key)) ?? choices[0]
     } catch {
       return choices[0]
     }
@@ -46,7 +46,7 @@ function kept<Choice extends string>(shelf: Shelf, key: string, choices: readonl
   const turn = () => {
     value.value = value.value === choices[0] ? choices[1] : choices[0]
     try {
-      shelf.setItem(key, value.value)
+      shelf().setItem(key, value.value)
     } catch {
       // Shown all the same; it will have to be chosen again next time.
     }
