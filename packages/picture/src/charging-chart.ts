@@ -1,0 +1,128 @@
+import { type Assessment, LIMITS } from '@chargewright/charging'
+import { format, type Quantity, quantity, render, type UnitPreference } from '@chargewright/quantity'
+import type { Visit } from '@chargewright/visit'
+import { axisTitle, linearAxis, tickText } from './axis.ts'
+import { draw } from './draw.ts'
+import { fromTarget, pointLabel } from './from-target.ts'
+import { bare, reach, shown, written } from './in-unit.ts'
+import { label } from './label.ts'
+import { DESK, type Picture, type PictureTable, type Sheet } from './picture.ts'
+import { lineIn, type Plot, plot, reachAt } from './plot.ts'
+import { pointMark } from './point-mark.ts'
+import { element, type Point, pathThrough } from './svg.ts'
+import { type Curve, indoorKind, indoorOf, targetFamily } from './target-family.ts'
+import { STROKE } from './tokens.ts'
+
+/** Outdoor temperatures that are always shown, 60 °F and 110 °F: the weather in which superheat is read. */
+const SHOWN_OUTDOORS = [288.71, 316.48].map((si) => quantity('temperature', si))
+
+/**
+ * The target superheat over the outdoor temperature, for this indoor temperature (heavy, with its band) and for others
+ * beside it; this system's point on it with its uncertainty, and what it is away from the target.
+ *
+ * Undefined where the method is not by superheat, or where there is no target or no superheat to draw.
+ */
+export function chargingChart(
+  visit: Visit,
+  assessment: Assessment,
+  preference: UnitPreference,
+  sheet: Sheet = DESK,
+): Picture | undefined {
+  const { method, target } = assessment
+  const superheat = assessment.measures.superheat?.quantity
+  const outdoor = visit.readings['condenser-entering-air']?.quantity
+  const indoor = indoorOf(visit, assessment)
+  if (method?.id !== 'superheat' || !target || !superheat || !outdoor || !indoor) return undefined
+
+  const found: Point = { x: shown(outdoor, preference), y: shown(superheat, preference) }
+  const spread: Point = { x: reach(outdoor, preference), y: reach(superheat, preference) }
+  const tolerance = shown(LIMITS.superheatTolerance.quantity, preference)
+  const warmth = [found.x - spread.x, found.x + spread.x, ...SHOWN_OUTDOORS.map((q) => shown(q, preference))]
+  const across = linearAxis(axisTitle('air entering condenser', 'temperature', preference), warmth, 6)
+  const curves = targetFamily(visit, indoor, across, preference)
+  const own = curves[Math.floor(curves.length / 2)]!
+  const band = own.points.flatMap(({ y }) => [y - tolerance, y + tolerance])
+  const up = linearAxis(
+    axisTitle('superheat', 'temperature difference', preference),
+    [0, found.y - spread.y, found.y + spread.y, shown(target.quantity, preference), ...band],
+    5,
+  )
+  const names = curves.map((curve) => (curve === own ? `${curve.name} ${indoorKind(visit)}` : curve.name))
+  const ends = ((own.points.at(-1)?.x ?? across.to) - across.from) / (across.to - across.from)
+  const at = plot(sheet, across, up, { text: names[curves.indexOf(own)]!, share: ends })
+  const mark = at.place(found)
+  const goal = at.place({ x: found.x, y: shown(target.quantity, preference) })
+  const region = reachAt(at, found, spread)
+  const apart = { mark, goal, clear: region.x }
+  return draw(
+    sheet,
+    {
+      title: 'Superheat against its target',
+      description: describe(
+        superheat,
+        target.quantity,
+        outdoor,
+        `${format(bare(indoor), preference)} ${indoorKind(visit)}`,
+        target.evidence.source ?? render(target.evidence.statement, preference),
+        preference,
+      ),
+      table: tableOf(curves, names, across.ticks, across.title),
+    },
+    at.grid,
+    bandOf(at, own.points, tolerance, sheet),
+    ...curves.map((curve, i) => curveIn(at, curve, names[i]!, curve === own, sheet)),
+    fromTarget(apart, superheat, target.quantity, preference, sheet),
+    pointMark(mark, region, sheet),
+    pointLabel(apart, written(superheat, preference), sheet),
+  )
+}
+
+/** The band around this system's own curve, cut level with the plot. */
+function bandOf(at: Plot, points: readonly Point[], tolerance: number, { palette }: Sheet): string {
+  const edge = (sign: 1 | -1) => points.map(({ x, y }) => at.place({ x, y: y + sign * tolerance }))
+  const inside = ({ x, y }: Point): Point => ({ x, y: Math.max(at.box.top, Math.min(y, at.box.bottom)) })
+  const outline = [...edge(1), ...edge(-1).toReversed()].map(inside)
+  return outline.length < 4 ? '' : element('path', { d: pathThrough(outline, true), fill: palette.wash })
+}
+
+/** A curve with its name: of this system's own at its far end, of the others where they come in. */
+function curveIn(at: Plot, { points }: Curve, name: string, own: boolean, sheet: Sheet): string {
+  const { text, palette } = sheet
+  const path = points.map(at.place)
+  const inside = path.filter(({ y }) => y >= at.box.top + 0.4 * text && y <= at.box.bottom)
+  const line = lineIn(at, path, own ? palette.ink : palette.soft, (own ? STROKE.heavy : STROKE.grid) * text)
+  const [first, last] = [inside[0], inside.at(-1)]
+  if (!first || !last) return line
+  return own
+    ? line + label(name, last.x + 0.4 * text, last.y + 0.35 * text, sheet, { weight: 'bold', onPaper: true })
+    : line + label(name, first.x + 0.3 * text, first.y + 0.35 * text, sheet, { fill: palette.soft, onPaper: true })
+}
+
+function describe(
+  superheat: Quantity,
+  target: Quantity,
+  outdoor: Quantity,
+  indoor: string,
+  source: string,
+  preference: UnitPreference,
+): string {
+  const band = format(LIMITS.superheatTolerance.quantity, preference)
+  return (
+    `Superheat ${written(superheat, preference)}; target ${written(target, preference)}, with a band of ${band} to ` +
+    `either side, at ${format(bare(outdoor), preference)} outdoors and ${indoor} indoors. Target from: ${source}.`
+  )
+}
+
+/** The target at every tick of the outdoor axis, a column for each curve. */
+function tableOf(
+  curves: readonly Curve[],
+  names: readonly string[],
+  ticks: readonly number[],
+  outdoors: string,
+): PictureTable {
+  const cell = ({ points }: Curve, tick: number) => points.find(({ x }) => x === tick)?.y.toFixed(1) ?? 'no valid test'
+  return {
+    head: [outdoors, ...names.map((name) => `target at ${name}`)],
+    rows: ticks.map((tick) => [tickText(tick), ...curves.map((curve) => cell(curve, tick))]),
+  }
+}

@@ -1,0 +1,50 @@
+import { format, type Quantity, quantity, type UnitPreference } from '@chargewright/quantity'
+import { type LabelStyle, label } from './label.ts'
+import type { Sheet } from './picture.ts'
+import { element, type Point } from './svg.ts'
+import { STROKE } from './tokens.ts'
+
+/** A point found, its target straight above or below it, and how far beside the point its mark reaches. */
+interface Apart {
+  readonly mark: Point
+  readonly goal: Point
+  readonly clear: number
+}
+
+/** What is still to go, as a dotted line from the point to its target with the distance; nothing where they touch. */
+export function fromTarget(
+  apart: Apart,
+  value: Quantity,
+  target: Quantity,
+  preference: UnitPreference,
+  sheet: Sheet,
+): string {
+  const { mark, goal } = apart
+  const { text, palette } = sheet
+  const length = Math.abs(mark.y - goal.y)
+  if (length < text) return ''
+  const line = element('line', {
+    x1: mark.x,
+    y1: mark.y,
+    x2: goal.x,
+    y2: goal.y,
+    stroke: palette.care,
+    'stroke-width': STROKE.heavy * text,
+    'stroke-dasharray': `${0.22 * text} ${0.26 * text}`,
+  })
+  if (length < 2.6 * text) return line
+  const distance = format(quantity('temperature difference', Math.abs(value.si - target.si)), preference)
+  const words = `${distance} ${value.si > target.si ? 'above' : 'below'} target`
+  return line + beside({ ...apart, clear: 0.4 * text }, words, (mark.y + goal.y) / 2, sheet, { fill: palette.care })
+}
+
+/** What was found, written beside its point. */
+export const pointLabel = (apart: Apart, words: string, sheet: Sheet): string =>
+  beside(apart, words, apart.mark.y, sheet, { weight: 'bold' })
+
+/** Above the target there is room to the right of a point, below it to the left: curves fall from left to right. */
+function beside({ mark, goal, clear }: Apart, words: string, y: number, sheet: Sheet, style: LabelStyle): string {
+  const [sign, anchor] = mark.y <= goal.y ? ([1, 'start'] as const) : ([-1, 'end'] as const)
+  const x = mark.x + sign * (clear + 0.5 * sheet.text)
+  return label(words, x, y + 0.35 * sheet.text, sheet, { ...style, anchor, onPaper: true })
+}
