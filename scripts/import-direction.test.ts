@@ -44,7 +44,7 @@ describe('imports run downwards', () => {
 })
 
 /** Names, without scope and in order, of the workspace packages that a folder declares. */
-function dependenciesOf(folder: string): readonly string[] {
+function dependenciesOf(folder: string): string[] {
   const { dependencies = {} } = JSON.parse(readFileSync(`${folder}/package.json`, 'utf8'))
   return Object.keys(dependencies)
     .filter((name) => name.startsWith(PREFIX))
@@ -62,7 +62,7 @@ interface Override {
 }
 
 /** What the import rule of a package excepts from its ban on everything; undefined when it has no rule. */
-function allowedByLinter(name: string): readonly string[] | undefined {
+function allowedByLinter(name: string): string[] | undefined {
   const { overrides }: { overrides: readonly Override[] } = JSON.parse(readFileSync('biome.json', 'utf8'))
   const rules = overrides.filter((o) => o.includes.includes(`packages/${name}/src/**`)).map((o) => o.linter.rules)
   const [ban, ...exceptions] =

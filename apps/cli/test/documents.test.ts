@@ -20,7 +20,7 @@ describe('the README', () => {
     expect((await printed(...command.split(' '))).startsWith(`${shown}\n`)).toBe(true)
   })
 
-  const rows = [...readme.matchAll(/^\| \[[^\]]*\]\((examples\/[^)]*)\) \|.*\| ([a-z ]+) \|$/gm)]
+  const rows = [...readme.matchAll(/^\| \[[^\]]*\]\((examples\/[^)]*)\) *\|.*\| *([a-z ]+?) *\|$/gm)]
 
   test.each(rows.map(([, file = '', finding = '']) => [file, finding]))(
     '[property] says of %s what the program finds: %s',

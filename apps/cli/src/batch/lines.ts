@@ -4,7 +4,7 @@ export type Line =
   | { readonly number: number; readonly unreadable: { readonly value: string; readonly accepted: string } }
 
 /** Above the longest visit file that makes sense, and small enough to hold. */
-export const LONGEST_LINE_BYTES = 64 * 1024 * 1024
+const LONGEST_LINE_BYTES = 64 * 1024 * 1024
 
 const NEWLINE = 0x0a
 

@@ -1,7 +1,7 @@
 import { format, INCH_POUND, METRIC, type Quantity, quantity, subtract } from '@chargewright/quantity'
 
 /** A value in the units of both systems, one cell each. */
-export const inBoth = (q: Quantity): readonly [string, string] => [format(q, INCH_POUND), format(q, METRIC)]
+const inBoth = (q: Quantity): readonly [string, string] => [format(q, INCH_POUND), format(q, METRIC)]
 
 export const temperatureInBoth = (temperature_K: number) => inBoth(quantity('temperature', temperature_K))
 
