@@ -34,7 +34,7 @@ test('[limit] a text that is too long for the record is refused by the name of i
   const long = 'x'.repeat(201)
   await field(page, 'system-name').fill(long)
   await page.keyboard.press('Enter')
-  await expect(page.locator('#system-name-says')).toContainText('System: cannot read')
+  await expect(page.locator('#system-name-says')).toContainText('Name of the system: cannot read')
   await expect(page.locator('#system-name-says')).toContainText('expected at most 200 characters')
   await expect(field(page, 'system-name')).toHaveValue(long)
 })

@@ -7,7 +7,7 @@ let script = ''
 
 test.beforeAll(async () => {
   const entry = fileURLToPath(new URL('store-contract.entry.ts', import.meta.url))
-  const lib = { entry, formats: ['es'], fileName: 'contract' } as const
+  const lib = { entry, formats: ['es' as const], fileName: 'contract' }
   const built = await build({ configFile: false, logLevel: 'error', build: { write: false, lib } })
   const [output] = Array.isArray(built) ? built : [built]
   if (output && 'output' in output) script = output.output[0].code

@@ -16,6 +16,11 @@ interface Props {
 /** The answer: its sign, its word and its sentence; under them the next act and the reasons. */
 export function FindingBlock({ assessment, units, showEntry }: Props) {
   const { finding, method } = assessment
+  const sentence = render(finding.sentence, units)
+  const toldAbove = [sentence, ...finding.next.map(({ why }) => render(why, units))]
+  const reasons = finding.reasons.filter(
+    ({ statement, from }) => from.length > 0 || !toldAbove.some((text) => text.includes(render(statement, units))),
+  )
   return (
     <section class="finding" aria-labelledby="finding">
       <div class="finding-head" aria-live="polite" aria-atomic="true">
@@ -24,7 +29,7 @@ export function FindingBlock({ assessment, units, showEntry }: Props) {
           <span class="finding-word">{FINDINGS[finding.kind]}</span>
         </div>
         <h2 id="finding" class="finding-sentence" tabIndex={-1}>
-          {render(finding.sentence, units)}
+          {sentence}
         </h2>
       </div>
       {finding.steps.length > 0 && (
@@ -39,10 +44,14 @@ export function FindingBlock({ assessment, units, showEntry }: Props) {
           Enter what the scale showed
         </button>
       )}
-      <NextEntries next={finding.next} units={units} />
+      <NextEntries next={finding.next} toldAbove={sentence} units={units} />
       <BandPicture assessment={assessment} units={units} />
-      <h3>Why</h3>
-      <EvidenceList evidence={finding.reasons} units={units} showEntry={showEntry} />
+      {reasons.length > 0 && (
+        <>
+          <h3>Why</h3>
+          <EvidenceList evidence={reasons} units={units} showEntry={showEntry} />
+        </>
+      )}
       {method && (
         <>
           <h3>Method: {METHODS[method.id]}</h3>

@@ -32,11 +32,13 @@ export function LogLine({ entry, problems, units, correct }: Props) {
     <li class="log-line">
       <details onToggle={(event) => (open.value = event.currentTarget.open)}>
         <summary id={logLineId(position)} class={holds ? '' : 'withdrawn'}>
-          <time dateTime={at}>{timeInWords(at)}</time>
-          <span class="log-what">{what}</span>
-          {correctedBy === undefined ? <q>{typed}</q> : <s>{typed}</s>}
-          {correctedBy !== undefined && <Now holds={holds} />}
-          {problems.length > 0 && <span class="doubt">{problems.map(describeProblem).join('; ')}</span>}
+          <span class="log-entry">
+            <time dateTime={at}>{timeInWords(at)}</time>
+            <span class="log-what">{what}</span>
+            {correctedBy === undefined ? <q>{typed}</q> : <s>{typed}</s>}
+            {correctedBy !== undefined && <Now holds={holds} />}
+            {problems.length > 0 && <span class="doubt">{problems.map(describeProblem).join('; ')}</span>}
+          </span>
         </summary>
         {open.value && (
           <div class="log-open">

@@ -5,11 +5,13 @@ import { entryId, reveal } from './reveal.ts'
 
 interface Props {
   readonly next: readonly NextEntry[]
+  /** The sentence over it: a reason that it gives already is not said again. */
+  readonly toldAbove: string
   readonly units: UnitPreference
 }
 
 /** What to enter next, the most telling first and large; each jumps to its field. */
-export function NextEntries({ next, units }: Props) {
+export function NextEntries({ next, toldAbove, units }: Props) {
   const [first, ...others] = next
   if (!first) return null
   return (
@@ -17,7 +19,7 @@ export function NextEntries({ next, units }: Props) {
       <button type="button" class="act" onClick={() => reveal(entryId(first.entry))}>
         Enter {lowerFirst(entryLabel(first.entry))}
       </button>
-      <p class="next-why">{render(first.why, units)}</p>
+      {!toldAbove.includes(render(first.why, units)) && <p class="next-why">{render(first.why, units)}</p>}
       {others.length > 0 && (
         <ul class="next-others" aria-label="Also missing">
           {others.map(({ entry, why }) => (

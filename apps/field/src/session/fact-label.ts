@@ -2,7 +2,7 @@ import { figureKind, type SystemStatement } from '@chargewright/visit'
 
 /** Labels of the facts that are chosen or named; those that are figures carry their own. */
 export const FACT_LABELS = {
-  name: 'System',
+  name: 'Name of the system',
   refrigerant: 'Refrigerant',
   meteringDevice: 'Metering device',
   application: 'Application',
