@@ -1,7 +1,7 @@
 import type { Quantity, Statement } from '@chargewright/quantity'
 import type { EntryProblem, FigureId, ObservationId, ReadingId } from '@chargewright/visit'
 import type { Evidence, Measure } from './evidence.ts'
-import type { Measures } from './measures.ts'
+import type { Measures } from './measures/measures.ts'
 
 /** The ways to find the right charge, and their names in words. */
 export const METHODS = {

@@ -14,5 +14,5 @@ export {
 } from './assessment.ts'
 export type { Evidence, Measure } from './evidence.ts'
 export { LIMITS, type Limit } from './limit.ts'
-export type { MeasureId, Measures } from './measures.ts'
+export type { MeasureId, Measures } from './measures/measures.ts'
 export { VERSION } from './version.ts'

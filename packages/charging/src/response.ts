@@ -1,7 +1,7 @@
 import { type Quantity, quantity, say } from '@chargewright/quantity'
 import type { Move, Reading } from '@chargewright/visit'
 import { type Evidence, evidence } from './evidence.ts'
-import { measure } from './measures.ts'
+import { measure } from './measures/measures.ts'
 import type { Case } from './ruling.ts'
 
 /** The measure by which a method follows the charge. */

@@ -3,7 +3,7 @@ import type { Refrigerant } from '@chargewright/refrigerant'
 import type { Visit } from '@chargewright/visit'
 import type { Condition, Finding, LookAlike } from './assessment.ts'
 import type { Measure } from './evidence.ts'
-import type { Measures } from './measures.ts'
+import type { Measures } from './measures/measures.ts'
 
 /** What a method works from. */
 export interface Case {

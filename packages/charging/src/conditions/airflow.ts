@@ -4,7 +4,8 @@ import table from '../../data/temperature-split.json' with { type: 'json' }
 import type { Condition, NextEntry } from '../assessment.ts'
 import { evidence } from '../evidence.ts'
 import { LIMITS } from '../limit.ts'
-import { type Measures, typedIn } from '../measures.ts'
+import type { Measures } from '../measures/measures.ts'
+import { typedIn } from '../measures/typed-in.ts'
 import { type Grid, lookUp, spread } from '../target/chart.ts'
 
 const { airflowRefused, airflowLow, airflowHigh, splitTolerance } = LIMITS

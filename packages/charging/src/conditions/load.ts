@@ -3,7 +3,7 @@ import { observationKind, type Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
 import { evidence } from '../evidence.ts'
 import { LIMITS } from '../limit.ts'
-import { typedIn } from '../measures.ts'
+import { typedIn } from '../measures/typed-in.ts'
 
 const { boxAboveSetPoint } = LIMITS
 

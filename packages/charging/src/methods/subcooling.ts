@@ -33,7 +33,7 @@ export function bySubcooling(asked: Case): Ruling {
   const conditions: Condition[] = [
     ...equalised(visit),
     settled(visit, NEEDED),
-    ...consistent(visit, measures),
+    ...consistent(asked),
     advised(airflow(visit, measures)),
   ]
   const nameplate = visit.system.figures.nameplateSubcooling

@@ -34,7 +34,7 @@ export function bySuperheat(asked: Case): Ruling {
   const conditions: Condition[] = [
     ...equalised(visit),
     settled(visit, NEEDED),
-    ...consistent(visit, measures),
+    ...consistent(asked),
     outdoorTemperature(visit),
     airflow(visit, measures),
     ...(target.ok ? validTarget(target.value) : []),

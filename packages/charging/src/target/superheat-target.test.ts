@@ -1,7 +1,7 @@
 import { findRefrigerant } from '@chargewright/refrigerant'
 import { describe, expect, test } from 'vitest'
 import { described, ORIFICE, readings, visitOf } from '../../test/visit-of.ts'
-import { measure } from '../measures.ts'
+import { measure } from '../measures/measures.ts'
 import { type SuperheatTarget, superheatTarget } from './superheat-target.ts'
 
 const F = 5 / 9

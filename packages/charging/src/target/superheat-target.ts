@@ -11,7 +11,8 @@ import {
 import type { MakersChart, Visit } from '@chargewright/visit'
 import { evidence, type Measure } from '../evidence.ts'
 import { LIMITS } from '../limit.ts'
-import { type Measures, typedIn } from '../measures.ts'
+import type { Measures } from '../measures/measures.ts'
+import { typedIn } from '../measures/typed-in.ts'
 import { gridOf, lookUp, spread } from './chart.ts'
 
 /** A target superheat, or why there is none at these conditions. */

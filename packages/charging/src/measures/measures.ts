@@ -1,0 +1,92 @@
+import { type Problem, type Quantity, say, subtract } from '@chargewright/quantity'
+import type { Refrigerant } from '@chargewright/refrigerant'
+import type { ReadingId, Visit } from '@chargewright/visit'
+import { type Evidence, evidence, type Measure } from '../evidence.ts'
+import { airflowPerCapacity } from './airflow-per-capacity.ts'
+import { wetBulbFromHumidity } from './return-wet-bulb.ts'
+import { saturated } from './saturated.ts'
+import { sitePressure } from './site-pressure.ts'
+import { typedIn } from './typed-in.ts'
+
+type Temperature = Quantity<'temperature'>
+type Difference = Quantity<'temperature difference'>
+
+/** What is derived from the readings of a visit; absent where a reading it needs is absent. */
+export interface Measures {
+  readonly evaporatingTemperature?: Measure<Temperature>
+  readonly condensingTemperature?: Measure<Temperature>
+  /** At the compressor: suction line minus dew at the pressure of the same port. */
+  readonly superheat?: Measure<Difference>
+  /** At the coil outlet, with the pressure of the suction port. */
+  readonly valveSuperheat?: Measure<Difference>
+  readonly subcooling?: Measure<Difference>
+  readonly returnWetBulb?: Measure<Temperature>
+  readonly temperatureSplit?: Measure<Difference>
+  readonly airflowPerCapacity?: Measure<Quantity<'specific airflow'>>
+  readonly drierDrop?: Measure<Difference>
+  /** Condensing temperature (bubble) above the air entering the condenser. */
+  readonly condensingRise?: Measure<Difference>
+}
+
+export type MeasureId = keyof Measures
+
+/** Measures of a visit, and the problems met on the way (a pressure outside the refrigerant's range, for instance). */
+export function measure(
+  visit: Visit,
+  refrigerant: Refrigerant,
+): { readonly measures: Measures; readonly problems: readonly Problem[] } {
+  const problems: Problem[] = []
+  const { readings } = visit
+  const site = sitePressure(visit, problems)
+  const typed = (id: ReadingId): Measure<Temperature> | undefined => {
+    const reading = readings[id]
+    return reading && { quantity: reading.quantity as Temperature, evidence: typedIn(reading) }
+  }
+
+  const evaporatingTemperature = saturated(readings['suction-pressure'], 'dew', refrigerant, site, problems)
+  const condensingTemperature = saturated(readings['liquid-pressure'], 'bubble', refrigerant, site, problems)
+  const returnWetBulb = typed('return-air-wet-bulb') ?? wetBulbFromHumidity(visit, site, problems)
+  const enteringAir = typed('condenser-entering-air')
+
+  return {
+    problems,
+    measures: present({
+      evaporatingTemperature,
+      condensingTemperature,
+      returnWetBulb,
+      superheat: difference('Superheat', typed('suction-temperature'), evaporatingTemperature),
+      valveSuperheat: difference(
+        'Superheat at the coil outlet',
+        typed('evaporator-outlet-temperature'),
+        evaporatingTemperature,
+        [evidence(say`pressure at the coil outlet taken as that of the suction port`, [], 'assumption')],
+      ),
+      subcooling: difference('Subcooling', condensingTemperature, typed('liquid-temperature')),
+      temperatureSplit: difference('Temperature split', typed('return-air-dry-bulb'), typed('supply-air-dry-bulb')),
+      drierDrop: difference(
+        'Temperature drop across the drier',
+        typed('drier-inlet-temperature'),
+        typed('drier-outlet-temperature'),
+      ),
+      condensingRise: difference('Condensing above entering air', condensingTemperature, enteringAir),
+      airflowPerCapacity: airflowPerCapacity(visit),
+    }),
+  }
+}
+
+function difference(
+  name: string,
+  warm: Measure<Temperature> | undefined,
+  cold: Measure<Temperature> | undefined,
+  assumptions: readonly Evidence[] = [],
+): Measure<Difference> | undefined {
+  if (!warm || !cold) return undefined
+  const value = subtract(warm.quantity, cold.quantity)
+  return { quantity: value, evidence: evidence(say`${name} ${value}`, [warm.evidence, cold.evidence, ...assumptions]) }
+}
+
+type Possible<T> = { readonly [K in keyof T]-?: T[K] | undefined }
+
+function present(measures: Possible<Measures>): Measures {
+  return Object.fromEntries(Object.entries(measures).filter(([, value]) => value !== undefined)) as Measures
+}
