@@ -19,6 +19,11 @@ export function linearAxis(title: string, values: readonly number[], count: numb
   return { title, kind: 'linear', from, to, ticks: scale.ticks(count) }
 }
 
+/** An axis over exactly this range, with about `count` ticks inside it. */
+export function exactAxis(title: string, from: number, to: number, count: number): Axis {
+  return { title, kind: 'linear', from, to, ticks: scaleLinear([from, to], [0, 1]).ticks(count) }
+}
+
 /** A logarithmic axis over exactly this range, ticked at 1, 2, 3, 5 and 7 of every decade. */
 export function logAxis(title: string, from: number, to: number): Axis {
   const lead = (value: number) => Math.round(value / 10 ** Math.floor(Math.log10(value * (1 + 1e-9))))

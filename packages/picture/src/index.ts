@@ -1,4 +1,8 @@
+export { type ChargeStep, chargeSteps } from './charge-steps.ts'
 export { chargingChart } from './charging-chart.ts'
+export { type CyclePoint, type CyclePoints, cyclePoints, type Level, type PlateState } from './cycle-points.ts'
 export { DESK, PHONE, type Picture, type PictureTable, type Sheet } from './picture.ts'
+export { pressureEnthalpyPlate } from './pressure-enthalpy-plate.ts'
+export { stepsChart } from './steps-chart.ts'
 export { subcoolingChart } from './subcooling-chart.ts'
 export { PAGE, type Palette, PRINT } from './tokens.ts'

@@ -1,0 +1,143 @@
+import { format, pascal, type UnitPreference } from '@chargewright/quantity'
+import { type Refrigerant, saturationAtPressure } from '@chargewright/refrigerant'
+import type { CyclePoint, CyclePoints, Level, PlateState } from './cycle-points.ts'
+import { bare } from './in-unit.ts'
+import { label } from './label.ts'
+import type { Sheet } from './picture.ts'
+import { element, type Point, pathThrough } from './svg.ts'
+import { STROKE } from './tokens.ts'
+
+type Place = (state: PlateState) => Point
+
+/** A level between two enthalpies. */
+interface Run {
+  readonly level: Level
+  readonly from: number
+  readonly to: number
+}
+
+/** The cycle in heavy ink, and shaded what is uncertain of it. Only what was read is drawn: a gap stays a gap. */
+export function cycleDrawing(
+  cycle: CyclePoints,
+  refrigerant: Refrigerant,
+  place: Place,
+  preference: UnitPreference,
+  sheet: Sheet,
+): string {
+  const { low, high, points } = cycle
+  const at = (station: CyclePoint['station']) => points.find((point) => point.station === station)?.state
+  const [outlet, suction, discharge, liquid] = [at(1), at(2), at(3), at(5)]
+  const warmest = suction ?? outlet
+  const condensed = liquid && (discharge?.enthalpy ?? (high && dewEnthalpy(refrigerant, high.pressure)))
+  const lowRun = low && liquid && warmest && { level: low, from: liquid.enthalpy, to: warmest.enthalpy }
+  const highRun = high && liquid && condensed ? { level: high, from: liquid.enthalpy, to: condensed } : undefined
+  const runs = [lowRun, highRun].filter((run) => run !== undefined)
+  const strokes = [
+    ...runs.map(({ level: { pressure }, from, to }) => [
+      { enthalpy: from, pressure },
+      { enthalpy: to, pressure },
+    ]),
+    ...(liquid && low ? [[liquid, { enthalpy: liquid.enthalpy, pressure: low.pressure }]] : []),
+    ...(warmest && discharge ? [[warmest, discharge]] : []),
+  ]
+  return [
+    ...runs.map((run) => bandOf(run, place, sheet)),
+    ...points.map((point) => regionOf(point, place, sheet)),
+    ...strokes.map((states) => inkLine(states.map(place), sheet)),
+    lowRun ? levelLabel(lowRun, 'dew', 1.25, place, preference, sheet) : '',
+    highRun ? levelLabel(highRun, 'bubble', -0.6, place, preference, sheet) : '',
+    ...besideLabels(cycle, lowRun, highRun, place, preference, sheet),
+    ...points.map((point) => stationMark(point, place, sheet)),
+  ].join('')
+}
+
+function dewEnthalpy(refrigerant: Refrigerant, pressure: number): number | undefined {
+  const at = saturationAtPressure(refrigerant, pascal(pressure))
+  return at.ok ? at.value.dew.enthalpy_J_kg : undefined
+}
+
+const inkLine = (path: readonly Point[], { text, palette }: Sheet): string =>
+  element('path', {
+    d: pathThrough(path),
+    fill: 'none',
+    stroke: palette.ink,
+    'stroke-width': STROKE.heavy * text,
+    'stroke-linecap': 'round',
+  })
+
+const shade = (corners: readonly Point[], { palette }: Sheet): string =>
+  corners.length === 0
+    ? ''
+    : element('path', { d: pathThrough(corners, true), fill: palette.care, 'fill-opacity': 0.25 })
+
+function bandOf({ level, from, to }: Run, place: Place, sheet: Sheet): string {
+  const corner = (enthalpy: number, pressure: number) => place({ enthalpy, pressure })
+  return shade([corner(from, level.from), corner(to, level.from), corner(to, level.to), corner(from, level.to)], sheet)
+}
+
+const regionOf = ({ region }: CyclePoint, place: Place, sheet: Sheet): string => shade(region.map(place), sheet)
+
+/** Where the number of a station stands beside its ring, in letter heights, so that no two meet. */
+const NUMBER_AT = { 1: [-0.1, -0.8], 2: [0.5, 1.2], 3: [0.6, -0.5], 5: [-1.1, -0.4] } as const
+
+function stationMark({ station, state }: CyclePoint, place: Place, sheet: Sheet): string {
+  const { text, palette } = sheet
+  const { x, y } = place(state)
+  const [dx, dy] = NUMBER_AT[station]
+  const ring = element('circle', {
+    cx: x,
+    cy: y,
+    r: 0.36 * text,
+    fill: palette.paper,
+    stroke: palette.ink,
+    'stroke-width': STROKE.heavy * text,
+  })
+  return ring + label(String(station), x + dx * text, y + dy * text, sheet, { weight: 'bold' })
+}
+
+/** `342.0 psig, bubble 105.0 °F`, above or below its level. */
+function levelLabel(
+  { level, from }: Run,
+  end: 'dew' | 'bubble',
+  below: number,
+  place: Place,
+  preference: UnitPreference,
+  sheet: Sheet,
+): string {
+  const { x, y } = place({ enthalpy: from, pressure: level.pressure })
+  const words = `${format(bare(level.reading), preference)}, ${end} ${format(bare(level.saturation), preference)}`
+  return label(words, x + 0.8 * sheet.text, y + below * sheet.text, sheet, { onPaper: true })
+}
+
+/** Stations whose readings are no state of the refrigerant, written inside the cycle beside the part they act on. */
+function besideLabels(
+  { beside, points }: CyclePoints,
+  low: Run | undefined,
+  high: Run | undefined,
+  place: Place,
+  preference: UnitPreference,
+  sheet: Sheet,
+): readonly string[] {
+  const { text, palette } = sheet
+  const words = (station: 1 | 4 | 6, name: string) =>
+    beside[station] && `${station} · ${name}${format(bare(beside[station].quantity), preference)}`
+  const along = (run: Run | undefined, down: number, written: string | undefined) => {
+    if (!run || !written) return ''
+    const { x, y } = place({ enthalpy: run.from, pressure: run.level.pressure })
+    return label(written, x + 0.8 * text, y + down * text, sheet, { fill: palette.soft, onPaper: true })
+  }
+  const [suction, discharge] = ([2, 3] as const).map((station) => points.find((point) => point.station === station))
+  const power = words(6, '')
+  const compression = suction && discharge && power ? [place(suction.state), place(discharge.state)] : []
+  const [a, b] = compression
+  return [
+    along(low, -0.6, words(1, 'air in ')),
+    along(high, 1.35, words(4, 'air in ')),
+    a && b && power
+      ? label(power, (a.x + b.x) / 2 + 0.7 * text, (a.y + b.y) / 2 + 0.35 * text, sheet, {
+          fill: palette.soft,
+          onPaper: true,
+        })
+      : '',
+  ]
+}

@@ -1,0 +1,111 @@
+import type { Assessment } from '@chargewright/charging'
+import { quantity, type UnitPreference } from '@chargewright/quantity'
+import type { Visit } from '@chargewright/visit'
+import { type ChargeStep, chargeSteps, watchedBy } from './charge-steps.ts'
+import { draw } from './draw.ts'
+import { written } from './in-unit.ts'
+import { label } from './label.ts'
+import { DESK, type Picture, type PictureTable, type Sheet } from './picture.ts'
+import { lineIn, type Plot, plot, reachAt } from './plot.ts'
+import { pointMark } from './point-mark.ts'
+import { type StepPoint, type StepsPlotted, stepsPlotted } from './steps-plotted.ts'
+import { element } from './svg.ts'
+import { STROKE } from './tokens.ts'
+
+/**
+ * The weighed steps of a visit: what the method watches over what went in, as it closes on its target. Where the scale
+ * alone decides, what went in over the steps, as it closes on the charge to weigh in.
+ *
+ * Undefined where nothing was weighed yet.
+ */
+export function stepsChart(
+  visit: Visit,
+  assessment: Assessment,
+  preference: UnitPreference,
+  sheet: Sheet = DESK,
+): Picture | undefined {
+  if (visit.moves.length === 0) return undefined
+  const steps = chargeSteps(visit, assessment)
+  const watched = watchedBy(assessment)
+  const drawn = stepsPlotted(steps, watched, assessment, preference)
+  const { points, target, tolerance, across, up } = drawn
+  const at = plot(sheet, across, up, { text: target?.name ?? '', share: 1 })
+  const { text, palette } = sheet
+  return draw(
+    sheet,
+    {
+      title: 'Weighed steps',
+      description: describe(steps, drawn, preference),
+      table: tableOf(steps, watched, preference),
+    },
+    target && tolerance !== undefined ? bandOf(at, target.value, tolerance, sheet) : '',
+    at.grid,
+    target ? targetLine(at, target, sheet) : '',
+    lineIn(
+      at,
+      points.map(({ at: where }) => at.place(where)),
+      palette.ink,
+      STROKE.line * text,
+    ),
+    ...points.map((point) => pointMark(at.place(point.at), reachAt(at, point.at, point.spread), sheet)),
+    ...points.map((point, i) => stepLabel(at, point, points[i - 1], sheet)),
+  )
+}
+
+function bandOf(at: Plot, aim: number, tolerance: number, { palette }: Sheet): string {
+  const { left, right, top, bottom } = at.box
+  const edge = (value: number) => Math.max(top, Math.min(at.place({ x: 0, y: value }).y, bottom))
+  const [high, low] = [edge(aim + tolerance), edge(aim - tolerance)]
+  return element('rect', { x: left, y: high, width: right - left, height: low - high, fill: palette.wash })
+}
+
+function targetLine(at: Plot, { value, name }: { value: number; name: string }, sheet: Sheet): string {
+  const { y } = at.place({ x: 0, y: value })
+  const { left, right } = at.box
+  const line = lineIn(
+    at,
+    [
+      { x: left, y },
+      { x: right, y },
+    ],
+    sheet.palette.ink,
+    STROKE.heavy * sheet.text,
+  )
+  return line + label(name, right + 0.4 * sheet.text, y + 0.35 * sheet.text, sheet, { weight: 'bold' })
+}
+
+/** Above a point that the line falls to, below one that it rises to: where the line is not. */
+function stepLabel(
+  at: Plot,
+  { at: where, spread, name }: StepPoint,
+  before: StepPoint | undefined,
+  sheet: Sheet,
+): string {
+  const { x, y } = at.place(where)
+  const clear = Math.max(reachAt(at, where, spread).y, 0.38 * sheet.text)
+  const rises = before !== undefined && before.at.y < where.y
+  const down = rises ? clear + 1.1 * sheet.text : -clear - 0.4 * sheet.text
+  const anchor = before && !rises ? 'middle' : 'start'
+  return label(name, rises ? x + 0.5 * sheet.text : x, y + down, sheet, { anchor, onPaper: true })
+}
+
+function describe(steps: readonly ChargeStep[], { points, target }: StepsPlotted, preference: UnitPreference): string {
+  const total = steps.at(-1)?.net ?? quantity('mass', 0)
+  const route = points.length > 0 ? ` In order: ${points.map(({ name }) => name).join(', then ')}.` : ''
+  return `Steps weighed: ${steps.length - 1}; ${written(total, preference)} net into the system.${route}${target ? ` Aimed at: ${target.name}.` : ''}`
+}
+
+function tableOf(
+  steps: readonly ChargeStep[],
+  watched: 'superheat' | 'subcooling' | undefined,
+  preference: UnitPreference,
+): PictureTable {
+  return {
+    head: ['step', 'net refrigerant in', ...(watched ? [watched] : [])],
+    rows: steps.map(({ net, measure }, i) => [
+      i === 0 ? 'as found' : String(i),
+      written(net, preference),
+      ...(watched ? [measure ? written(measure, preference) : 'not read'] : []),
+    ]),
+  }
+}
