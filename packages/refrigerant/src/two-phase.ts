@@ -71,7 +71,7 @@ function lever({ bubble, dew }: Saturation, quality: number): TwoPhase {
   }
 }
 
-function stateOfSplit(engine: Engine, { u, liquid, vapour, model }: Split): TwoPhase {
+export function stateOfSplit(engine: Engine, { u, liquid, vapour, model }: Split): TwoPhase {
   const T = Math.exp(u[u.length - 2]!)
   const q = u[u.length - 1]!
   const l = byMass(engine, liquid, T)

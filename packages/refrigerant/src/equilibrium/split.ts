@@ -19,7 +19,8 @@ export interface Split {
   readonly vapourMass: Float64Array
 }
 
-const LAST_STEP = 1e-6
+/** Newton converges quadratically: a step of this size leaves an error of its square. */
+const LAST_STEP = 1e-5
 const MAX_LN_DENSITY_STEP = 0.5
 const MAX_LN_TEMPERATURE_STEP = 0.05
 const MAX_QUALITY_STEP = 0.3
@@ -95,13 +96,8 @@ function linearise(s: Split, pressure: number, specified: 'temperature' | 'quali
   }
 
   const P = pressure / (model.gasConstant_J_molK * T)
-  for (const [k, phase] of [liquid, vapour].entries()) {
-    const row = (count + k) * size
-    const scale = 1 / P
-    for (let j = 0; j < count; j++) J[row + k * count + j] = scale * phase.P_partial[j]!
-    J[row + columnT] = scale * (phase.P + phase.P_T)
-    step[count + k] = 1 - scale * phase.P
-  }
+  pressureRow(s, liquid, count, 0, 1 / P)
+  pressureRow(s, vapour, count + 1, count, 1 / P)
 
   massFractions(model, liquid, s.liquidMass)
   massFractions(model, vapour, s.vapourMass)
@@ -122,6 +118,15 @@ function linearise(s: Split, pressure: number, specified: 'temperature' | 'quali
   const last = (size - 1) * size
   J[last + (specified === 'temperature' ? columnT : columnQ)] = 1
   step[size - 1] = value - (specified === 'temperature' ? lnT : q)
+}
+
+/** p/RT of one phase against the given one, relative to it. */
+function pressureRow({ J, step, liquid }: Split, phase: Phase, equation: number, column: number, scale: number): void {
+  const count = liquid.x.length
+  const row = equation * step.length
+  for (let j = 0; j < count; j++) J[row + column + j] = scale * phase.P_partial[j]!
+  J[row + 2 * count] = scale * (phase.P + phase.P_T)
+  step[equation] = 1 - scale * phase.P
 }
 
 function massFractions(model: MixtureModel, phase: Phase, out: Float64Array): void {

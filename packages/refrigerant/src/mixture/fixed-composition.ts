@@ -62,6 +62,10 @@ export interface CaloricState {
   entropy_J_kgK: number
   cp_J_kgK: number
   speedOfSound_m_s: number
+  /** ∂p/∂ln ρ at constant temperature. */
+  stiffness_Pa: number
+  /** −∂ln ρ/∂ln T at constant pressure: 1 for the ideal gas. */
+  expansion: number
 }
 
 export const caloricState = (): CaloricState => ({
@@ -70,6 +74,8 @@ export const caloricState = (): CaloricState => ({
   entropy_J_kgK: 0,
   cp_J_kgK: 0,
   speedOfSound_m_s: 0,
+  stiffness_Pa: 0,
+  expansion: 0,
 })
 
 /** @param density molar, mol/m³ */
@@ -84,6 +90,8 @@ export function evaluateState(fluid: FixedComposition, temperature: number, dens
   const cv = i.aT + a[T]! - i.aTT - a[TT]!
   const RT = R * temperature
   out.pressure_Pa = density * RT * Z
+  out.stiffness_Pa = density * RT * compressibility
+  out.expansion = thermal / compressibility
   out.enthalpy_J_kg = (RT * (Z + i.aT + a[T]!)) / M
   out.entropy_J_kgK = (R * (i.aT + a[T]! - i.a - Math.log(density) - a[0]!)) / M
   out.cp_J_kgK = (R * (cv + (thermal * thermal) / compressibility)) / M
