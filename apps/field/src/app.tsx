@@ -1,12 +1,16 @@
 import { type ReadonlySignal, useSignal } from '@preact/signals'
 import type { ComponentType } from 'preact'
 import { useEffect } from 'preact/hooks'
+import { download } from './parts/download.ts'
+import { Guard } from './parts/guard.tsx'
 import { StartScreen } from './screens/start-screen.tsx'
 import type { VisitScreen } from './screens/visit-screen.tsx'
 import type { DeviceState } from './session/device-state.ts'
 import type { Preferences } from './session/preference.ts'
 import { type Route, START_ADDRESS, visitAddress } from './session/route.ts'
 import type { Session } from './session/session.ts'
+import { visitFileOf } from './session/visit-file-of.ts'
+import type { StoredVisit } from './store/visit-store.ts'
 
 interface Props {
   readonly route: ReadonlySignal<Route>
@@ -32,7 +36,26 @@ export function App({ route: { value: route }, session, preferences, device }: P
   if (!visits || !Visit.value) return <main class="waiting" aria-busy="true" />
   const stored = visits.find(({ id }) => visitAddress(id) === visitAddress(route.id))
   if (!stored) return <NotHere />
-  return <Visit.value key={stored.id} stored={stored} session={session} preferences={preferences} />
+  return (
+    <Guard key={stored.id} fallback={<Unreadable stored={stored} />}>
+      <Visit.value stored={stored} session={session} preferences={preferences} />
+    </Guard>
+  )
+}
+
+function Unreadable({ stored }: { readonly stored: StoredVisit }) {
+  return (
+    <main class="start">
+      <h1 tabIndex={-1}>This version cannot show this visit</h1>
+      <p>Nothing is lost: the entries are kept as they are, and the file holds them all.</p>
+      <button type="button" class="key" onClick={() => download(visitFileOf(stored, undefined))}>
+        Export
+      </button>
+      <a class="key" href={START_ADDRESS}>
+        All visits
+      </a>
+    </main>
+  )
 }
 
 function NotHere() {

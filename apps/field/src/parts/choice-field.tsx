@@ -26,7 +26,12 @@ export function ChoiceField<Choice extends string>({ id, label, choices, chosen,
     trouble.value = kept.ok ? undefined : notKeptInWords(kept.error, label)
   }
   return (
-    <fieldset class="entry" aria-labelledby={`${id}-label`} aria-describedby={`${id}-says`}>
+    <fieldset
+      class="entry"
+      data-kept={chosen !== undefined}
+      aria-labelledby={`${id}-label`}
+      aria-describedby={`${id}-says`}
+    >
       <span class="entry-label" id={`${id}-label`}>
         {label}
       </span>

@@ -3,9 +3,7 @@ import {
   describeProblem,
   fail,
   format,
-  formatNumber,
   ok,
-  preferredUnit,
   type Quantity,
   type UnitPreference,
 } from '@chargewright/quantity'
@@ -13,6 +11,7 @@ import { useSignal } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
 import { useRef } from 'preact/hooks'
 import type { Kept } from '../session/session.ts'
+import { namesItsUnit, shownQuantity } from '../session/shown-quantity.ts'
 import { understand } from '../session/understand.ts'
 import { EntryKeys } from './entry-keys.tsx'
 import { EntryMessage } from './entry-message.tsx'
@@ -56,7 +55,7 @@ export function QuantityField(props: Props) {
   })
   const draft = field.draft.value
   const understood = draft?.trim() ? read(draft) : undefined
-  const value = shown(kept?.quantity, props.accepts[0]!, units)
+  const value = shownQuantity(kept?.quantity, props.accepts[0]!, units)
   const text = draft ?? (focused.value ? (kept?.typed ?? '') : value.number)
   const next = () => {
     void field.commit()
@@ -137,16 +136,4 @@ export function QuantityField(props: Props) {
       )}
     </div>
   )
-}
-
-/** Whether a unit stands in the text itself, so that none is wanted beside it. */
-const namesItsUnit = (text: string) => /[^\d\s.,+\-−/'’¼½¾⅛⅜⅝⅞]/.test(text)
-
-/** The number large and its unit small, where they can stand apart; pounds and ounces cannot. */
-function shown(quantity: Quantity | undefined, dimension: Dimension, units: UnitPreference) {
-  const unit = preferredUnit(quantity?.dimension ?? dimension, units)
-  if (!quantity) return { number: '', unit: unit.symbol }
-  const number = formatNumber(quantity, unit)
-  const whole = format(quantity, units)
-  return whole === `${number} ${unit.symbol}` ? { number, unit: unit.symbol } : { number: whole, unit: '' }
 }

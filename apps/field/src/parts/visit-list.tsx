@@ -1,6 +1,7 @@
 import { fold, METERING_DEVICES } from '@chargewright/visit'
 import { visitAddress } from '../session/route.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
+import { Guard } from './guard.tsx'
 import { timeInWords } from './time-in-words.ts'
 
 /** Visits by name, the one with the latest entry first. */
@@ -10,7 +11,9 @@ export function VisitList({ visits }: { readonly visits: readonly StoredVisit[] 
     <ul class="visits">
       {latest.map((visit) => (
         <li key={visit.id}>
-          <VisitLink visit={visit} />
+          <Guard fallback={<Unreadable visit={visit} />}>
+            <VisitLink visit={visit} />
+          </Guard>
         </li>
       ))}
     </ul>
@@ -31,7 +34,16 @@ function VisitLink({ visit }: { readonly visit: StoredVisit }) {
   )
 }
 
+function Unreadable({ visit }: { readonly visit: StoredVisit }) {
+  return (
+    <a href={visitAddress(visit.id)}>
+      <strong>A visit that this version cannot read</strong>
+      <span class="visit-about">kept as it is</span>
+    </a>
+  )
+}
+
 /** The opening of the demo files, which the mark beside the name says already. */
 const INVENTED = /^Invented:[^.]*\.\s*/
 
-const lastTime = ({ events }: StoredVisit) => events.at(-1)?.at ?? ''
+const lastTime = ({ events }: StoredVisit) => String(events.at(-1)?.at ?? '')

@@ -3,6 +3,7 @@ import type { Keeping } from '../session/session.ts'
 import { visitFileOf } from '../session/visit-file-of.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
 import { DeviceSwitches } from './device-switches.tsx'
+import { download } from './download.ts'
 import { KeptState } from './kept-state.tsx'
 
 interface Props {
@@ -24,13 +25,4 @@ export function VisitTools({ stored, system, keeping, preferences }: Props) {
       <KeptState keeping={keeping} />
     </div>
   )
-}
-
-function download({ name, json }: { readonly name: string; readonly json: string }): void {
-  const address = URL.createObjectURL(new Blob([json], { type: 'application/json' }))
-  const link = document.createElement('a')
-  link.href = address
-  link.download = name
-  link.click()
-  URL.revokeObjectURL(address)
 }

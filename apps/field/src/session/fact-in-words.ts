@@ -23,7 +23,8 @@ export function factInWords(fact: Fact): FactInWords {
       return { what: readingKind(fact.what).label, typed: fact.value }
     case 'observation': {
       const { label, answers } = observationKind(fact.what)
-      return { what: label, typed: answers[fact.answer] ?? fact.answer }
+      const known = Object.hasOwn(answers, fact.answer) ? answers[fact.answer] : undefined
+      return { what: label, typed: known ?? fact.answer }
     }
     case 'refrigerant-moved':
       return { what: MOVED[fact.direction], typed: moveInWords(fact) }

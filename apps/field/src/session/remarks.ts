@@ -1,7 +1,7 @@
 import type { Assessment } from '@chargewright/charging'
 import { describeProblem, type Problem } from '@chargewright/quantity'
-import type { ReadingId, Visit } from '@chargewright/visit'
-import type { FactName } from './fact-label.ts'
+import { type EntryProblem, type ReadingId, readingKind, type Visit } from '@chargewright/visit'
+import { type FactName, factLabel } from './fact-label.ts'
 
 /** Problems and doubts, each beside the field that it is about. */
 export interface Remarks {
@@ -11,24 +11,45 @@ export interface Remarks {
   readonly others: readonly Problem[]
 }
 
+/** A field of the page, and the entry that last spoke of it. */
+interface Place {
+  readonly label: string
+  readonly eventId: string
+}
+
 export function remarks(visit: Visit, { problems, doubts }: Pick<Assessment, 'problems' | 'doubts'>): Remarks {
-  const places = new Map<string, string>()
-  for (const { id, holds } of visit.log) {
-    if (holds?.kind === 'reading') places.set(`reading ${holds.what}`, id)
-    if (holds?.kind !== 'system-described') continue
-    for (const name of Object.keys(holds.facts)) places.set(`fact ${name}`, id)
-  }
-  const placed = new Set(places.values())
-  const at = (place: string): string | undefined => {
-    const eventId = places.get(place)
-    const problem = problems.find((one) => one.eventId === eventId)
+  const places = placesOf(visit)
+  const at = (key: string): string | undefined => {
+    const place = places.get(key)
+    if (!place) return undefined
+    const problem = problems.find((one) => isAbout(one, place))
     if (problem) return `Cannot be used. ${describeProblem(problem.problem)}`
-    const doubt = doubts.find((one) => one.eventId === eventId)
+    const doubt = doubts.find((one) => isAbout(one, place))
     return doubt && `Doubtful, kept all the same. ${describeProblem(doubt.problem)}`
   }
+  const all = [...places.values()]
   return {
     onReading: (id) => at(`reading ${id}`),
     onFact: (name) => at(`fact ${name}`),
-    others: problems.filter(({ eventId }) => !placed.has(eventId)).map(({ problem }) => problem),
+    others: problems.filter((one) => !all.some((place) => isAbout(one, place))).map(({ problem }) => problem),
   }
+}
+
+function placesOf({ log }: Visit): ReadonlyMap<string, Place> {
+  const places = new Map<string, Place>()
+  for (const { id: eventId, holds } of log) {
+    if (holds?.kind === 'reading')
+      places.set(`reading ${holds.what}`, { label: readingKind(holds.what).label, eventId })
+    if (holds?.kind !== 'system-described') continue
+    for (const name of Object.keys(holds.facts) as FactName[]) {
+      places.set(`fact ${name}`, { label: factLabel(name), eventId })
+    }
+  }
+  return places
+}
+
+/** One entry can state many facts, so the name of the field counts too; a derived problem has that alone. */
+function isAbout({ eventId, problem }: EntryProblem, place: Place): boolean {
+  const named = problem.field.toLowerCase() === place.label.toLowerCase()
+  return named && (eventId === place.eventId || eventId === '')
 }

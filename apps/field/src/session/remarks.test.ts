@@ -1,0 +1,44 @@
+import { assess } from '@chargewright/charging'
+import { fold, type VisitEvent } from '@chargewright/visit'
+import { describe, expect, test } from 'vitest'
+import { remarks } from './remarks.ts'
+
+const at = '2026-01-31T14:05:00Z'
+const line = (id: string, value: string): VisitEvent => ({
+  id,
+  at,
+  kind: 'reading',
+  what: 'suction-temperature',
+  value,
+})
+
+describe('remarks beside the fields', () => {
+  test('[property] a stored entry that cannot be read is told at its field', () => {
+    expect(remarksOn([line('a', 'pasta')]).onReading('suction-temperature')).toContain(
+      'Cannot be used. Suction line: cannot read “pasta”',
+    )
+  })
+
+  test('[property] a doubtful one is told, and no longer when a better one was read', () => {
+    expect(remarksOn([line('a', '300 °F')]).onReading('suction-temperature')).toContain('300 °F is outside')
+    expect(remarksOn([line('a', '300 °F'), line('b', '63 °F')]).onReading('suction-temperature')).toBeUndefined()
+  })
+
+  test('[property] a figure of the system is told at the figure', () => {
+    const facts = { nominalCapacity: 'three', elevation: '1200 ft' }
+    const { onFact, others } = remarksOn([{ id: 'a', at, kind: 'system-described', facts }])
+    expect(onFact('nominalCapacity')).toContain('cannot read “three”')
+    expect(onFact('elevation')).toBeUndefined()
+    expect(others).toEqual([])
+  })
+
+  test('[property] a problem that belongs to no field is not lost', () => {
+    const { others } = remarksOn([{ id: 'a', at, kind: 'correction', corrects: 'nothing' }])
+    expect(others).toMatchObject([{ kind: 'unknown', value: 'nothing' }])
+  })
+})
+
+function remarksOn(events: readonly VisitEvent[]) {
+  const visit = fold({ id: 'v', events })
+  return remarks(visit, assess(visit))
+}
