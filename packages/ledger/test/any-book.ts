@@ -38,7 +38,13 @@ const movementWithoutId: fc.Arbitrary<Omit<Movement, 'id'>> = fc.record(
     ),
     weighing: fc.oneof(
       fc.record(
-        { kind: fc.constant('before-and-after' as const), before: anyMass, after: anyMass, stated: anyMass },
+        {
+          kind: fc.constant('before-and-after' as const),
+          before: anyMass,
+          after: anyMass,
+          hoses: anyMass,
+          stated: anyMass,
+        },
         { requiredKeys: ['kind', 'before', 'after'] },
       ),
       fc.record({ kind: fc.constant('difference' as const), mass: anyMass }),

@@ -43,13 +43,26 @@ describe('balance', () => {
     expect(systems[0]?.net.u).toBeCloseTo(0.005 * Math.SQRT2, 12)
   })
 
+  test('[property] what the hoses kept is in neither: the system got less than the cylinder gave, or gave more', () => {
+    const weighing = { ...gross(18, 16.5), hoses: kg(0.06, 0.023) } as const
+    const recovery = { ...gross(8, 9), hoses: kg(0.06, 0.023) } as const
+    const { cylinders, systems, findings } = balanceBook({
+      cylinders: [cylinder('A'), cylinder('R', { holds: 'recovered', firstWeighing: kg(8) })],
+      entries: [charge('m1', weighing), recover('m2', recovery, { cylinder: 'R' })],
+    })
+    expect(findings).toEqual([])
+    expect(cylinders.map(({ hoses }) => hoses.si)).toEqual([0.06, 0.06])
+    expect(systems[0]?.charged.si).toBeCloseTo(1.44, 12)
+    expect(systems[0]?.recovered.si).toBeCloseTo(1.06, 12)
+  })
+
   test('[property] every account closes, and the systems got what the cylinders gave, whatever is written', () => {
     fc.assert(
       fc.property(anyBook, (book) => {
         const { cylinders, systems } = balanceBook(book)
         for (const one of cylinders) {
           const came = one.opening.si + one.fromSystems.si + one.fromElsewhere.si + one.unexplained.si
-          expect(came - one.toSystems.si - one.toElsewhere.si).toBeCloseTo(one.content.si, 9)
+          expect(came - one.toSystems.si - one.toElsewhere.si - one.hoses.si).toBeCloseTo(one.content.si, 9)
           expect(one.gross.si - one.cylinder.tare.si).toBeCloseTo(one.content.si, 9)
         }
         const given = cylinders.reduce((sum, one) => sum + one.toSystems.si - one.fromSystems.si, 0)
@@ -103,6 +116,8 @@ describe('findings', () => {
   test('[limit] the mass of the visit is held against the gross weights, within the three uncertainties', () => {
     expect(kindsOf([charge('m1', gross(18, 17, 1.017))])).toEqual([])
     expect(kindsOf([charge('m1', gross(18, 17, 1.018))])).toEqual(['disagrees-with-visit'])
+    const hoses = { ...gross(18, 17, 0.94), hoses: kg(0.06, 0.023) } as const
+    expect(kindsOf([charge('m1', hoses)])).toEqual([])
   })
 
   test('[limit] an entry that the scale contradicts is flagged, and the scale is believed', () => {

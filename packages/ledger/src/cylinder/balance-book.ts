@@ -82,6 +82,7 @@ function weighingProblem({ id, weighing }: Movement): Problem | undefined {
     ? massProblem(weighing.mass, `${field}, mass`)
     : (massProblem(weighing.before, `${field}, before`) ??
         massProblem(weighing.after, `${field}, after`) ??
+        (weighing.hoses && massProblem(weighing.hoses, `${field}, hoses`)) ??
         (weighing.stated && massProblem(weighing.stated, `${field}, stated`)))
 }
 

@@ -21,8 +21,16 @@ export type Counterpart =
   | { readonly kind: 'elsewhere'; readonly where: string }
 
 export type Weighing =
-  /** Gross weights of the cylinder. `stated`: what the record of the visit says was moved, to be held against them. */
-  | { readonly kind: 'before-and-after'; readonly before: Mass; readonly after: Mass; readonly stated?: Mass }
+  | {
+      readonly kind: 'before-and-after'
+      /** Gross weights of the cylinder. */
+      readonly before: Mass
+      readonly after: Mass
+      /** What the hoses kept on the way, so that neither the cylinder nor the other side has it. */
+      readonly hoses?: Mass
+      /** What the record of the visit says was moved, to be held against the weights. */
+      readonly stated?: Mass
+    }
   /** Only the difference was recorded, as with a scale that was set to zero. */
   | { readonly kind: 'difference'; readonly mass: Mass }
 

@@ -6,7 +6,7 @@ import type { Movement, Weighing } from './movement.ts'
 export interface VisitContext {
   readonly system: string
   /** Gross weights of the cylinder before and after, by the id of the event that records the move. */
-  readonly weighings?: ReadonlyMap<string, { readonly before: Mass; readonly after: Mass }>
+  readonly weighings?: ReadonlyMap<string, { readonly before: Mass; readonly after: Mass; readonly hoses?: Mass }>
 }
 
 /**
