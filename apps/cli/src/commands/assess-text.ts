@@ -70,6 +70,8 @@ export function assessText({ visit, assessment }: AssessAnswer, units: UnitPrefe
       finding.steps.flatMap((step, i) => item(`${i + 1}.`, words(step))),
     ),
     section('Enter next', finding.next.flatMap(next)),
+    section('Left out, because it cannot be read', assessment.problems.flatMap(questioned)),
+    section('In doubt, but used', assessment.doubts.flatMap(questioned)),
     section(
       'Because',
       finding.reasons.flatMap((reason) => writer.tree(reason, INDENT)),
@@ -83,8 +85,6 @@ export function assessText({ visit, assessment }: AssessAnswer, units: UnitPrefe
       'Could look the same',
       assessment.lookAlikes.flatMap((l) => judged(VERDICT_WORDS[l.verdict], lookAlike(l))),
     ),
-    section('Left out, because it cannot be read', assessment.problems.flatMap(questioned)),
-    section('In doubt, but used', assessment.doubts.flatMap(questioned)),
     section(
       'Take care',
       assessment.cautions.flatMap((c) => item('!', `${words(c.statement)}\u00a0${writer.cite(c.source)}`)),
