@@ -3,7 +3,7 @@ import { shorten } from './shorten.ts'
 
 /** The exit codes of every verb; `chargewright --help` lists them in these words. */
 export const EXIT_CODES = {
-  0: 'the answer was given; for --batch, every line was answered, if only with its error',
+  0: 'answered; of a batch, every line, if only with its error',
   1: 'the input is at fault: a file, a value or a refrigerant',
   2: 'wrong usage: a verb, an option or a combination of options',
   3: 'an error inside the program',

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { beforeAll, describe, expect, test } from 'vitest'
 import { run } from '../src/cli.ts'
+import { EXIT_CODES } from '../src/failure.ts'
 import { scriptedTerminal } from './scripted-terminal.ts'
 
 const readme = readFileSync('README.md', 'utf8')
@@ -72,6 +73,13 @@ describe('docs/cli.md', () => {
     const units = /_(Pa|Pa_gauge|K|kg|m|kg_m|m3|m3_s|m3_sW|W|A|V|fraction|s|J_kg|J_kgK|kg_m3|m_s)$/
     expect(numbers.filter(([key]) => !unitless.has(key) && !units.test(key))).toEqual([])
     expect(numbers.filter(([, value]) => !Number.isFinite(value))).toEqual([])
+  })
+
+  test('[property] gives the exit codes in the words of the help', () => {
+    const words = Object.entries(EXIT_CODES).map(
+      ([code, meaning]) => new RegExp(`^\\| ${code} +\\| ${meaning} *\\|$`, 'm'),
+    )
+    expect(words.filter((line) => !line.test(manual))).toEqual([])
   })
 
   test('[property] describes the error that is printed', async () => {
