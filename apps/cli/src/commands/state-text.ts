@@ -1,4 +1,4 @@
-import { format, METRIC, type Quantity } from '@chargewright/quantity'
+import type { Quantity } from '@chargewright/quantity'
 import { absoluteInBoth, gaugeInBoth, property, temperatureInBoth } from '../text/both-systems.ts'
 import { type Align, columns } from '../text/columns.ts'
 import { wrap } from '../text/wrap.ts'
@@ -25,7 +25,7 @@ export function stateText(answer: StateAnswer, atmosphere: Quantity<'absolute pr
     '',
     ...columns(rows, ALIGN).map((line) => `  ${line}`),
     '',
-    ...wrap(`Gauge pressure is at an atmosphere of ${format(atmosphere, METRIC)}.`, width),
+    ...wrap(`The gauge pressure counts from an atmosphere of ${absoluteInBoth(atmosphere.si).join(' or ')}.`, width),
     '',
   ].join('\n')
 }
