@@ -1,5 +1,6 @@
 import { format, INCH_POUND, METRIC, quantity } from '@chargewright/quantity'
 import { columns } from '../text/columns.ts'
+import { page } from '../text/page.ts'
 import { wrap } from '../text/wrap.ts'
 import type { ListedRefrigerant } from './list.ts'
 
@@ -8,15 +9,13 @@ const HEAD = ['', 'class', 'glide', '', 'boils at', 'AR4', 'AR5', 'AR6']
 
 /** A line each: safety class, glide in both systems, normal boiling point, global warming potentials by edition. */
 export function listText(rows: readonly ListedRefrigerant[], width: number): string {
-  return [
-    ...columns([HEAD, ...rows.map(cells)], ALIGN),
-    '',
-    ...wrap(
-      `${rows.length} refrigerants. Glide (dew above bubble temperature) and boiling point (bubble) at one standard atmosphere, from the equations of state. AR4, AR5, AR6: global warming potential over 100 years by edition; of a blend, the sum of its components by mass.${rows.some(isMarked) ? ' * not checked against its source: look it up before you rely on it.' : ''}`,
-      width,
-    ),
-    '',
-  ].join('\n')
+  const notes = [
+    `${rows.length === 1 ? 'One refrigerant' : `${rows.length} refrigerants`}.`,
+    'Glide (dew above bubble temperature) and boiling point (bubble) at one standard atmosphere, from the equations of state.',
+    'AR4, AR5, AR6: global warming potential over 100 years by edition; of a blend, the sum of its components by mass.',
+    ...(rows.some(isMarked) ? ['* not checked against its source: look it up before you rely on it.'] : []),
+  ]
+  return page(columns([HEAD, ...rows.map(cells)], ALIGN), wrap(notes.join(' '), width))
 }
 
 function cells(row: ListedRefrigerant): readonly string[] {

@@ -2,6 +2,7 @@ import type { Quantity } from '@chargewright/quantity'
 import type { SaturationPoint } from '@chargewright/refrigerant'
 import { absoluteInBoth, differenceInBoth, gaugeInBoth, property, temperatureInBoth } from '../text/both-systems.ts'
 import { type Align, columns } from '../text/columns.ts'
+import { page } from '../text/page.ts'
 import { wrap } from '../text/wrap.ts'
 import type { SaturationAnswer } from './saturation.ts'
 
@@ -13,8 +14,8 @@ export function saturationText(
   atmosphere: Quantity<'absolute pressure'>,
   width: number,
 ): string {
-  const both = (cells: (point: SaturationPoint) => readonly [string, string]) => [...cells(bubble), '', ...cells(dew)]
-  const one = (cell: (point: SaturationPoint) => string) => both((point) => ['', cell(point)])
+  const both = (cells: (p: SaturationPoint) => readonly [string, string]) => [...cells(bubble), '', ...cells(dew)]
+  const one = (cell: (p: SaturationPoint) => string) => both((p) => ['', cell(p)])
   const rows = [
     ['', 'bubble', '', '', 'dew', ''],
     ['temperature', ...both((p) => temperatureInBoth(p.temperature_K))],
@@ -24,16 +25,26 @@ export function saturationText(
     ['enthalpy', ...one((p) => property(p.enthalpy_J_kg / 1e3, 'kJ/kg'))],
     ['entropy', ...one((p) => property(p.entropy_J_kgK / 1e3, 'kJ/(kg·K)'))],
   ]
-  const glide = differenceInBoth(bubble.temperature_K, dew.temperature_K)
-  return [
-    refrigerant,
-    '',
-    ...columns(rows, ALIGN).map((line) => `  ${line}`),
-    '',
-    ...wrap(
-      `Superheat counts from the dew temperature, subcooling from the bubble temperature; they lie ${glide.join(' or ')} apart. Gauge pressures count from an atmosphere of ${absoluteInBoth(atmosphere.si).join(' or ')}.`,
+  return page(
+    [refrigerant],
+    columns(rows, ALIGN).map((line) => `  ${line}`),
+    wrap(
+      `${whichForWhat(bubble, dew)} Gauge pressures count from an atmosphere of ${absoluteInBoth(atmosphere.si).join(' or ')}.`,
       width,
     ),
-    '',
-  ].join('\n')
+  )
 }
+
+/** Smaller differences come from the last digits of two solutions, not from a glide. */
+const SAME = 1e-9
+
+function whichForWhat(bubble: SaturationPoint, dew: SaturationPoint): string {
+  const isPure = isSame(bubble.temperature_K, dew.temperature_K) && isSame(bubble.pressure_Pa, dew.pressure_Pa)
+  if (isPure) return 'A pure fluid: superheat and subcooling count from one temperature.'
+  const rule = 'Superheat counts from the dew temperature, subcooling from the bubble temperature of one pressure'
+  return isSame(bubble.pressure_Pa, dew.pressure_Pa)
+    ? `${rule}; they lie ${differenceInBoth(bubble.temperature_K, dew.temperature_K).join(' or ')} apart here.`
+    : `${rule}; the pressures of one temperature, as here, differ too.`
+}
+
+const isSame = (a: number, b: number) => Math.abs(a - b) <= SAME * Math.abs(a)

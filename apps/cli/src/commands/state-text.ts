@@ -1,6 +1,7 @@
 import type { Quantity } from '@chargewright/quantity'
 import { absoluteInBoth, gaugeInBoth, property, temperatureInBoth } from '../text/both-systems.ts'
 import { type Align, columns } from '../text/columns.ts'
+import { page } from '../text/page.ts'
 import { wrap } from '../text/wrap.ts'
 import type { StateAnswer } from './state.ts'
 
@@ -20,12 +21,9 @@ export function stateText(answer: StateAnswer, atmosphere: Quantity<'absolute pr
     ...(speed_of_sound_m_s === undefined ? [] : [['speed of sound', '', property(speed_of_sound_m_s, 'm/s')]]),
     ...(quality === undefined ? [] : [['vapour by mass', '', property(quality * 100, '%')]]),
   ]
-  return [
-    `${answer.refrigerant}: ${answer.phase}`,
-    '',
-    ...columns(rows, ALIGN).map((line) => `  ${line}`),
-    '',
-    ...wrap(`The gauge pressure counts from an atmosphere of ${absoluteInBoth(atmosphere.si).join(' or ')}.`, width),
-    '',
-  ].join('\n')
+  return page(
+    [`${answer.refrigerant}: ${answer.phase}`],
+    columns(rows, ALIGN).map((line) => `  ${line}`),
+    wrap(`The gauge pressure counts from an atmosphere of ${absoluteInBoth(atmosphere.si).join(' or ')}.`, width),
+  )
 }
