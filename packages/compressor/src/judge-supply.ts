@@ -1,0 +1,104 @@
+import {
+  fail,
+  ok,
+  outOfRange,
+  type Problem,
+  type Quantity,
+  quantity,
+  type Result,
+  type Statement,
+  say,
+} from '@chargewright/quantity'
+import { deratingFactor } from './derating-factor.ts'
+import { type Evidence, evidence } from './evidence.ts'
+import { average, voltageUnbalance } from './voltage-unbalance.ts'
+
+/**
+ * `stop`: do not run it. `doubtful`: it may run, derated, until the supply is put right. `sound`: neither voltage nor
+ * unbalance is in the way.
+ */
+export interface SupplyFinding {
+  readonly kind: 'sound' | 'doubtful' | 'stop'
+  /** Fraction; of a three-phase supply. */
+  readonly unbalance?: { readonly value: number; readonly u: number }
+  /** Of full load, at which a three-phase motor may be run with this unbalance. */
+  readonly derating?: number
+  readonly reasons: readonly Evidence[]
+  readonly steps: readonly Statement[]
+}
+
+/**
+ * Supply voltage against the nameplate, and the unbalance of three phases.
+ *
+ * @param voltages one for single phase, three between phases, measured running; 20 V to 1000 V
+ * @param nominal nameplate voltage
+ * @returns the finding; else the voltage that is out of range, or neither one nor three of them
+ * @source NEMA MG-1: unbalance READ as quoted, not above 5 % READ, ± 10 % and derating REMEMBERED
+ */
+export function judgeSupply(
+  voltages: readonly Quantity<'voltage'>[],
+  nominal: Quantity<'voltage'>,
+): Result<SupplyFinding, Problem> {
+  if (voltages.length !== 1 && voltages.length !== 3) {
+    return fail({
+      kind: 'unreadable',
+      field: 'voltages',
+      value: `${voltages.length} voltages`,
+      accepted: 'one, or three between phases',
+    })
+  }
+  const problem = [nominal, ...voltages]
+    .flatMap(({ si, u = 0 }) => [
+      outOfRange('voltage', si, 20, 1000, 'V'),
+      outOfRange('uncertainty of the voltage', u, 0, si, 'V'),
+    ])
+    .find((p) => p !== undefined)
+  if (problem) return fail(problem)
+
+  const mean = quantity('voltage', average(voltages.map((v) => v.si)), average(voltages.map((v) => v.u ?? 0)))
+  const [low, high] = [1 - TOLERANCE, 1 + TOLERANCE].map((share) => quantity('voltage', share * nominal.si)) as [
+    typeof mean,
+    typeof mean,
+  ]
+  const inTolerance = mean.si >= low.si && mean.si <= high.si
+  const level = evidence(
+    say`Supply ${mean} is ${inTolerance ? 'within' : mean.si < low.si ? 'below' : 'above'} ${low} to ${high}`,
+    'NEMA MG-1: nameplate voltage ± 10 % (recalled)',
+  )
+  const levelStep = say`Find the cause of the voltage: connections, wire size, transformer taps, the utility`
+  if (voltages.length === 1) {
+    return ok({ kind: inTolerance ? 'sound' : 'doubtful', reasons: [level], steps: inTolerance ? [] : [levelStep] })
+  }
+
+  const unbalance = voltageUnbalance(voltages)
+  const { value, u } = unbalance
+  const derating = deratingFactor(value)
+  const kind = value + u > STOP ? 'stop' : value > LITTLE || !inTolerance ? 'doubtful' : 'sound'
+  return ok({
+    kind,
+    unbalance,
+    ...(derating === undefined ? {} : { derating }),
+    reasons: [
+      level,
+      evidence(
+        say`Voltage unbalance ${percent(value)} ± ${percent(2 * u)} %, largest departure from the mean over the mean`,
+        'NEMA MG-1',
+      ),
+      ...(kind === 'stop' ? [evidence(say`A motor must not run above ${percent(STOP)} %`, 'NEMA MG-1 as quoted')] : []),
+    ],
+    steps: [
+      ...(kind === 'stop' ? [say`Stop the compressor and lock it out until the supply is put right`] : []),
+      ...(value > LITTLE
+        ? [say`Check connections, contactor and fuses of each phase, then single-phase loads, then the utility`]
+        : []),
+      ...(inTolerance ? [] : [levelStep]),
+    ],
+  })
+}
+
+const TOLERANCE = 0.1
+/** Above this a motor is derated. */
+const LITTLE = 0.01
+const STOP = 0.05
+
+const percent = (fraction: number): number => Math.round(fraction * 1000) / 10
