@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { anyBook, anyMovement, cylinder, kg } from '../../test/any-book.ts'
 import { balanceBook, type CylinderBook } from './balance-book.ts'
 import type { Cylinder } from './cylinder.ts'
+import { fillLimit } from './fill-limit.ts'
 import type { BookEntry, Movement, Weighing } from './movement.ts'
 
 const gross = (before: number, after: number, stated?: number): Weighing => ({
@@ -133,10 +134,12 @@ describe('findings', () => {
   })
 
   test('[limit] overfilled is flagged on the safe side of the uncertainty, and at the first weighing too', () => {
-    // 20 kg of water capacity take 16.954 kg of R-410A: 24.954 kg with the tare of 8 kg.
+    const limit = fillLimit(kg(20, 0), 'R-410A')
+    const full = 8 + (limit.ok ? limit.value.mass.si : Number.NaN)
     const recovery = { holds: 'recovered', firstWeighing: kg(20) } as const
-    expect(kindsOf([recover('m1', gross(20, 24.93))], recovery)).toEqual([])
-    expect(kindsOf([recover('m1', gross(20, 24.95))], recovery)).toEqual(['overfilled'])
+    // Tare and weighing are uncertain by 5 g each: 14 g as a 95 % band.
+    expect(kindsOf([recover('m1', gross(20, full - 0.015))], recovery)).toEqual([])
+    expect(kindsOf([recover('m1', gross(20, full - 0.013))], recovery)).toEqual(['overfilled'])
     expect(kindsOf([], { firstWeighing: kg(26) })).toEqual(['overfilled'])
   })
 
