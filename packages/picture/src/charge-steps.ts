@@ -14,13 +14,18 @@ export interface ChargeStep {
 export const watchedBy = ({ method }: Assessment): 'superheat' | 'subcooling' | undefined =>
   method?.id === 'superheat' || method?.id === 'subcooling' ? method.id : undefined
 
+/** A picture shows no more steps than can be told apart; what went before them is in the net mass of the first. */
+const MOST_STEPS = 24
+
 /**
  * The steps of a visit: as found, and after every weighed move. The measure of each comes from an assessment of the
  * readings taken between its move and the next, so that it is reckoned as the finding's own is.
  */
 export function chargeSteps(visit: Visit, assessment: Assessment): readonly ChargeStep[] {
   const watched = watchedBy(assessment)
-  return [undefined, ...visit.moves].map((move, i) => {
+  const first = Math.max(0, visit.moves.length - MOST_STEPS)
+  return [undefined, ...visit.moves].slice(first).map((move, at) => {
+    const i = first + at
     const net = netOf(visit.moves.slice(0, i))
     const next = visit.moves[i]
     const counts = ({ position }: Reading) =>

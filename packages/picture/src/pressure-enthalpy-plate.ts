@@ -1,9 +1,11 @@
+import type { Assessment } from '@chargewright/charging'
 import { fromSi, preferredUnit, quantity, toSi, type UnitPreference } from '@chargewright/quantity'
-import type { Refrigerant } from '@chargewright/refrigerant'
+import { findRefrigerant, type Refrigerant } from '@chargewright/refrigerant'
+import type { Visit } from '@chargewright/visit'
 import { axisTitle, exactAxis, logAxis, tickText } from './axis.ts'
 import { clip } from './clip.ts'
 import { cycleDrawing } from './cycle-drawing.ts'
-import type { CyclePoints, PlateState } from './cycle-points.ts'
+import { type CyclePoints, cyclePoints, type PlateState } from './cycle-points.ts'
 import { describeCycle, tableOfCycle } from './cycle-words.ts'
 import { draw } from './draw.ts'
 import { shown } from './in-unit.ts'
@@ -58,6 +60,18 @@ export function pressureEnthalpyPlate(
     lineIn(at, dew.map(place), palette.ink, STROKE.line * text),
     cycleDrawing(cycle, refrigerant, place, preference, sheet),
   )
+}
+
+/** The plate of a visit's own refrigerant with its cycle; undefined also where the refrigerant cannot be computed. */
+export function plateOfVisit(
+  visit: Visit,
+  assessment: Assessment,
+  preference: UnitPreference,
+  sheet: Sheet = DESK,
+): Picture | undefined {
+  const refrigerant = findRefrigerant(visit.system.facts.refrigerant ?? '')
+  if (!refrigerant.ok) return undefined
+  return pressureEnthalpyPlate(refrigerant.value, cyclePoints(visit, assessment, refrigerant.value), preference, sheet)
 }
 
 interface Isotherm {

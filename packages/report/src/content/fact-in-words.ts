@@ -1,0 +1,57 @@
+import { type Fact, FIGURE_IDS, figureKind, observationKind, readingKind } from '@chargewright/visit'
+
+/** An entry in words, with its values as they were typed. */
+export function factInWords(fact: Fact): string {
+  switch (fact.kind) {
+    case 'system-described':
+      return `System: ${Object.entries(fact.facts)
+        .map(([name, stated]) => `${factName(name)} ${statedInWords(stated)}`)
+        .join(', ')}`
+    case 'reading':
+      return `${readingKind(fact.what).label} “${fact.value}”`
+    case 'observation': {
+      const { label, answers } = observationKind(fact.what)
+      return `${label}: ${answers[fact.answer] ?? `“${fact.answer}”`}`
+    }
+    case 'refrigerant-moved':
+      return `${fact.direction === 'into-system' ? 'Put in' : 'Took out'} “${fact.mass}” as ${fact.phase}, ${PORTS[fact.port]}`
+    case 'adjustment':
+      return `Adjusted: ${fact.what}`
+    case 'wait':
+      return `Waited “${fact.duration}” ${fact.purpose === 'settle' ? 'for the system to settle' : 'for the pressures to equalise'}`
+    case 'photo':
+      return `Photo of ${fact.subject} (${fact.file})`
+    case 'note':
+      return `Note: ${fact.text}`
+  }
+}
+
+/** Where refrigerant was moved. */
+export const PORTS = {
+  suction: 'suction port',
+  discharge: 'discharge port',
+  'liquid-line': 'liquid-line port',
+  receiver: 'receiver',
+} as const
+
+const NAMES: Readonly<Record<string, string>> = {
+  name: 'name',
+  refrigerant: 'refrigerant',
+  meteringDevice: 'metering device',
+  application: 'application',
+  receiver: 'receiver',
+  sightGlass: 'sight glass',
+  accumulator: 'accumulator',
+  makersChart: 'maker’s chart',
+}
+
+function factName(name: string): string {
+  const figure = FIGURE_IDS.find((id) => id === name)
+  return figure ? figureKind(figure).label.toLowerCase() : (NAMES[name] ?? name)
+}
+
+function statedInWords(stated: unknown): string {
+  if (stated === null) return 'taken back'
+  if (typeof stated === 'boolean') return stated ? 'yes' : 'no'
+  return typeof stated === 'string' ? `“${stated}”` : 'entered'
+}

@@ -1,0 +1,17 @@
+/** `2026-06-23` of a time as the device told it. */
+export const dayOf = (at: string): string => at.slice(0, 10)
+
+/** `09:24`, with the offset where the device told one: the zone is the record's own and never the printer's. */
+export function clockOf(at: string): string {
+  const offset = /[+-]\d\d(:?\d\d)?$/.exec(at.slice(10))?.[0]
+  return at.slice(11, 16) + (offset ? ` ${offset.replace('-', '−')}` : '')
+}
+
+/** `2026-06-23 09:24`. */
+export const timeOf = (at: string): string => `${dayOf(at)} ${clockOf(at)}`
+
+/** How to read the times of a record. */
+export const zoneOf = (times: readonly string[]): string =>
+  times.every((at) => at.endsWith('Z'))
+    ? 'Times are UTC, as the device told them.'
+    : 'Times are as the device told them.'

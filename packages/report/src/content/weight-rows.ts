@@ -1,0 +1,67 @@
+import { inQuadrature, type Quantity, quantity, type UnitPreference } from '@chargewright/quantity'
+import type { Move, Visit } from '@chargewright/visit'
+import { PORTS } from './fact-in-words.ts'
+import { type QuantityCell, quantityCell } from './quantity-cell.ts'
+
+/** One weighed move of refrigerant. */
+export interface MoveRow {
+  readonly at: string
+  readonly direction: 'in' | 'out'
+  readonly typed: string
+  readonly quantity: QuantityCell
+  readonly how: string
+  readonly refrigerant: string
+  readonly cylinder: string
+  /** Net in the system since the start of the visit. */
+  readonly net: QuantityCell
+}
+
+/** What one cylinder gave and took in this visit. */
+export interface CylinderRow {
+  readonly cylinder: string
+  readonly refrigerant: string
+  readonly gave: QuantityCell
+  readonly took: QuantityCell
+}
+
+const NOT_NAMED = 'not named'
+
+export const moveRows = ({ moves }: Visit, preference: UnitPreference): readonly MoveRow[] =>
+  moves.map(({ at, fact, mass }, i) => ({
+    at,
+    direction: fact.direction === 'into-system' ? 'in' : 'out',
+    typed: fact.mass,
+    quantity: quantityCell(mass, preference),
+    how: `${fact.phase}, ${PORTS[fact.port]}, compressor ${fact.compressor}`,
+    refrigerant: fact.refrigerant ?? NOT_NAMED,
+    cylinder: fact.cylinder ?? NOT_NAMED,
+    net: quantityCell(net(moves.slice(0, i + 1)), preference),
+  }))
+
+export function cylinderRows({ moves }: Visit, preference: UnitPreference): readonly CylinderRow[] {
+  const byCylinder = new Map<string, Move[]>()
+  for (const move of moves) {
+    const key = JSON.stringify([move.fact.cylinder, move.fact.refrigerant])
+    byCylinder.set(key, [...(byCylinder.get(key) ?? []), move])
+  }
+  return [...byCylinder.values()].map((own) => {
+    const { cylinder = NOT_NAMED, refrigerant = NOT_NAMED } = own[0]!.fact
+    const moved = (direction: Move['fact']['direction']) =>
+      quantityCell(sum(own.filter(({ fact }) => fact.direction === direction)), preference)
+    return { cylinder, refrigerant, gave: moved('into-system'), took: moved('out-of-system') }
+  })
+}
+
+const sum = (moves: readonly Move[]): Quantity<'mass'> =>
+  quantity(
+    'mass',
+    moves.reduce((total, { mass }) => total + mass.si, 0),
+    inQuadrature(...moves.map(({ mass }) => mass.u)),
+  )
+
+const net = (moves: readonly Move[]): Quantity<'mass'> =>
+  quantity(
+    'mass',
+    moves.reduce((total, { fact, mass }) => total + (fact.direction === 'into-system' ? mass.si : -mass.si), 0),
+    inQuadrature(...moves.map(({ mass }) => mass.u)),
+  )

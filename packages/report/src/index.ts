@@ -1,0 +1,6 @@
+export type { RecordOptions } from './content/record-content.ts'
+export type { PdfDefinition } from './pdf/node.ts'
+export { recordCsv } from './record-csv.ts'
+export { recordJson } from './record-json.ts'
+export { renderPdf } from './render-pdf.ts'
+export { serviceRecord } from './service-record.ts'

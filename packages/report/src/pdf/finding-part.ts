@@ -1,0 +1,53 @@
+import { findingMark } from '@chargewright/picture'
+import type { RecordContent } from '../content/record-content.ts'
+import type { PdfNode } from './node.ts'
+import { CARE, paragraph, SIZE, SOFT, section } from './style.ts'
+
+const MARK = 46
+
+/** The verdict on top: its sign, its word, its sentence, and by which method. */
+export function findingPart({ finding, method }: RecordContent): PdfNode {
+  const by = method ? `${method.name}: ${method.because}` : 'no method could be chosen yet'
+  return {
+    columns: [
+      { svg: findingMark(finding.kind, MARK), width: MARK },
+      {
+        width: '*',
+        stack: [
+          paragraph(`${capital(finding.word)} · ${by}`, { size: SIZE.small, color: SOFT }),
+          paragraph(finding.sentence, { size: SIZE.sentence, bold: true, margin: [0, 1, 0, 0] }),
+        ],
+      },
+    ],
+    columnGap: 10,
+    margin: [0, 8, 0, 2],
+  }
+}
+
+/** Why, what to do, what to enter, and what could hurt. */
+export function reasonsPart({ finding, cautions }: RecordContent): readonly PdfNode[] {
+  return [
+    ...section(
+      'Why',
+      finding.reasons.map(({ depth, text, source }) => {
+        const cited = source === undefined ? text : `${text} [${source}]`
+        return depth === 0
+          ? paragraph(cited, { bold: true, margin: [0, 3, 0, 1] })
+          : paragraph(cited, { size: SIZE.small, color: SOFT, margin: [8 * Math.min(depth, 5), 0, 0, 0] })
+      }),
+    ),
+    ...section('What to do', numbered(finding.steps)),
+    ...section('What would tell more', numbered(finding.next)),
+    ...section(
+      'Care',
+      cautions.map(({ statement, source }) =>
+        paragraph(`${statement} [${source}]`, { color: CARE, margin: [0, 0, 0, 1.5] }),
+      ),
+    ),
+  ]
+}
+
+const numbered = (lines: readonly string[]): readonly PdfNode[] =>
+  lines.map((line, i) => paragraph(`${i + 1}. ${line}`, { margin: [0, 0, 0, 1.5] }))
+
+const capital = (word: string): string => word.charAt(0).toUpperCase() + word.slice(1)

@@ -1,0 +1,38 @@
+import type { Assessment } from '@chargewright/charging'
+import {
+  chargingChart,
+  type Picture,
+  PRINT,
+  plateOfVisit,
+  type Sheet,
+  stepsChart,
+  subcoolingChart,
+} from '@chargewright/picture'
+import type { UnitPreference } from '@chargewright/quantity'
+import type { Visit } from '@chargewright/visit'
+import type { PdfNode } from './node.ts'
+import { paragraph, SIZE } from './style.ts'
+
+/** The pictures of a visit as vectors, one under the other. */
+export function picturesPart(
+  visit: Visit,
+  assessment: Assessment,
+  preference: UnitPreference,
+  width: number,
+): readonly PdfNode[] {
+  const sheet: Sheet = { width, height: 0.66 * width, text: 7.2, palette: PRINT }
+  const anyPressure = assessment.measures.evaporatingTemperature ?? assessment.measures.condensingTemperature
+  const pictures: readonly (Picture | undefined)[] = [
+    chargingChart(visit, assessment, preference, sheet),
+    subcoolingChart(visit, assessment, preference, sheet),
+    stepsChart(visit, assessment, preference, sheet),
+    // A plate without a cycle on it tells nothing of this system.
+    anyPressure && plateOfVisit(visit, assessment, preference, sheet),
+  ]
+  return pictures
+    .filter((picture) => picture !== undefined)
+    .map(({ title, svg }) => ({
+      stack: [paragraph(title, { size: SIZE.body, bold: true, margin: [0, 9, 0, 3] }), { svg, width }],
+      unbreakable: true,
+    }))
+}

@@ -1,0 +1,48 @@
+import { PRINT } from '@chargewright/picture'
+import type { PdfNode, PdfTable } from './node.ts'
+import { printable } from './printable.ts'
+
+/** Type sizes of a record, in points. */
+export const SIZE = { name: 13, sentence: 16, heading: 9.5, body: 8.5, small: 7.4 } as const
+
+export const { ink: INK, soft: SOFT, rule: RULE, care: CARE } = PRINT
+
+/** What a paragraph looks like. */
+interface Look {
+  readonly size?: number
+  readonly bold?: boolean
+  readonly color?: string
+  readonly margin?: readonly [number, number, number, number]
+}
+
+/** A paragraph; the only door through which text reaches the page. */
+export function paragraph(text: string, { size = SIZE.body, bold = false, color = INK, margin }: Look = {}) {
+  const look = { text: printable(text), fontSize: size, bold, color }
+  return margin ? { ...look, margin } : look
+}
+
+/** A heading with what stands under it; nothing at all where nothing does. */
+export function section(title: string, nodes: readonly PdfNode[]): readonly PdfNode[] {
+  const [first, ...rest] = nodes
+  if (first === undefined) return []
+  const heading = paragraph(title, { size: SIZE.heading, bold: true, margin: [0, 9, 0, 2] })
+  // The heading stays with its first lines.
+  return [{ stack: [heading, first], unbreakable: true }, ...rest]
+}
+
+/** A ruled table with a head; nothing where it has no rows. */
+export function table(
+  widths: PdfTable['widths'],
+  head: readonly string[],
+  rows: readonly (readonly (string | PdfNode)[])[],
+): readonly PdfNode[] {
+  if (rows.length === 0) return []
+  const cell = (content: string | PdfNode): PdfNode => (typeof content === 'string' ? paragraph(content) : content)
+  const heads = head.map((name) => paragraph(name, { size: SIZE.small, color: SOFT }))
+  return [
+    {
+      table: { headerRows: 1, dontBreakRows: true, widths, body: [heads, ...rows.map((row) => row.map(cell))] },
+      layout: 'ruled',
+    },
+  ]
+}

@@ -1,0 +1,41 @@
+import type { RecordContent } from '../content/record-content.ts'
+import { clockOf, dayOf } from '../content/time-in-words.ts'
+import type { PdfNode } from './node.ts'
+import { shortened } from './printable.ts'
+import { CARE, INK, paragraph, SIZE, SOFT } from './style.ts'
+
+/** Whose record this is, of when and by whom; and what is known of the system, in one paragraph. */
+export function systemPart({ system, visit }: RecordContent, width: number): readonly PdfNode[] {
+  const day = visit.from === '' ? 'nothing entered yet' : span(visit.from, visit.to)
+  const by = visit.by.length > 0 ? `Entered by ${visit.by.join(', ')}. ` : ''
+  const facts = system.rows.map(({ label, value, quantity }) => {
+    const converted = quantity && quantity.shown !== value ? ` (${quantity.shown})` : ''
+    return `${label} ${value}${converted}`
+  })
+  return [
+    {
+      columns: [
+        { width: '*', ...paragraph(shortened(system.name, 80), { size: SIZE.name, bold: true }) },
+        {
+          width: 'auto',
+          ...paragraph(`Service record · ${day}`, { size: SIZE.body, color: SOFT, margin: [0, 4, 0, 0] }),
+        },
+      ],
+      columnGap: 12,
+    },
+    paragraph(facts.length > 0 ? facts.join(' · ') : 'The system is not described yet.', { margin: [0, 2, 0, 1] }),
+    paragraph(shortened(`${by}Visit ${visit.id}. ${visit.zone}`, 320), { size: SIZE.small, color: SOFT }),
+    ...(visit.about === undefined ? [] : [paragraph(shortened(visit.about, 320), { size: SIZE.small, color: CARE })]),
+    rule(width, 1.2),
+  ]
+}
+
+export const rule = (width: number, lineWidth: number): PdfNode => ({
+  canvas: [{ type: 'line', x1: 0, y1: 0, x2: width, y2: 0, lineWidth, lineColor: INK }],
+  margin: [0, 4, 0, 0],
+})
+
+function span(from: string, to: string): string {
+  const end = dayOf(from) === dayOf(to) ? clockOf(to) : `${dayOf(to)} ${clockOf(to)}`
+  return `${dayOf(from)}, ${clockOf(from)} to ${end}`
+}

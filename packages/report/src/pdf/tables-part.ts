@@ -1,0 +1,143 @@
+import type { RecordContent } from '../content/record-content.ts'
+import { clockOf } from '../content/time-in-words.ts'
+import type { PdfNode } from './node.ts'
+import { shortened } from './printable.ts'
+import { CARE, paragraph, SIZE, SOFT, section, table } from './style.ts'
+
+/** Earlier readings of a kind that are printed; the data exports have all. */
+const MOST_EARLIER = 4
+/** Lines of one list that are printed; the data exports have all. */
+const MOST_LINES = 24
+
+/** Readings as typed and as converted, numbered as the stations are. */
+export const readingsPart = ({ readings }: RecordContent): readonly PdfNode[] =>
+  section(
+    'Readings, in walking order',
+    table(
+      [14, '*', 92, 92, 62, 44, 18],
+      ['', 'reading', 'as typed', 'read as', 'converted', 'time', ''],
+      readings.map(({ station, label, typed, quantity, at, source, earlier, corrected, doubt }) => [
+        paragraph(String(station), { bold: true }),
+        {
+          stack: [
+            paragraph(label),
+            ...(corrected ? [remark('corrected, see below')] : []),
+            ...(doubt === undefined ? [] : [remark(`questioned: ${doubt}`)]),
+            ...(earlier.length === 0
+              ? []
+              : [paragraph(`before: ${before(earlier)}`, { size: SIZE.small, color: SOFT })]),
+          ],
+        },
+        shortened(typed, 60),
+        paragraph(quantity.shown, { bold: true }),
+        quantity.other,
+        clockOf(at),
+        paragraph(`[${source}]`, { size: SIZE.small, color: SOFT }),
+      ]),
+    ),
+  )
+
+const remark = (text: string) => paragraph(text, { size: SIZE.small, color: CARE })
+
+function before(earlier: RecordContent['readings'][number]['earlier']): string {
+  const last = earlier.slice(-MOST_EARLIER).map(({ typed, at }) => `${shortened(typed, 30)} at ${clockOf(at)}`)
+  return (earlier.length > MOST_EARLIER ? ['…', ...last] : last).join(', ')
+}
+
+export const measuresPart = ({ measures }: RecordContent): readonly PdfNode[] =>
+  section(
+    'Derived from them',
+    table(
+      ['*', 'auto', 'auto'],
+      ['', 'value', 'converted'],
+      measures.map(({ label, quantity }) => [label, paragraph(quantity.shown, { bold: true }), quantity.other]),
+    ),
+  )
+
+/** What had to hold before the method may speak, and what else could make the same readings. */
+export const conditionsPart = ({ conditions, lookAlikes }: RecordContent): readonly PdfNode[] => [
+  ...section(
+    'Conditions of the method',
+    table(
+      [48, '*'],
+      ['', ''],
+      conditions.map(({ state, statement, source, remedy }) => [
+        paragraph(state, { bold: true, ...(state === 'met' ? {} : { color: CARE }) }),
+        {
+          stack: [
+            paragraph(source === undefined ? statement : `${statement} [${source}]`),
+            ...(remedy === undefined ? [] : [remark(remedy)]),
+          ],
+        },
+      ]),
+    ),
+  ),
+  ...section(
+    'What else could look like this',
+    table(
+      [48, '*'],
+      ['', ''],
+      lookAlikes.map(({ verdict, label, statement }) => [
+        paragraph(verdict, { bold: true, ...(verdict === 'excluded' ? {} : { color: CARE }) }),
+        { stack: [paragraph(label), paragraph(statement, { size: SIZE.small, color: SOFT })] },
+      ]),
+    ),
+  ),
+]
+
+/** Every weighed move, and what each cylinder gave and took. */
+export const weightsPart = ({ moves, cylinders }: RecordContent): readonly PdfNode[] => [
+  ...section(
+    'Refrigerant weighed',
+    table(
+      [44, 22, 70, 84, '*', 90, 80],
+      ['time', '', 'as typed', 'read as', 'how', 'cylinder', 'net in the system'],
+      moves.map(({ at, direction, typed, quantity, how, refrigerant, cylinder, net }) => [
+        clockOf(at),
+        paragraph(direction, { bold: true }),
+        shortened(typed, 40),
+        paragraph(quantity.shown, { bold: true }),
+        how,
+        `${shortened(cylinder, 40)} (${shortened(refrigerant, 24)})`,
+        net.shown,
+      ]),
+    ),
+  ),
+  ...section(
+    'Cylinders in this visit',
+    table(
+      ['*', 110, 90, 90],
+      ['cylinder', 'refrigerant', 'gave', 'took'],
+      cylinders.map(({ cylinder, refrigerant, gave, took }) => [
+        shortened(cylinder, 60),
+        shortened(refrigerant, 40),
+        gave.shown,
+        took.shown,
+      ]),
+    ),
+  ),
+]
+
+/** What was done and seen besides, and everything that does not stand as it was entered. */
+export const logPart = ({ happenings, corrections, problems, doubts }: RecordContent): readonly PdfNode[] => [
+  ...section(
+    'Corrections, problems and doubts',
+    capped([
+      ...corrections.map(({ at, entered, holds, reasons }) => {
+        const why = reasons.length > 0 ? ` (${reasons.join('; ')})` : ''
+        return paragraph(shortened(`${clockOf(at)}  ${entered} was corrected: ${holds}${why}`), { color: CARE })
+      }),
+      ...problems.map((line) => paragraph(shortened(`Not used: ${line}`), { color: CARE })),
+      ...doubts.map((line) => paragraph(shortened(`Used, and questioned: ${line}`), { color: CARE })),
+    ]),
+  ),
+  ...section(
+    'Seen and done',
+    capped(happenings.map(({ at, words }) => paragraph(shortened(`${clockOf(at)}  ${words}`)))),
+  ),
+]
+
+const capped = (lines: readonly PdfNode[]): readonly PdfNode[] =>
+  lines.length <= MOST_LINES
+    ? lines
+    : [...lines.slice(0, MOST_LINES), remark(`and ${lines.length - MOST_LINES} more, in the data export`)]
