@@ -26,7 +26,7 @@ test('[property] a bare number takes the unit beside the field, and the record s
 test('[property] the keys beside a field write units and signs, for pads that have digits only', async ({ page }) => {
   await newVisit(page)
   const keys = page.getByRole('group', { name: 'Keys' })
-  await page.locator('summary', { hasText: 'Nameplate' }).click()
+  await page.locator('.system summary', { hasText: 'Nameplate' }).click()
   await field(page, 'system-nameplateCharge').focus()
   await page.keyboard.type('14')
   await keys.getByRole('button', { name: 'lb', exact: true }).click()

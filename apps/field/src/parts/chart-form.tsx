@@ -29,8 +29,8 @@ export function ChartForm({ id, chart, remark, state }: Props) {
     if (kept.ok) draft.value = undefined
   }
   return (
-    <fieldset class="form" aria-labelledby={`${id}-label`}>
-      <label class="form-label" id={`${id}-label`} for={id}>
+    <div class="form">
+      <label class="form-label" for={id}>
         Maker’s charging chart
       </label>
       <p class="hint" id={`${id}-says`}>
@@ -59,6 +59,6 @@ export function ChartForm({ id, chart, remark, state }: Props) {
       <button type="button" class="key" onClick={() => void keep()}>
         Keep the chart
       </button>
-    </fieldset>
+    </div>
   )
 }

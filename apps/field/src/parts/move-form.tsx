@@ -1,4 +1,4 @@
-import { describeProblem, type UnitPreference } from '@chargewright/quantity'
+import { describeProblem, fail, ok, type Problem, type Result, type UnitPreference } from '@chargewright/quantity'
 import type { FactOf } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useId } from 'preact/hooks'
@@ -20,46 +20,44 @@ interface Props {
 }
 
 const MASS = { label: 'Mass by the scale', accepts: ['mass'] } as const
+const PARTS = {
+  direction: { label: 'Direction', choices: MOVED },
+  phase: { label: 'Phase', choices: PHASES },
+  port: { label: 'Port', choices: PORTS },
+  compressor: { label: 'Compressor', choices: COMPRESSOR },
+} as const
+type Part = keyof typeof PARTS
 
 /** Refrigerant that went in or out, weighed. */
 export function MoveForm({ massId, initial, units, keep }: Props) {
   const id = useId()
   const move = useSignal<Partial<Move>>(initial)
   const trouble = useSignal<string | undefined>(undefined)
-  const { mass = '', direction, phase, port, compressor, cylinder = '' } = move.value
   const set = (part: Partial<Move>) => {
     move.value = { ...move.value, ...part }
     trouble.value = undefined
   }
   const submit = async () => {
-    const missing = missingChoice(move.value)
-    if (missing !== undefined || !direction || !phase || !port || !compressor) {
-      trouble.value = missing
+    const whole = wholeMove(move.value, units)
+    if (!whole.ok) {
+      trouble.value = describeProblem(whole.error)
       return
     }
-    const weighed = understand(mass, MASS, units)
-    if (!weighed.ok) {
-      trouble.value = describeProblem(weighed.error)
-      return
-    }
-    const { cylinder: _, ...rest } = initial
-    const named = cylinder.trim() === '' ? {} : { cylinder: cylinder.trim() }
-    const entry = {
-      ...rest,
-      kind: 'refrigerant-moved',
-      direction,
-      mass: weighed.value.text,
-      phase,
-      port,
-      compressor,
-    } as const
-    const kept = await keep({ ...entry, ...named })
+    const kept = await keep(whole.value)
     trouble.value = kept.ok ? undefined : notKeptInWords(kept.error)
     if (kept.ok) move.value = initial
   }
+  const choices = (part: Part) => (
+    <Choices<string>
+      label={PARTS[part].label}
+      choices={PARTS[part].choices}
+      chosen={move.value[part]}
+      choose={(to) => set({ [part]: to })}
+    />
+  )
   return (
     <div class="form">
-      <Choices label="Direction" choices={MOVED} chosen={direction} choose={(to) => set({ direction: to })} />
+      {choices('direction')}
       <label class="form-label" for={massId}>
         {MASS.label}
       </label>
@@ -68,12 +66,12 @@ export function MoveForm({ massId, initial, units, keep }: Props) {
         class="form-blank"
         autoComplete="off"
         placeholder="for example 6.25 oz or 180 g"
-        value={mass}
+        value={move.value.mass ?? ''}
         onInput={(event) => set({ mass: event.currentTarget.value })}
       />
-      <Choices label="Phase" choices={PHASES} chosen={phase} choose={(to) => set({ phase: to })} />
-      <Choices label="At the" choices={PORTS} chosen={port} choose={(to) => set({ port: to })} />
-      <Choices label="With the" choices={COMPRESSOR} chosen={compressor} choose={(to) => set({ compressor: to })} />
+      {choices('phase')}
+      {choices('port')}
+      {choices('compressor')}
       <label class="form-label" for={`${id}-cylinder`}>
         Cylinder
       </label>
@@ -82,7 +80,7 @@ export function MoveForm({ massId, initial, units, keep }: Props) {
         class="form-blank"
         autoComplete="off"
         placeholder="its mark, if you keep a cylinder book"
-        value={cylinder}
+        value={move.value.cylinder ?? ''}
         onInput={(event) => set({ cylinder: event.currentTarget.value })}
       />
       {trouble.value !== undefined && (
@@ -97,12 +95,21 @@ export function MoveForm({ massId, initial, units, keep }: Props) {
   )
 }
 
-function missingChoice(move: Partial<Move>): string | undefined {
-  const choices = { direction: MOVED, phase: PHASES, port: PORTS, compressor: COMPRESSOR } as const
-  for (const [field, words] of Object.entries(choices)) {
-    if (move[field as keyof typeof choices] === undefined) {
-      return describeProblem({ kind: 'missing', field, value: 'nothing', accepted: Object.values(words).join(', ') })
-    }
-  }
-  return undefined
+/** The move as an entry, or the first part that is missing or cannot be read. */
+function wholeMove(typed: Partial<Move>, units: UnitPreference): Result<Move, Problem> {
+  const { direction, phase, port, compressor, mass = '', cylinder = '', ...rest } = typed
+  if (!direction) return fail(missing('direction'))
+  if (!phase) return fail(missing('phase'))
+  if (!port) return fail(missing('port'))
+  if (!compressor) return fail(missing('compressor'))
+  const weighed = understand(mass, MASS, units)
+  if (!weighed.ok) return weighed
+  const marked = cylinder.trim() === '' ? {} : { cylinder: cylinder.trim() }
+  const parts = { direction, mass: weighed.value.text, phase, port, compressor, ...marked }
+  return ok({ ...rest, kind: 'refrigerant-moved', ...parts })
+}
+
+function missing(part: Part): Problem {
+  const { label, choices } = PARTS[part]
+  return { kind: 'missing', field: label, value: 'nothing', accepted: Object.values(choices).join(', ') }
 }

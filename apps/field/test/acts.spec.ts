@@ -1,0 +1,66 @@
+import { expect, test } from '@playwright/test'
+import { field, logLines, newVisit, openDemo, word } from './field-app.ts'
+
+test('[property] the step that is asked for fills in the form, all but what the scale shows', async ({ page }) => {
+  await openDemo(page, 'demo-orifice-add')
+  await page.getByRole('button', { name: 'Enter what the scale showed' }).click()
+  await expect(field(page, 'moved-mass')).toBeFocused()
+  await page.keyboard.type('5.25')
+  await page.getByRole('button', { name: 'Keep this move' }).click()
+  const moved = logLines(page).first()
+  await expect(moved).toContainText('Into the system')
+  await expect(moved).toContainText('5.25 oz, as vapour, suction port, compressor running')
+  // Readings from before the step no longer count.
+  await expect(word(page)).toHaveText('not ready')
+})
+
+test('[limit] a move without its parts is not kept, and the form says which is missing', async ({ page }) => {
+  await newVisit(page)
+  await page.locator('summary', { hasText: 'Refrigerant moved' }).click()
+  const form = page.locator('.acts .form').first()
+  const keep = form.getByRole('button', { name: 'Keep this move' })
+  await field(page, 'moved-mass').fill('6 oz')
+  await keep.click()
+  await expect(form.getByRole('alert')).toHaveText('Direction: missing; expected Into the system, Out of the system')
+  for (const answer of ['Out of the system', 'as liquid', 'liquid-line port', 'compressor stopped']) {
+    await form.getByRole('button', { name: answer }).click()
+  }
+  await field(page, 'moved-mass').fill('heavy')
+  await keep.click()
+  await expect(form.getByRole('alert')).toContainText('Mass by the scale: cannot read “heavy”')
+  await expect(field(page, 'moved-mass')).toHaveValue('heavy')
+  await field(page, 'moved-mass').fill('180')
+  await form.getByLabel('Cylinder').fill('C4')
+  await keep.click()
+  await expect(logLines(page).first()).toContainText(
+    '180 oz, as liquid, liquid-line port, compressor stopped, cylinder C4',
+  )
+})
+
+test('[property] waits, adjustments and notes go into the log in words', async ({ page }) => {
+  await newVisit(page)
+  for (const [title, label, text, keep] of [
+    ['Waited', 'How long', '15 min', 'Keep this wait'],
+    ['Adjusted', 'What was adjusted', 'valve a quarter turn in', 'Keep this adjustment'],
+    ['Note', 'Note', 'oil at the flare of the liquid line', 'Keep this note'],
+  ] as const) {
+    await page.locator('.acts summary', { hasText: title }).click()
+    await page.locator('.acts').getByLabel(label, { exact: true }).fill(text)
+    await page.getByRole('button', { name: keep }).click()
+    await expect(logLines(page).first()).toContainText(text)
+  }
+  await expect(logLines(page)).toHaveCount(3)
+})
+
+test('[property] a pasted maker’s chart sets the target, before any rule of thumb', async ({ page }) => {
+  await openDemo(page, 'demo-orifice-add')
+  await expect(page.locator('.band-target-label')).toContainText('13.0 °F')
+  await page.locator('.system summary', { hasText: 'Nameplate' }).click()
+  await page.getByLabel('Maker’s charging chart').fill(',60,70\n90,20,30\n100,20,30')
+  await page.getByRole('button', { name: 'Keep the chart' }).click()
+  await expect(page.locator('.band-target-label')).toContainText('27.0 °F')
+  await expect(word(page)).toHaveText('hold')
+  await page.getByLabel('Maker’s charging chart').fill('no chart at all')
+  await page.getByRole('button', { name: 'Keep the chart' }).click()
+  await expect(page.locator('.finding')).toContainText(/chart.* cannot be read/)
+})
