@@ -50,7 +50,7 @@ export function monthsLater(day: Day, months: number): Day {
 const EPOCH = 719_468
 const DAYS_IN_400_YEARS = 146_097
 
-export function dayOf(year: number, month: number, date: number): Day {
+function dayOf(year: number, month: number, date: number): Day {
   const y = month <= 2 ? year - 1 : year
   const m = (month + 9) % 12
   const leapDays = Math.floor(y / 4) - Math.floor(y / 100) + Math.floor(y / 400)

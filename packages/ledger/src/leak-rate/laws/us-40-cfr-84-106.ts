@@ -12,7 +12,7 @@ export const US_40_CFR_84_106: LeakRepairLaw = {
   id: '40 CFR 84.106',
   title: 'US, management of hydrofluorocarbons, leak repair (AIM Act, subsection (h))',
   inForce: { from: '2026-01-01' },
-  checked: { on: '2026-11-25', against: 'eCFR text of 40 CFR part 84 subpart C, 2025' },
+  checked: { on: '2026-11-25', against: 'eCFR text of 40 CFR 84.106, a copy without its date' },
   substances: read('hydrofluorocarbons', at('(a)(1), (2), (3)(i)')),
   exemptsResidentialAndLightCommercial: read(true, at('(a)(3)(ii)')),
   leastFullCharge_kg: read(15 * LB, at('(a)')),
