@@ -35,8 +35,8 @@ describe('property table', () => {
     const refrigerant = computed(name)
     const table = tableOf(refrigerant)
     const { minPressure_Pa, maxPressure_Pa } = table
-    const across = spread(40, 0.754877666)
-    const along = spread(40, 0.569840291)
+    const across = spread(24, 0.754877666)
+    const along = spread(24, 0.569840291)
     for (const [k, u] of across.entries()) {
       // Every fourth place lies in the last tenth below the highest pressure, where everything bends most.
       const p = k % 4 === 0 ? maxPressure_Pa * (1 - 0.1 * u) : minPressure_Pa * (maxPressure_Pa / minPressure_Pa) ** u
