@@ -1,5 +1,5 @@
-import { kelvin, type Problem, type Result, ok, pascal, STANDARD_ATMOSPHERE } from '@chargewright/quantity'
 import { moistAir } from '@chargewright/moist-air'
+import { kelvin, ok, type Problem, pascal, type Result, STANDARD_ATMOSPHERE } from '@chargewright/quantity'
 import { interpolate, placeIn, type SplineTable, splineTable } from './refrigerant/spline.ts'
 
 /** Air that enters a coil. Flows and enthalpies are per kg of dry air. */

@@ -10,6 +10,8 @@ export interface NewtonResult {
 }
 
 const CLOSED = 1e-9
+/** Where no step lowers the residuals any more, at a corner of the functions, this is still a solution. */
+const CLOSE_ENOUGH = 1e-7
 const DIFFERENCE = 1e-7
 const MOST_ITERATIONS = 40
 const MOST_HALVINGS = 8
@@ -27,44 +29,42 @@ export function newton(f: Function3, start: Vector3, cap: Vector3): NewtonResult
     if (largest(r) < CLOSED) return { x, residual: r, iterations, converged: true }
     const step = newtonStep(f, x, r)
     if (!step) return { x, residual: r, iterations, converged: false }
-    const scale = 1 / Math.max(1, ...step.map((s, i) => Math.abs(s) / cap[i]!))
-    let [share, taken] = [scale, false]
+    let share = 1 / Math.max(1, Math.abs(step[0]) / cap[0], Math.abs(step[1]) / cap[1], Math.abs(step[2]) / cap[2])
     const norm = squares(r)
-    for (let halving = 0; halving <= MOST_HALVINGS; halving++, share /= 2) {
+    let halvings = 0
+    for (; halvings <= MOST_HALVINGS; halvings++, share /= 2) {
       const trial: Vector3 = [x[0] + share * step[0], x[1] + share * step[1], x[2] + share * step[2]]
       const there = f(trial)
       if (squares(there) < norm * (1 - 1e-4 * share)) {
-        ;[x, r, taken] = [trial, there, true]
+        x = trial
+        r = there
         break
       }
     }
-    if (!taken) return { x, residual: r, iterations, converged: largest(r) < 1e-7 }
+    if (halvings > MOST_HALVINGS) return { x, residual: r, iterations, converged: largest(r) < CLOSE_ENOUGH }
   }
   return { x, residual: r, iterations: MOST_ITERATIONS, converged: false }
 }
 
-const largest = (r: Vector3) => Math.max(Math.abs(r[0]), Math.abs(r[1]), Math.abs(r[2]))
-const squares = (r: Vector3) => r[0] * r[0] + r[1] * r[1] + r[2] * r[2]
-
 /** Solves J·step = −r by Cramer's rule; undefined where J is singular or not finite. */
 function newtonStep(f: Function3, x: Vector3, r: Vector3): Vector3 | undefined {
-  const [a, b, c] = [0, 1, 2].map((i) => {
-    const there = f(x.map((value, j) => (i === j ? value + DIFFERENCE : value)) as unknown as Vector3)
-    return there.map((value, j) => (value - r[j]!) / DIFFERENCE) as unknown as Vector3
-  }) as [Vector3, Vector3, Vector3]
-  const determinant = dot(a, cross(b, c))
+  const a = slope(f([x[0] + DIFFERENCE, x[1], x[2]]), r)
+  const b = slope(f([x[0], x[1] + DIFFERENCE, x[2]]), r)
+  const c = slope(f([x[0], x[1], x[2] + DIFFERENCE]), r)
+  const determinant = triple(a, b, c)
   if (!(Math.abs(determinant) > 1e-14)) return undefined
-  const minus: Vector3 = [-r[0], -r[1], -r[2]]
-  return [
-    dot(minus, cross(b, c)) / determinant,
-    dot(a, cross(minus, c)) / determinant,
-    dot(a, cross(b, minus)) / determinant,
-  ]
+  return [-triple(r, b, c) / determinant, -triple(a, r, c) / determinant, -triple(a, b, r) / determinant]
 }
 
-const dot = (a: Vector3, b: Vector3) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
-const cross = (a: Vector3, b: Vector3): Vector3 => [
-  a[1] * b[2] - a[2] * b[1],
-  a[2] * b[0] - a[0] * b[2],
-  a[0] * b[1] - a[1] * b[0],
+const slope = (there: Vector3, here: Vector3): Vector3 => [
+  (there[0] - here[0]) / DIFFERENCE,
+  (there[1] - here[1]) / DIFFERENCE,
+  (there[2] - here[2]) / DIFFERENCE,
 ]
+
+/** a · (b × c). */
+const triple = (a: Vector3, b: Vector3, c: Vector3): number =>
+  a[0] * (b[1] * c[2] - b[2] * c[1]) + a[1] * (b[2] * c[0] - b[0] * c[2]) + a[2] * (b[0] * c[1] - b[1] * c[0])
+
+const largest = (r: Vector3) => Math.max(Math.abs(r[0]), Math.abs(r[1]), Math.abs(r[2]))
+const squares = (r: Vector3) => r[0] * r[0] + r[1] * r[1] + r[2] * r[2]

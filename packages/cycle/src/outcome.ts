@@ -25,7 +25,11 @@ const FULL = 0.97
 const EMPTY = 0.03
 const WIDE_OPEN = 0.97
 
-export function outcomesOf({ trips, device, properties }: System, cycle: Cycle, readings: Readings): readonly Outcome[] {
+export function outcomesOf(
+  { trips, device, properties }: System,
+  cycle: Cycle,
+  readings: Readings,
+): readonly Outcome[] {
   const { suction, suctionEnthalpy_J_kg, liquidLine, receiverLevel, opening, evaporator } = cycle
   const outcomes: Outcome[] = []
   if (suctionEnthalpy_J_kg < suction.vapourEnthalpy_J_kg) {
@@ -40,7 +44,8 @@ export function outcomesOf({ trips, device, properties }: System, cycle: Cycle, 
   const highest = Math.min(trips.high_Pa, properties.range.max_Pa)
   if (high > highest) outcomes.push({ kind: 'high-pressure-trip', pressure_Pa: high, limit_Pa: highest })
   if (low < trips.low_Pa) outcomes.push({ kind: 'low-pressure-trip', pressure_Pa: low, limit_Pa: trips.low_Pa })
-  if (evaporator.wall_K < FREEZING_K && !trips.frostIsNormal) outcomes.push({ kind: 'frost', wall_K: evaporator.wall_K })
+  if (evaporator.wall_K < FREEZING_K && !trips.frostIsNormal)
+    outcomes.push({ kind: 'frost', wall_K: evaporator.wall_K })
   const isValve = device.kind !== 'fixed-orifice' && device.kind !== 'capillary'
   if (isValve && opening > WIDE_OPEN) outcomes.push({ kind: 'valve-wide-open' })
   return outcomes

@@ -1,5 +1,6 @@
+import { AIR_HEAT_J_KGK } from './air.ts'
 import type { Cycle } from './cycle.ts'
-import type { Conditions, System } from './system.ts'
+import type { System } from './system.ts'
 
 /** What gauges and thermometers on this system would show in the steady state, and what follows from it. Absolute Pa. */
 export interface Readings {
@@ -32,7 +33,7 @@ export interface Readings {
   readonly glassVapour: number
 }
 
-export function readingsOf({ properties, condenser, evaporator }: System, at: Conditions, c: Cycle): Readings {
+export function readingsOf({ properties, condenser, evaporator }: System, c: Cycle): Readings {
   const gas = properties.vapour(c.suction, c.suctionEnthalpy_J_kg)
   const outletEnthalpy = c.evaporator.outletEnthalpy_J_kg
   const outlet = properties.vapour(c.evaporating, outletEnthalpy)
@@ -52,11 +53,14 @@ export function readingsOf({ properties, condenser, evaporator }: System, at: Co
     liquidTemperature_K: liquid,
     subcooling_K: c.discharge.bubble_K - liquid,
     devicePressure_Pa: inlet.at.pressure_Pa,
-    deviceTemperature_K: inlet.quality > 0 ? temperatureOfLiquid(properties, inlet.at, inlet.enthalpy_J_kg) : inlet.at.bubble_K - inlet.subcooling_K,
+    deviceTemperature_K:
+      inlet.quality > 0
+        ? temperatureOfLiquid(properties, inlet.at, inlet.enthalpy_J_kg)
+        : inlet.at.bubble_K - inlet.subcooling_K,
     evaporating_K: c.evaporating.dew_K,
     condensing_K: c.condensing.dew_K,
-    leavingCondenserAir_K: c.condenser.leavingAir_K + condenser.fan_W / (condenser.airflow_kg_s * 1020),
-    supplyAir_K: c.evaporator.leavingAir_K + evaporator.fan_W / (evaporator.airflow_kg_s * 1020),
+    leavingCondenserAir_K: c.condenser.leavingAir_K + condenser.fan_W / (condenser.airflow_kg_s * AIR_HEAT_J_KGK),
+    supplyAir_K: c.evaporator.leavingAir_K + evaporator.fan_W / (evaporator.airflow_kg_s * AIR_HEAT_J_KGK),
     compressorPower_W: c.compressor.power_W,
     power_W,
     capacity_W,

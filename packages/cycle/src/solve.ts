@@ -45,8 +45,15 @@ export function solve(system: System, at: Conditions, health: Health, start?: Un
 /** Assembles the answer for unknowns that are known to solve the cycle. */
 function steady(system: System, at: Conditions, health: Health, unknowns: Unknowns, iterations: number): SteadyState {
   const solved = cycle(system, at, health, unknowns)
-  const readings = readingsOf(system, at, solved)
-  return { kind: 'steady', readings, outcomes: outcomesOf(system, solved, readings), cycle: solved, unknowns, iterations }
+  const readings = readingsOf(system, solved)
+  return {
+    kind: 'steady',
+    readings,
+    outcomes: outcomesOf(system, solved, readings),
+    cycle: solved,
+    unknowns,
+    iterations,
+  }
 }
 
 function noSolution({ residual }: NewtonResult, iterations: number): NoSolution {
@@ -73,7 +80,9 @@ function residuals(system: System, at: Conditions, health: Health, x: Vector3): 
 
 /** A root far outside the tables is one of the straight continuation, not of the refrigerant. */
 function inTables({ properties: { range } }: System, [lnSuction, lnCondensing]: Vector3): boolean {
-  return lnSuction > Math.log(range.min_Pa) - 1.5 && lnCondensing < Math.log(range.max_Pa) + 1 && lnCondensing > lnSuction
+  return (
+    lnSuction > Math.log(range.min_Pa) - 1.5 && lnCondensing < Math.log(range.max_Pa) + 1 && lnCondensing > lnSuction
+  )
 }
 
 /** The rated state, its saturation temperatures moved with the air on either side, a little for the charge. */
@@ -119,7 +128,7 @@ function partWay(from: Conditions, to: Conditions, share: number): Conditions {
   if (share === 1) return to
   const mix = <T extends Conditions['outdoor']>(a: T, b: T) =>
     Object.fromEntries(
-      Object.entries(a).map(([key, value]) => [key, value + share * (b[key as keyof T] as number - value)]),
+      Object.entries(a).map(([key, value]) => [key, value + share * ((b[key as keyof T] as number) - value)]),
     ) as unknown as T
   return { outdoor: mix(from.outdoor, to.outdoor), indoor: mix(from.indoor, to.indoor), saturatedAir: to.saturatedAir }
 }

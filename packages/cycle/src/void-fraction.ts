@@ -42,15 +42,16 @@ export function zivi(x: number, densityRatio: number): number {
 }
 
 /** @source Baroczy 1965 in the form of Butterworth 1975, REMEMBERED */
-function baroczy(x: number, { vapourDensity_kg_m3: rhoG, liquidDensity_kg_m3: rhoF, transport }: Saturated): number {
-  const viscosities = transport.liquidViscosity_Pas / transport.vapourViscosity_Pas
-  return 1 / (1 + ((1 - x) / x) ** 0.74 * (rhoG / rhoF) ** 0.65 * viscosities ** 0.13)
+function baroczy(x: number, at: Saturated): number {
+  const densities = at.vapourDensity_kg_m3 / at.liquidDensity_kg_m3
+  const viscosities = at.liquidViscosity_Pas / at.vapourViscosity_Pas
+  return 1 / (1 + ((1 - x) / x) ** 0.74 * densities ** 0.65 * viscosities ** 0.13)
 }
 
 /** @source Rouhani and Axelsson 1970, drift flux with C0 = 1 + 0.12(1 − x), REMEMBERED */
 function rouhaniAxelsson(x: number, at: Saturated, { massFlux: G }: TubeFlow): number {
   const { vapourDensity_kg_m3: rhoG, liquidDensity_kg_m3: rhoF } = at
-  const sigma = at.transport.surfaceTension_N_m
+  const sigma = at.surfaceTension_N_m
   const drift = 1.18 * (1 - x) * (GRAVITY * sigma * (rhoF - rhoG)) ** 0.25
   return x / rhoG / ((1 + 0.12 * (1 - x)) * (x / rhoG + (1 - x) / rhoF) + drift / (G * Math.sqrt(rhoF)))
 }
@@ -62,13 +63,12 @@ function rouhaniAxelsson(x: number, at: Saturated, { massFlux: G }: TubeFlow): n
  * @source Hughmark 1962, K as tabulated, REMEMBERED
  */
 function hughmark(x: number, at: Saturated, { massFlux: G, diameter_m: D }: TubeFlow): number {
-  const { vapourDensity_kg_m3: rhoG, liquidDensity_kg_m3: rhoF, transport } = at
+  const { vapourDensity_kg_m3: rhoG, liquidDensity_kg_m3: rhoF } = at
   const homogeneous = 1 / (1 + ((1 - x) / x) * (rhoG / rhoF))
   const froude = (G * x) ** 2 / (GRAVITY * D * (homogeneous * rhoG) ** 2)
   let alpha = homogeneous
   for (let i = 0; i < 4; i++) {
-    const viscosity =
-      transport.liquidViscosity_Pas + alpha * (transport.vapourViscosity_Pas - transport.liquidViscosity_Pas)
+    const viscosity = at.liquidViscosity_Pas + alpha * (at.vapourViscosity_Pas - at.liquidViscosity_Pas)
     const Z = ((D * G) / viscosity) ** (1 / 6) * froude ** (1 / 8) * (1 - homogeneous) ** (-1 / 4)
     alpha = homogeneous * flowParameter(Z)
   }

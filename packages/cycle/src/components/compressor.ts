@@ -130,10 +130,28 @@ export function polynomial({ c, scale, unit }: TenCoefficients, suctionDew_K: nu
   const inScale = (T: number) => (scale === 'C' ? T - 273.15 : (T - 273.15) * 1.8 + 32)
   const [S, D] = [inScale(suctionDew_K), inScale(dischargeDew_K)]
   const [c1, c2, c3, c4, c5, c6, c7, c8, c9, c10] = c as readonly [
-    number, number, number, number, number, number, number, number, number, number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
   ]
   return (
     unit *
-    (c1 + c2 * S + c3 * D + c4 * S * S + c5 * S * D + c6 * D * D + c7 * S ** 3 + c8 * D * S * S + c9 * S * D * D + c10 * D ** 3)
+    (c1 +
+      c2 * S +
+      c3 * D +
+      c4 * S * S +
+      c5 * S * D +
+      c6 * D * D +
+      c7 * S ** 3 +
+      c8 * D * S * S +
+      c9 * S * D * D +
+      c10 * D ** 3)
   )
 }

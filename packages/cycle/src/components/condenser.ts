@@ -66,14 +66,14 @@ export function condenser(
   const liquidRate = capacityRate * crossflowEffectiveness(ua.liquid, capacityRate)
   const cooled = 1 - Math.exp((-liquidRate * Math.max(liquidShare, 0)) / (flow * at.liquidHeat_J_kgK))
   const outletEnthalpy_J_kg =
-    at.liquidEnthalpy_J_kg -
-    at.liquidHeat_J_kgK * bubble * cooled +
-    (Math.max(-liquidShare, 0) * condensingRate) / flow
+    at.liquidEnthalpy_J_kg - at.liquidHeat_J_kgK * bubble * cooled + (Math.max(-liquidShare, 0) * condensingRate) / flow
 
   const heat_W = flow * (inletEnthalpy - outletEnthalpy_J_kg)
   const twoPhaseShare = Math.min(twoPhaseNeeded, 1 - vapourShare)
   const outletQuality = Math.min(Math.max(-liquidShare, 0) / twoPhaseNeeded, 1)
-  const liquid = properties.liquid(0.5 * (at.liquidEnthalpy_J_kg + Math.min(outletEnthalpy_J_kg, at.liquidEnthalpy_J_kg)))
+  const liquid = properties.liquid(
+    0.5 * (at.liquidEnthalpy_J_kg + Math.min(outletEnthalpy_J_kg, at.liquidEnthalpy_J_kg)),
+  )
   const meanVapour = 0.5 * (at.vapourDensity_kg_m3 + inlet.density_kg_m3)
   return {
     outletEnthalpy_J_kg,

@@ -1,5 +1,5 @@
-import type { Properties, Saturated } from '../refrigerant/properties.ts'
 import { type DeviceInlet, deviceInlet } from '../devices/inlet.ts'
+import type { Properties, Saturated } from '../refrigerant/properties.ts'
 
 /** Liquid line with its filter-drier. */
 export interface LiquidLine {
@@ -43,6 +43,8 @@ export function liquidLine(
   return {
     inlet,
     drop_Pa,
-    charge_kg: line.volume_m3 * 0.5 * (entering.density_kg_m3 + inlet.density_kg_m3) + line.drierVolume_m3 * entering.density_kg_m3,
+    charge_kg:
+      line.volume_m3 * 0.5 * (entering.density_kg_m3 + inlet.density_kg_m3) +
+      line.drierVolume_m3 * entering.density_kg_m3,
   }
 }

@@ -20,18 +20,15 @@ const CLOSE = 1e-10
  * @source the ω method for flashing flow, Leung 1986, 1987, REMEMBERED; ω fitted here between the bubble pressure and
  *   half of it. Assumed away: heat exchange with the suction line, metastable liquid, change of friction with quality.
  */
-export function capillaryFlow(
-  tube: CapillaryTube,
-  inlet: DeviceInlet,
-  omega: number,
-  downstream_Pa: number,
-): number {
+export function capillaryFlow(tube: CapillaryTube, inlet: DeviceInlet, omega: number, downstream_Pa: number): number {
   const ps = inlet.bubblePressure_Pa
   const vs = 1 / inlet.density_kg_m3
   const liquidDrop = inlet.at.pressure_Pa - ps
   let lnG = Math.log(Math.sqrt((2 * (liquidDrop + 0.4 * ps)) / (vs * tube.friction)))
   for (let i = 0; i < STEPS; i++) {
-    const [here, ahead] = [0, 1e-6].map((d) => balance(tube.friction, Math.exp(lnG + d), ps, vs, liquidDrop, omega, downstream_Pa))
+    const [here, ahead] = [0, 1e-6].map((d) =>
+      balance(tube.friction, Math.exp(lnG + d), ps, vs, liquidDrop, omega, downstream_Pa),
+    )
     const step = -here! / ((ahead! - here!) / 1e-6)
     lnG += Math.min(Math.max(step, -1), 1)
     if (Math.abs(step) < CLOSE) break

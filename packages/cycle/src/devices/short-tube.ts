@@ -18,8 +18,8 @@ const VAPOUR_SHARE = 0.05
  * @accuracy of the source: R-12, R-134a, R-502, R-22, R-407C, R-410A; for others it is used as a dimensionless form
  *   whose size is found from the nameplate
  *
- * Differs from the source on purpose: its two-phase factor is 1.0 to 1.2 for no vapour and is capped at 1 with the
- * corner rounded; a floor keeps a flow of almost pure vapour positive.
+ * Differs from the source on purpose: its two-phase factor does not start at 1 for no vapour, which would be a jump in
+ * the flow, and a floor keeps a flow of almost pure vapour positive.
  */
 export function shortTubeFlow(
   tube: ShortTube,
@@ -29,7 +29,9 @@ export function shortTubeFlow(
 ): number {
   const area = (Math.PI / 4) * tube.diameter_m ** 2
   const liquid = liquidFlux(tube, inlet, critical)
-  return area * liquid * twoPhaseFactor(tube, inlet, critical.pressure_Pa) * choking(inlet.at.pressure_Pa, downstream_Pa)
+  return (
+    area * liquid * twoPhaseFactor(tube, inlet, critical.pressure_Pa) * choking(inlet.at.pressure_Pa, downstream_Pa)
+  )
 }
 
 /** What the liquid form of the correlation asks for. */
@@ -76,24 +78,45 @@ function liquidFlux(tube: ShortTube, inlet: DeviceInlet, critical: { temperature
   )
 }
 
-/** The share of the saturated liquid's flow that passes when vapour arrives with it. */
-function twoPhaseFactor({ diameter_m, length_m }: ShortTube, inlet: DeviceInlet, pc: number): number {
-  const { quality: x, at, density_kg_m3 } = inlet
-  if (x === 0) return 1
-  const p = at.pressure_Pa
-  const t6 = density_kg_m3 / at.liquidDensity_kg_m3
-  const t32 = (pc - p) / pc
-  const t34 = (x / (1 - x)) * Math.sqrt(at.liquidDensity_kg_m3 / at.vapourDensity_kg_m3)
-  const t27 = length_m / diameter_m
-  const t28 = p / pc
+/**
+ * The share of the saturated liquid's flow that passes when vapour arrives with it: the printed factor over its own
+ * value for no vapour where that is below 1, capped at 1. At low pressures, where there were no data, the printed form
+ * has a pole; there the factor of the lowest pressure it is sound at is used.
+ */
+function twoPhaseFactor(
+  { diameter_m, length_m }: ShortTube,
+  { quality, at }: DeviceInlet,
+  critical_Pa: number,
+): number {
+  if (quality === 0) return 1
+  const pi27 = length_m / diameter_m
+  const reduced = Math.max(at.pressure_Pa / critical_Pa, LOWEST_REDUCED_PRESSURE)
+  const ratio = Math.min(at.liquidDensity_kg_m3 / at.vapourDensity_kg_m3, HIGHEST_DENSITY_RATIO)
+  const printed = (x: number) => shortTubeTwoPhaseFactor(1 / (1 + x * (ratio - 1)), x, ratio, reduced, pi27)
+  const factor = Math.max(printed(quality), 0) / Math.min(printed(0), 1)
+  return VAPOUR_SHARE + (1 - VAPOUR_SHARE) * Math.min(factor, 1)
+}
+
+const LOWEST_REDUCED_PRESSURE = 0.25
+const HIGHEST_DENSITY_RATIO = 20
+
+/** The factor as printed; with vapour present the liquid is saturated, so that two of its groups are one. */
+export function shortTubeTwoPhaseFactor(
+  densityShare: number,
+  quality: number,
+  densityRatio: number,
+  reducedPressure: number,
+  lengthOverDiameter: number,
+): number {
+  const t6 = densityShare
+  const t34 = (quality / (1 - quality)) * Math.sqrt(densityRatio)
+  const ln32 = Math.log(1 - reducedPressure)
+  const ln27 = Math.log(lengthOverDiameter)
   const numerator =
     1.1831 * t6 -
-    1.468 * t6 ** 2 -
-    0.15285 * Math.log(t6) ** 2 -
-    14.639 * Math.log(t32) ** 2 +
-    9.8401 * Math.log(t32) ** 2 -
-    0.019798 * Math.log(t27) ** 2
-  const printed = numerator / (1 - 1.5348 * t6 - 2.0533 * t34 - 17.195 * t28 ** 3)
-  const held = smoothMin(printed, 1, 0.01)
-  return VAPOUR_SHARE + (1 - VAPOUR_SHARE) * Math.max(held, 0)
+    1.468 * t6 * t6 -
+    0.15285 * Math.log(t6) ** 2 +
+    (9.8401 - 14.639) * ln32 * ln32 -
+    0.019798 * ln27 * ln27
+  return numerator / (1 - 1.5348 * t6 - 2.0533 * t34 - 17.195 * reducedPressure ** 3)
 }

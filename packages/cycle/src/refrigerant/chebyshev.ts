@@ -11,11 +11,7 @@ export function chebyshevNodes(count: number): Float64Array {
 }
 
 /** The series through `value(i, j)` at the nodes of both directions. */
-export function fitSurface(
-  rows: number,
-  columns: number,
-  value: (i: number, j: number) => number,
-): ChebyshevSurface {
+export function fitSurface(rows: number, columns: number, value: (i: number, j: number) => number): ChebyshevSurface {
   const samples = Array.from({ length: rows }, (_, i) => Float64Array.from({ length: columns }, (_, j) => value(i, j)))
   const coefficients = new Float64Array(rows * columns)
   for (let m = 0; m < rows; m++) {

@@ -1,11 +1,11 @@
-import { fail, kelvin, ok, pascal, type Problem, type Result } from '@chargewright/quantity'
+import { fail, kelvin, ok, type Problem, pascal, type Result } from '@chargewright/quantity'
 import { type Refrigerant, saturationAtPressure, saturationAtTemperature, stateAt } from '@chargewright/refrigerant'
 import { interpolate, placeIn, type SplineTable, splineTable } from './spline.ts'
 import { type Transport, transportAt } from './transport.ts'
 import { isentropicIn, stateIn, type VapourState, type VapourTable, vapourTable } from './vapour-table.ts'
 
 /** Bubble and dew point at one pressure, with what the cycle needs of both. */
-export interface Saturated {
+export interface Saturated extends Transport {
   /** Absolute. */
   readonly pressure_Pa: number
   readonly bubble_K: number
@@ -19,7 +19,6 @@ export interface Saturated {
   readonly liquidHeat_J_kgK: number
   /** Mean cp over the first 15 K of superheat. */
   readonly vapourHeat_J_kgK: number
-  readonly transport: Transport
 }
 
 /** A liquid known by its enthalpy: compression is neglected, so it has the temperature of a liquid just boiling. */
@@ -68,7 +67,19 @@ export function propertiesOf(refrigerant: Refrigerant): Result<Properties, Probl
   return made
 }
 
-const [BUBBLE, DEW, HF, HG, LN_RHO_F, LN_RHO_G, SG, CF, LN_MU_F, LN_MU_G, SIGMA, CG] = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11]
+/** Columns of the saturation table. */
+const BUBBLE = 0
+const DEW = 1
+const HF = 2
+const HG = 3
+const RHO_F = 4
+const LN_RHO_G = 5
+const SG = 6
+const CF = 7
+const MU_F = 8
+const MU_G = 9
+const SIGMA = 10
+const CG = 11
 const COLUMNS = 12
 const MEAN_SUPERHEAT_K = 15
 const LOWEST_CRITICAL_K = 330
@@ -81,7 +92,10 @@ function build(refrigerant: Refrigerant): Result<Properties, Problem> {
   }
   const coldest = saturationAtTemperature(refrigerant, kelvin(COLDEST_DEW_K))
   if (!coldest.ok) return coldest
-  const [low, high] = [Math.log(coldest.value.dew.pressure_Pa), Math.log(HIGHEST_SHARE_OF_CRITICAL * critical.pressure_Pa)]
+  const [low, high] = [
+    Math.log(coldest.value.dew.pressure_Pa),
+    Math.log(HIGHEST_SHARE_OF_CRITICAL * critical.pressure_Pa),
+  ]
   const columns = Array.from({ length: COLUMNS }, () => new Float64Array(NODES))
   for (let i = 0; i < NODES; i++) {
     const at = saturationAtPressure(refrigerant, pascal(Math.exp(low + ((high - low) * i) / (NODES - 1))))
@@ -95,18 +109,18 @@ function build(refrigerant: Refrigerant): Result<Properties, Problem> {
       dew.temperature_K,
       bubble.enthalpy_J_kg,
       dew.enthalpy_J_kg,
-      Math.log(bubble.density_kg_m3),
+      bubble.density_kg_m3,
       Math.log(dew.density_kg_m3),
       dew.entropy_J_kgK,
       0,
-      Math.log(transport.liquidViscosity_Pas),
-      Math.log(transport.vapourViscosity_Pas),
+      transport.liquidViscosity_Pas,
+      transport.vapourViscosity_Pas,
       transport.surfaceTension_N_m,
       (warmer.value.enthalpy_J_kg - dew.enthalpy_J_kg) / MEAN_SUPERHEAT_K,
     ]
     for (let c = 0; c < COLUMNS; c++) columns[c]![i] = row[c]!
   }
-  columns[CF] = slope(columns[HF]!, columns[BUBBLE]!)
+  columns[CF]!.set(slope(columns[HF]!, columns[BUBBLE]!))
   const saturation = splineTable(low, high, columns)
   const saturated = (pressure: number) => saturatedIn(saturation, pressure)
   const vapour = vapourTable(refrigerant, saturated, low, high)
@@ -123,7 +137,7 @@ function properties(
   const { first, step, count, values } = saturation
   const last = first + step * (count - 1)
   const lnP = Float64Array.from({ length: count }, (_, i) => first + step * i)
-  const byEnthalpy = inverse(values[HF]!, [lnP, values[BUBBLE]!, values[LN_RHO_F]!])
+  const byEnthalpy = inverse(values[HF]!, [lnP, values[BUBBLE]!, values[RHO_F]!])
   const byDew = inverse(values[DEW]!, [lnP])
   const byBubble = inverse(values[BUBBLE]!, [lnP])
   return {
@@ -136,7 +150,7 @@ function properties(
       return {
         bubblePressure_Pa: Math.exp(interpolate(byEnthalpy, 0, place)),
         temperature_K: interpolate(byEnthalpy, 1, place),
-        density_kg_m3: Math.exp(interpolate(byEnthalpy, 2, place)),
+        density_kg_m3: interpolate(byEnthalpy, 2, place),
       }
     },
     vapour: (at, enthalpy) => stateIn(vapour, at, enthalpy),
@@ -148,25 +162,21 @@ function properties(
 
 function saturatedIn(table: SplineTable, pressure: number): Saturated {
   const place = placeIn(table, Math.log(pressure))
-  const of = (column: number) => interpolate(table, column, place)
   return {
     pressure_Pa: pressure,
-    bubble_K: of(BUBBLE!),
-    dew_K: of(DEW!),
-    liquidEnthalpy_J_kg: of(HF!),
-    vapourEnthalpy_J_kg: of(HG!),
-    liquidDensity_kg_m3: Math.exp(of(LN_RHO_F!)),
-    vapourDensity_kg_m3: Math.exp(of(LN_RHO_G!)),
-    vapourEntropy_J_kgK: of(SG!),
-    liquidHeat_J_kgK: of(CF!),
-    vapourHeat_J_kgK: of(CG!),
-    get transport() {
-      return {
-        liquidViscosity_Pas: Math.exp(of(LN_MU_F!)),
-        vapourViscosity_Pas: Math.exp(of(LN_MU_G!)),
-        surfaceTension_N_m: of(SIGMA!),
-      }
-    },
+    bubble_K: interpolate(table, BUBBLE, place),
+    dew_K: interpolate(table, DEW, place),
+    liquidEnthalpy_J_kg: interpolate(table, HF, place),
+    vapourEnthalpy_J_kg: interpolate(table, HG, place),
+    liquidDensity_kg_m3: interpolate(table, RHO_F, place),
+    // Below the table it goes to zero with the pressure.
+    vapourDensity_kg_m3: Math.exp(interpolate(table, LN_RHO_G, place)),
+    vapourEntropy_J_kgK: interpolate(table, SG, place),
+    liquidHeat_J_kgK: interpolate(table, CF, place),
+    vapourHeat_J_kgK: interpolate(table, CG, place),
+    liquidViscosity_Pas: interpolate(table, MU_F, place),
+    vapourViscosity_Pas: interpolate(table, MU_G, place),
+    surfaceTension_N_m: interpolate(table, SIGMA, place),
   }
 }
 

@@ -32,12 +32,15 @@ export function placeIn({ first, step, count }: SplineTable, x: number): SplineP
 export function interpolate(table: SplineTable, quantity: number, { cell, fraction: t }: SplinePlace): number {
   const y = table.values[quantity]!
   const c = table.curvatures[quantity]!
-  const [y0, y1, c0, c1] = [y[cell]!, y[cell + 1]!, c[cell]!, c[cell + 1]!]
+  const y0 = y[cell]!
+  const y1 = y[cell + 1]!
+  const c0 = c[cell]!
+  const c1 = c[cell + 1]!
   const h2 = (table.step * table.step) / 6
   if (t < 0) return y0 + t * (y1 - y0 - h2 * (2 * c0 + c1))
   if (t > 1) return y1 + (t - 1) * (y1 - y0 + h2 * (c0 + 2 * c1))
   const u = 1 - t
-  return u * y0 + t * y1 + h2 * ((u * u * u - u) * c0 + (t * t * t - t) * c1)
+  return u * y0 + t * y1 + h2 * (u * (u * u - 1) * c0 + t * (t * t - 1) * c1)
 }
 
 /** Second derivatives of the natural spline, by elimination of its tridiagonal system. */

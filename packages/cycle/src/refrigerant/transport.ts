@@ -41,7 +41,6 @@ export function transportAt(temperature: number, critical: CriticalConstants): T
 
   // Brock and Bird, Pc in bar, result in mN/m, with Q of a normal boiling point at 0.66 of the critical temperature.
   const Q = 0.1196 * (1 + (0.66 * Math.log(Pc_bar / 1.01325)) / 0.34) - 0.279
-  const surfaceTension_N_m =
-    Pc_bar ** (2 / 3) * critical.temperature_K ** (1 / 3) * Q * (1 - Tr) ** (11 / 9) * 1e-3
+  const surfaceTension_N_m = Pc_bar ** (2 / 3) * critical.temperature_K ** (1 / 3) * Q * (1 - Tr) ** (11 / 9) * 1e-3
   return { liquidViscosity_Pas, vapourViscosity_Pas, surfaceTension_N_m }
 }

@@ -1,4 +1,4 @@
-import { kelvin, ok, pascal, type Problem, type Result } from '@chargewright/quantity'
+import { kelvin, ok, type Problem, pascal, type Result } from '@chargewright/quantity'
 import { type Refrigerant, stateAt } from '@chargewright/refrigerant'
 import { type ChebyshevSurface, chebyshevNodes, fillBasis, fitSurface, surfaceAt } from './chebyshev.ts'
 import type { Saturated } from './properties.ts'
@@ -48,7 +48,7 @@ export function vapourTable(
   high: number,
 ): Result<VapourTable, Problem> {
   const rows = Array.from(chebyshevNodes(ROWS), (x) => saturated(Math.exp(low + 0.5 * (x + 1) * (high - low))))
-  const sampled = []
+  const sampled: Isobar[] = []
   for (const at of rows) {
     const samples = isobar(refrigerant, at)
     if (!samples.ok) return samples
@@ -56,8 +56,14 @@ export function vapourTable(
   }
   const share = chebyshevNodes(ROWS).map((x) => 0.5 * (x + 1))
   const along = chebyshevNodes(COLUMNS).map((y) => 0.5 * (y + 1))
-  const enthalpySpan = spanWithin(share, sampled.map(({ enthalpy }) => enthalpy.at(-1)!))
-  const entropySpan = spanWithin(share, sampled.map(({ entropy }) => entropy.at(-1)!))
+  const enthalpySpan = spanWithin(
+    share,
+    sampled.map(({ enthalpy }) => enthalpy.at(-1)!),
+  )
+  const entropySpan = spanWithin(
+    share,
+    sampled.map(({ entropy }) => entropy.at(-1)!),
+  )
   const surface = (over: 'enthalpy' | 'entropy', of: keyof Isobar, { atLow, rise }: Span) =>
     fitSurface(ROWS, COLUMNS, (i, j) => {
       const wanted = along[j]! * (atLow + rise * share[i]!)

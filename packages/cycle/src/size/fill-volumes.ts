@@ -16,7 +16,8 @@ export function fillVolumes(system: System): Result<System, Problem> {
 }
 
 const chargeOf = (system: System) =>
-  cycle(system, system.rated.conditions, { ...SOUND, charge_kg: system.rated.charge_kg }, system.rated.unknowns).charge_kg
+  cycle(system, system.rated.conditions, { ...SOUND, charge_kg: system.rated.charge_kg }, system.rated.unknowns)
+    .charge_kg
 
 function scaleCoils(system: System): Result<System, Problem> {
   const scaled = (by: number): System => ({

@@ -1,4 +1,4 @@
-import type { CycleApplication } from './nameplate.ts'
+import type { CompressorType, CycleApplication } from './nameplate.ts'
 
 /** What systems of one application have in common: the starting point where the nameplate is silent. */
 export interface Habits {
@@ -11,7 +11,7 @@ export interface Habits {
   readonly condensingApproach_K: Guess
   /** Natural logarithm of the isentropic efficiency of compressor and motor. */
   readonly lnEfficiency: Guess
-  readonly clearance: number
+  readonly compressorType: CompressorType
   readonly bestRatio: number
   /** Per W of net cooling. */
   readonly indoorAir_m3_s_W: number
@@ -50,14 +50,14 @@ export function habitsOf(application: CycleApplication, boxTemperature_K?: numbe
         evaporating_K: { value: 280.4, sd: 1.5 },
         condensingApproach_K: { value: 12.5, sd: 3.5 },
         lnEfficiency: { value: Math.log(0.69), sd: 0.08 },
-        clearance: 0.02,
+        compressorType: 'scroll',
         bestRatio: 2.8,
         indoorAir_m3_s_W: 400 * CFM_PER_TON,
         outdoorAir_m3_s_W: 900 * CFM_PER_TON,
         indoorFan: 0.036,
         outdoorFan: 0.018,
         condenserVolume_m3_W: 0.4e-6,
-        evaporatorVolume_m3_W: 0.26e-6,
+        evaporatorVolume_m3_W: 0.36e-6,
         superheat_K: { fixed: 6.9, valve: 5 },
         subcooling_K: 5.6,
         lineLength_m: 4.6,
@@ -78,7 +78,7 @@ function cold(box_K: number, below: Guess, bestRatio: number): Habits {
     evaporating_K: { value: box_K - below.value, sd: below.sd },
     condensingApproach_K: { value: 11, sd: 3 },
     lnEfficiency: { value: Math.log(0.58), sd: 0.12 },
-    clearance: 0.03,
+    compressorType: 'reciprocating',
     bestRatio,
     indoorAir_m3_s_W: 1.8e-4,
     outdoorAir_m3_s_W: 1.6e-4,

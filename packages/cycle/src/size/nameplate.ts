@@ -5,6 +5,8 @@ import type { VoidFraction } from '../void-fraction.ts'
 
 export type CycleApplication = 'comfort-cooling' | 'heat-pump-cooling' | 'medium-temperature' | 'low-temperature'
 
+export type CompressorType = 'reciprocating' | 'rotary' | 'scroll'
+
 /** What a technician can read on a system and its papers, in SI. Everything after the charge may be missing. */
 export interface Nameplate {
   readonly properties: Properties
@@ -24,6 +26,7 @@ export interface Nameplate {
   readonly accumulator?: boolean
   /** Air in the cold room, K; refrigeration only. */
   readonly boxTemperature_K?: number
+  readonly compressorType?: CompressorType
   /** The maker's ten coefficients, where they are at hand. */
   readonly compressorMap?: Extract<Compressor, { kind: 'map' }>
   readonly voidFraction?: VoidFraction
@@ -35,4 +38,9 @@ export type RatedEfficiency =
   /** Electric power of the compressor at rating conditions. */
   | { readonly kind: 'compressor-power'; readonly power_W: number }
   /** Rated-load current of the compressor: a figure for wiring, and so only a rough hint. */
-  | { readonly kind: 'rated-load-current'; readonly current_A: number; readonly voltage_V: number; readonly phases: 1 | 3 }
+  | {
+      readonly kind: 'rated-load-current'
+      readonly current_A: number
+      readonly voltage_V: number
+      readonly phases: 1 | 3
+    }

@@ -1,5 +1,5 @@
 import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
-import { type Saturated } from '../refrigerant/properties.ts'
+import type { Saturated } from '../refrigerant/properties.ts'
 import type { Guess, Habits } from './habits.ts'
 import type { Nameplate } from './nameplate.ts'
 
@@ -51,7 +51,14 @@ export function ratingPoint(plate: Nameplate, habits: Habits, subcooling: number
 const LEAST_APPROACH_K = 4
 
 /** One Gauss–Newton step of the least squares, in closed form because there is a single statement. */
-function agreed(x: Free, start: Free, guesses: readonly Guess[], f: (x: Free) => number, wanted: number, sd: number): Free {
+function agreed(
+  x: Free,
+  start: Free,
+  guesses: readonly Guess[],
+  f: (x: Free) => number,
+  wanted: number,
+  sd: number,
+): Free {
   const [value, slope] = [f(x), gradient(f, x)]
   const variance = slope.reduce((sum, g, i) => sum + (g * guesses[i]!.sd) ** 2, 0) + sd * sd
   const moved = slope.reduce((sum, g, i) => sum + g * (x[i]! - start[i]!), 0)

@@ -18,11 +18,12 @@ interface CoilShape {
 }
 
 /**
- * Calibrated once against the published slope of the superheat with wet bulb and outdoor temperature (the vapour side
- * is its strongest lever), not against any single system.
+ * Calibrated once against the published slope of the target superheat with wet bulb and outdoor temperature, not
+ * against any single system or cell. The liquid's low figure stands for its true one, near 0.8, less the heat that
+ * reaches it along the fins from the condensing rows.
  */
-const EVAPORATOR_SHAPE: CoilShape = { twoPhase: 2.5, vapour: 0.25, liquid: 0.8 }
-const CONDENSER_SHAPE: CoilShape = { twoPhase: 2.5, vapour: 0.7, liquid: 0.8 }
+const EVAPORATOR_SHAPE: CoilShape = { twoPhase: 1.5, vapour: 0.2, liquid: 0.8 }
+const CONDENSER_SHAPE: CoilShape = { twoPhase: 2.5, vapour: 0.6, liquid: 0.25 }
 const CIRCUIT_SPREAD = 0.08
 /** Share of the air's heating that a coil of common depth reaches: sets the condenser's airflow together with habit. */
 const USUAL_EFFECTIVENESS = 0.72

@@ -5,14 +5,19 @@ import type { Habits } from './habits.ts'
 import type { Nameplate } from './nameplate.ts'
 import type { RatingPoint } from './rating-point.ts'
 
+/**
+ * Loss of filling per unit of (pressure ratio − 1). Scroll: the slope of a published ten-coefficient map of an R-410A
+ * compressor, READ; reciprocating: of the flow ratings of such compressors, REMEMBERED; rotary between, closer to scroll.
+ */
+const CLEARANCE = { scroll: 0.045, rotary: 0.05, reciprocating: 0.08 } as const
 const HEAT_LOSS = 0.08
 /** A map that differs more than this from the flow of the nameplate belongs to another compressor. */
 const MAP_AGREEMENT = 0.15
 
 /** A compressor that pumps the rated flow at the rated state; a given map must do so within 15 % and is then scaled. */
 export function sizeCompressor(
-  { properties, compressorMap }: Nameplate,
-  { clearance, bestRatio }: Habits,
+  { properties, compressorMap, compressorType }: Nameplate,
+  habits: Habits,
   { condensing, bestEfficiency }: RatingPoint,
   suction: Saturated,
   gasEnthalpy: number,
@@ -23,9 +28,9 @@ export function sizeCompressor(
     const one: Compressor = {
       kind: 'volumetric',
       sweep_m3_s: 1,
-      clearance,
+      clearance: CLEARANCE[compressorType ?? habits.compressorType],
       bestEfficiency,
-      bestRatio,
+      bestRatio: habits.bestRatio,
       heatLoss: HEAT_LOSS,
     }
     return ok({ ...one, sweep_m3_s: flow / pumped(one) })

@@ -33,14 +33,28 @@ export function sizeDevice(
       return { ...one, diameter_m: 1e-3 * Math.sqrt(flow_kg_s / passes(one)) }
     }
     case 'thermostatic':
-      return scaledTo(flow_kg_s, passes, { kind, area_m2: 1e-6, staticSuperheat_K: superheat_K - RATED_OPENING * BAND_K, band_K: BAND_K })
+      return scaledTo(flow_kg_s, passes, {
+        kind,
+        area_m2: 1e-6,
+        staticSuperheat_K: superheat_K - RATED_OPENING * BAND_K,
+        band_K: BAND_K,
+      })
     case 'electronic':
       return scaledTo(flow_kg_s, passes, { kind, area_m2: 1e-6, drive: { kind: 'superheat', setPoint_K: superheat_K } })
     case 'automatic':
-      return scaledTo(flow_kg_s, passes, { kind, area_m2: 1e-6, setting_Pa: downstream_Pa, band_Pa: PRESSURE_BAND * downstream_Pa })
+      return scaledTo(flow_kg_s, passes, {
+        kind,
+        area_m2: 1e-6,
+        setting_Pa: downstream_Pa,
+        band_Pa: PRESSURE_BAND * downstream_Pa,
+      })
   }
 }
 
-function scaledTo<D extends Extract<Device, { area_m2: number }>>(flow: number, passes: (d: D) => number, device: D): D {
+function scaledTo<D extends Extract<Device, { area_m2: number }>>(
+  flow: number,
+  passes: (d: D) => number,
+  device: D,
+): D {
   return { ...device, area_m2: (device.area_m2 * flow) / passes(device) }
 }

@@ -1,14 +1,15 @@
-import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
+import { fail, type Problem, type Result } from '@chargewright/quantity'
 import { compressor } from '../components/compressor.ts'
 import { liquidLine } from '../components/liquid-line.ts'
 import { suctionLine } from '../components/suction-line.ts'
+import type { Saturated } from '../refrigerant/properties.ts'
 import { conditions, type System } from '../system.ts'
 import { fillVolumes } from './fill-volumes.ts'
 import { habitsOf } from './habits.ts'
 import type { Nameplate } from './nameplate.ts'
 import { ratingPoint } from './rating-point.ts'
-import { sizeCompressor } from './size-compressor.ts'
 import { sizeCondenser, sizeEvaporator } from './size-coil.ts'
+import { sizeCompressor } from './size-compressor.ts'
 import { sizeDevice } from './size-device.ts'
 
 /** Bores of common line sets: 5/16 in liquid and 5/8 in suction up to 4 kW, growing with the square root of the capacity. */
@@ -37,10 +38,12 @@ export function size(plate: Nameplate): Result<System, Problem> {
   const superheat = plate.superheat_K ?? (isFixed ? habits.superheat_K.fixed : habits.superheat_K.valve)
   const length = plate.lineLength_m ?? habits.lineLength_m
 
-  const liquidEnthalpy = condensing.liquidEnthalpy_J_kg - condensing.liquidHeat_J_kgK * subcooling
+  const liquidEnthalpy = properties.saturated(
+    properties.bubblePressure(condensing.bubble_K - subcooling),
+  ).liquidEnthalpy_J_kg
   const suction = properties.saturated((1 - SUCTION_DROP) * evaporating.pressure_Pa)
   const warmed = isFixed ? superheat : evaporating.dew_K - suction.dew_K + superheat + LINE_WARMING_K
-  const gasEnthalpy = suction.vapourEnthalpy_J_kg + suction.vapourHeat_J_kgK * warmed
+  const gasEnthalpy = superheated(properties, suction, warmed)
   const gas = properties.vapour(suction, gasEnthalpy)
   const gain_W_K = LINE_GAIN_W_MK * length
   const gross = capacity_W + point.value.indoorFan_W
@@ -120,6 +123,16 @@ export function size(plate: Nameplate): Result<System, Problem> {
     },
   }
   return fillVolumes(system)
+}
+
+/** Enthalpy of vapour this far above its dew point, by Newton's method: the slope is nearly constant. */
+function superheated(properties: System['properties'], at: Saturated, superheat: number): number {
+  let above = at.vapourHeat_J_kgK * superheat
+  for (let i = 0; i < 8; i++) {
+    const reached = properties.vapour(at, at.vapourEnthalpy_J_kg + above).temperature_K - at.dew_K
+    above += at.vapourHeat_J_kgK * (superheat - reached)
+  }
+  return at.vapourEnthalpy_J_kg + above
 }
 
 /** Lines of the common sizes lose about this share of the pressure: *common practice*. */

@@ -1,0 +1,1 @@
+export { conditions } from './system.ts'
