@@ -4,7 +4,7 @@ import { VitePWA } from 'vite-plugin-pwa'
 export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   server: { port: 4173 },
-  preview: { port: 4173 },
+  preview: { port: 4173, strictPort: true },
   build: { target: 'es2023', modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
   plugins: [
     contentSecurityPolicy(),

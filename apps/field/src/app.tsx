@@ -22,16 +22,25 @@ interface Props {
 /** Chooses the screen. The visit screen brings the whole engine with it and comes as a part of its own. */
 export function App({ route: { value: route }, session, preferences, device }: Props) {
   const Visit = useSignal<ComponentType<Parameters<typeof VisitScreen>[0]> | undefined>(undefined)
+  const isCutOff = useSignal(false)
   useEffect(() => {
-    void import('./screens/visit-screen.tsx').then(({ VisitScreen }) => {
-      Visit.value = VisitScreen
-    })
+    import('./screens/visit-screen.tsx').then(
+      ({ VisitScreen }) => {
+        Visit.value = VisitScreen
+      },
+      () => {
+        isCutOff.value = true
+      },
+    )
   }, [])
   useEffect(() => {
-    document.querySelector<HTMLElement>('h1')?.focus()
-  }, [route, Visit.value])
+    const heading = document.querySelector<HTMLElement>('h1')
+    heading?.focus()
+    document.title = heading ? `${heading.textContent} · Chargewright` : 'Chargewright'
+  }, [route, Visit.value, isCutOff.value])
 
   if (route.kind === 'start') return <StartScreen session={session} preferences={preferences} device={device} />
+  if (isCutOff.value) return <CutOff />
   const visits = session.visits.value
   if (!visits || !Visit.value) return <main class="waiting" aria-busy="true" />
   const stored = visits.find(({ id }) => visitAddress(id) === visitAddress(route.id))
@@ -54,6 +63,18 @@ function Unreadable({ stored }: { readonly stored: StoredVisit }) {
       <a class="key" href={START_ADDRESS}>
         All visits
       </a>
+    </main>
+  )
+}
+
+function CutOff() {
+  return (
+    <main class="start">
+      <h1 tabIndex={-1}>The network broke off while this app was loading</h1>
+      <p>It has to load once as a whole; from then on it needs no network.</p>
+      <button type="button" class="key" onClick={() => location.reload()}>
+        Load again
+      </button>
     </main>
   )
 }

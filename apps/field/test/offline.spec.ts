@@ -45,3 +45,14 @@ test('[property] nothing is fetched from anywhere else, and the policy of the pa
   expect(refused).toContain('Failed to fetch')
   expect(violations.join()).toContain('Content Security Policy')
 })
+
+test('[limit] a first load that breaks off half-way says so, and goes on when loaded again', async ({ browser }) => {
+  const page = await (await browser.newContext({ serviceWorkers: 'block' })).newPage()
+  await page.route('**/visit-screen-*.js', (route) => route.abort())
+  await openStart(page)
+  await page.getByRole('button', { name: 'New visit' }).click()
+  await expect(page.getByRole('heading', { name: 'The network broke off while this app was loading' })).toBeVisible()
+  await page.unroute('**/visit-screen-*.js')
+  await page.getByRole('button', { name: 'Load again' }).click()
+  await expect(word(page)).toHaveText('cannot tell')
+})

@@ -1,5 +1,5 @@
 import { describeProblem, type Problem, type UnitPreference } from '@chargewright/quantity'
-import type { Fact, LogEntry } from '@chargewright/visit'
+import type { EventOf, Fact, LogEntry } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { type FactInWords, factInWords } from '../session/fact-in-words.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
@@ -31,12 +31,12 @@ export function LogLine({ entry, problems, units, correct }: Props) {
   return (
     <li class="log-line">
       <details onToggle={(event) => (open.value = event.currentTarget.open)}>
-        <summary id={logLineId(position)} class={holds ? '' : 'withdrawn'}>
+        <summary id={logLineId(position)}>
           <span class="log-entry">
             <time dateTime={at}>{timeInWords(at)}</time>
             <span class="log-what">{what}</span>
             {correctedBy === undefined ? <q>{typed}</q> : <s>{typed}</s>}
-            {correctedBy !== undefined && <Now holds={holds} />}
+            {becameOf(entry) !== undefined && <span class="log-now">{becameOf(entry)}</span>}
             {problems.length > 0 && <span class="doubt">{problems.map(describeProblem).join('; ')}</span>}
           </span>
         </summary>
@@ -51,7 +51,7 @@ export function LogLine({ entry, problems, units, correct }: Props) {
                     corrected to <q>{line(factInWords(correction.replacement))}</q>
                   </>
                 ) : (
-                  withdrawal(correction.reason)
+                  withdrawal(correction, id)
                 )}
               </p>
             ))}
@@ -86,11 +86,15 @@ export function LogLine({ entry, problems, units, correct }: Props) {
   )
 }
 
-function Now({ holds }: { readonly holds: Fact | undefined }) {
-  return holds ? <span class="log-now">now {factInWords(holds).typed}</span> : <span class="log-now">withdrawn</span>
+/** What became of an entry, where it does not simply hold. */
+function becameOf({ holds, correctedBy }: LogEntry): string | undefined {
+  if (correctedBy === undefined) return holds ? undefined : 'not used: its id was used before'
+  return holds ? `now ${factInWords(holds).typed}` : 'withdrawn'
 }
 
 const line = ({ what, typed }: FactInWords) => `${what}: ${typed}`
 
-const withdrawal = (reason: string | undefined) =>
-  reason === UNDONE ? 'undone' : 'withdrawn, or a correction taken back'
+function withdrawal({ reason, corrects }: EventOf<'correction'>, entryId: string): string {
+  if (reason === UNDONE) return 'undone'
+  return corrects === entryId ? 'withdrawn' : 'a correction taken back'
+}
