@@ -1,5 +1,5 @@
-import { fail, INCH_POUND, METRIC } from '@chargewright/quantity'
-import { Command, CommanderError, Option } from 'commander'
+import { fail } from '@chargewright/quantity'
+import { Command, CommanderError } from 'commander'
 import packageJson from '../package.json' with { type: 'json' }
 import type { BatchVerb } from './batch/answer-line.ts'
 import { runBatch } from './batch/run-batch.ts'
@@ -9,10 +9,12 @@ import { state } from './commands/state.ts'
 import { stateText } from './commands/state-text.ts'
 import { EXIT_CODES, type ExitCode, internalError } from './failure.ts'
 import { EXAMPLES } from './help-examples.ts'
+import * as option from './options.ts'
 import { print } from './print.ts'
 import type { Terminal } from './terminal.ts'
 import { answerAssess } from './verbs/assess.ts'
-import { assessBatch, listBatch, saturationBatch, stateBatch } from './verbs/batch.ts'
+import { assessBatch, leakBatch, listBatch, saturationBatch, stateBatch } from './verbs/batch.ts'
+import { answerLeak } from './verbs/leak.ts'
 import { answerList } from './verbs/list.ts'
 import { answerPoint } from './verbs/point.ts'
 
@@ -53,17 +55,15 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
 
   chargewright
     .command('assess')
-    .summary('what a visit file says about the charge: add, recover, hold, not the charge, not ready, cannot tell')
+    .summary('what a visit says about the charge')
     .description('Assesses a visit: the finding, why, what else it could be, and what to do next.')
     .argument('[visit.json]', 'path of a visit file, or - for stdin')
-    .addOption(
-      new Option('--units <system>', 'units of the sentences').choices(Object.keys(UNITS)).default('inch-pound'),
-    )
-    .option('--json', 'print the assessment as one JSON object')
-    .option('--batch', 'read a visit file a line from stdin, write an assessment a line')
+    .addOption(option.units())
+    .addOption(option.json('the assessment'))
+    .addOption(option.batch('a visit file'))
     .addHelpText('after', EXAMPLES.assess)
     .action((path, flags, command) => {
-      const units = UNITS[flags.units as keyof typeof UNITS]
+      const units = option.UNIT_SYSTEMS[flags.units as keyof typeof option.UNIT_SYSTEMS]
       return end(flags.batch ? batch(command, assessBatch(units)) : answerAssess(path, { ...flags, units }, terminal))
     })
 
@@ -71,39 +71,52 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
     .command('saturation')
     .summary('bubble and dew point of a refrigerant')
     .description('Bubble and dew point of a refrigerant at a pressure or at a temperature.')
-    .argument('[refrigerant]', 'such as R-410A, 454b, propane, CO2')
-    .addOption(pressure())
-    .addOption(temperature().conflicts('pressure'))
-    .addOption(altitude())
-    .option('--json', 'print the answer as one JSON object')
-    .addOption(batchOption('{"refrigerant", "pressure_Pa"} or {"refrigerant", "temperature_K"}'))
+    .argument('[refrigerant]', REFRIGERANT)
+    .addOption(option.pressure())
+    .addOption(option.temperature().conflicts('pressure'))
+    .addOption(option.altitude())
+    .addOption(option.json('the two points'))
+    .addOption(option.batch('{"refrigerant", "pressure_Pa"} or {"refrigerant", "temperature_K"}', ...POINT_FLAGS))
     .addHelpText('after', EXAMPLES.saturation)
-    .action((refrigerant, flags, command) =>
-      end(
-        flags.batch
-          ? batch(command, saturationBatch)
-          : answerPoint({ ask: saturation, text: saturationText }, refrigerant, flags, terminal),
-      ),
-    )
+    .action((refrigerant, flags, command) => {
+      const verb = { ask: saturation, text: saturationText }
+      return end(flags.batch ? batch(command, saturationBatch) : answerPoint(verb, refrigerant, flags, terminal))
+    })
 
   chargewright
     .command('state')
     .summary('density, enthalpy, entropy and more at a pressure and a temperature')
     .description('The state of a refrigerant at a pressure and a temperature, or at a pressure and a share of vapour.')
-    .argument('[refrigerant]', 'such as R-410A, 454b, propane, CO2')
-    .addOption(pressure())
-    .addOption(temperature())
-    .addOption(new Option('--quality <share>', 'vapour by mass, 0 to 1, of a two-phase state').conflicts('temperature'))
-    .addOption(altitude())
-    .option('--json', 'print the answer as one JSON object')
-    .addOption(batchOption('{"refrigerant", "pressure_Pa", "temperature_K"} or with "quality"'))
+    .argument('[refrigerant]', REFRIGERANT)
+    .addOption(option.pressure())
+    .addOption(option.temperature())
+    .addOption(option.quality().conflicts('temperature'))
+    .addOption(option.altitude())
+    .addOption(option.json('the state'))
+    .addOption(option.batch('{"refrigerant", "pressure_Pa", "temperature_K"} or with "quality"', ...POINT_FLAGS))
     .addHelpText('after', EXAMPLES.state)
+    .action((refrigerant, flags, command) => {
+      const verb = { ask: state, text: stateText }
+      return end(flags.batch ? batch(command, stateBatch) : answerPoint(verb, refrigerant, flags, terminal))
+    })
+
+  chargewright
+    .command('leak')
+    .summary('what a leak makes of a blend: composition, pressure, error of its chart')
+    .description('What a slow leak at rest makes of a blend: composition, pressure, and how wrong its chart then is.')
+    .argument('[refrigerant]', 'such as R-407C, R-448A, 454b')
+    .option('--lost <share>', 'of the mass: "20 %" or 0.2')
+    .option('--at <temperature>', 'of the whole system at rest: "25 degC"')
+    .option('--fill <share>', 'liquid, of the inner volume before the leak (30 % unless given)')
+    .option('--from <phase>', 'where it leaks from: vapour or liquid (vapour unless given)')
+    .option('--top-up-to <share>', 'mass after topping up with fresh refrigerant, of the first mass')
+    .option('--evaporating <temperature>', 'dew temperature at which superheat is read (5 °C unless given)')
+    .option('--condensing <temperature>', 'bubble temperature at which subcooling is read (40 °C unless given)')
+    .addOption(option.json('the change'))
+    .addOption(option.batch('{"refrigerant", "temperature_K", "lost", …}', ...LEAK_FLAGS))
+    .addHelpText('after', EXAMPLES.leak)
     .action((refrigerant, flags, command) =>
-      end(
-        flags.batch
-          ? batch(command, stateBatch)
-          : answerPoint({ ask: state, text: stateText }, refrigerant, flags, terminal),
-      ),
+      end(flags.batch ? batch(command, leakBatch) : answerLeak(refrigerant, flags, terminal)),
     )
 
   chargewright
@@ -111,8 +124,8 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
     .summary('the refrigerants: safety class, glide, boiling point, global warming potential')
     .description('The refrigerants that can be computed, or the facts on those named.')
     .argument('[refrigerant...]', 'only these')
-    .option('--json', 'print everything known of each as one JSON list')
-    .option('--batch', 'read {"refrigerant"} a line from stdin, write its facts a line')
+    .addOption(option.json('everything known of each'))
+    .addOption(option.batch('{"refrigerant"}'))
     .addHelpText('after', EXAMPLES.list)
     .action((names, flags, command) =>
       end(flags.batch ? batch(command, listBatch) : answerList(names, flags, terminal)),
@@ -121,23 +134,9 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
   return chargewright
 }
 
-const UNITS = { 'inch-pound': INCH_POUND, metric: METRIC } as const
-
-const pressure = () =>
-  new Option('--pressure <reading>', '"118 psig", "8.1 bar g", "920 kPa a"; a bare psi or bar is a gauge')
-
-const temperature = () => new Option('--temperature <reading>', '"40 degF", "4.5 °C", "278 K"')
-
-const altitude = () =>
-  new Option('--altitude <height>', 'of the site, "5000 ft" or "1500 m": gauge pressures count from its atmosphere')
-
-const batchOption = (line: string) =>
-  new Option('--batch', `read ${line} a line from stdin, write an answer a line`).conflicts([
-    'pressure',
-    'temperature',
-    'quality',
-    'altitude',
-  ])
+const REFRIGERANT = 'such as R-410A, 454b, propane, CO2'
+const POINT_FLAGS = ['pressure', 'temperature', 'quality', 'altitude'] as const
+const LEAK_FLAGS = ['lost', 'at', 'fill', 'from', 'topUpTo', 'evaporating', 'condensing'] as const
 
 const exitCodes = () =>
   Object.entries(EXIT_CODES)

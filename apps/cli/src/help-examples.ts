@@ -16,6 +16,11 @@ Examples:
   chargewright state R-410A --pressure "118 psig" --temperature "60 degF"
   chargewright state R-22 --pressure "69 psig" --quality 0.2 --json
   echo '{"refrigerant": "CO2", "pressure_Pa": 9e6, "temperature_K": 310}' | chargewright state --batch`,
+  leak: `
+Examples:
+  chargewright leak R-407C --lost "20 %" --at "25 degC"
+  chargewright leak R-448A --lost "40 %" --fill "20 %" --at "77 degF" --top-up-to "100 %" --json
+  echo '{"refrigerant": "R-454B", "temperature_K": 298.15, "lost": 0.1}' | chargewright leak --batch`,
   list: `
 Examples:
   chargewright list

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { atmosphereAt, typedPressure, typedQuality, typedTemperature } from './typed-flag.ts'
+import { atmosphereAt, typedPressure, typedShare, typedTemperature } from './typed-flag.ts'
 
 const at = (altitude?: string) => {
   const atmosphere = atmosphereAt(altitude)
@@ -27,10 +27,18 @@ describe('a pressure flag', () => {
 })
 
 test('[property] a temperature flag is a point, not a difference', () => {
-  expect(typedTemperature('40 degF')).toMatchObject({ value: expect.closeTo(277.594, 3) })
-  expect(typedTemperature('-3 °C')).toMatchObject({ value: expect.closeTo(270.15, 9) })
+  expect(typedTemperature('40 degF', 'temperature')).toMatchObject({ value: expect.closeTo(277.594, 3) })
+  expect(typedTemperature('-3 °C', 'temperature')).toMatchObject({ value: expect.closeTo(270.15, 9) })
 })
 
-test.each(['', ' ', 'half', '1/2', 'NaN', 'Infinity'])('[limit] quality %j is a problem', (text) => {
-  expect(typedQuality(text)).toMatchObject({ ok: false, error: { field: 'quality' } })
+test('[property] a share is a number or a percentage', () => {
+  expect(typedShare('0.2', 'lost')).toEqual({ ok: true, value: 0.2 })
+  expect(typedShare(' 20 % ', 'lost')).toEqual({ ok: true, value: 0.2 })
 })
+
+test.each(['', ' ', '%', 'half', '1/2', 'NaN', 'Infinity', '1.2.3', '20 % 3'])(
+  '[limit] share %j is a problem',
+  (text) => {
+    expect(typedShare(text, 'lost')).toMatchObject({ ok: false, error: { field: 'lost', value: text } })
+  },
+)

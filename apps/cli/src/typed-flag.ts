@@ -26,15 +26,16 @@ export function typedPressure(text: string, atmosphere: Quantity<'absolute press
   return absolute.ok ? ok(absolute.value.si) : absolute
 }
 
-/** `--temperature` as typed, K. */
-export function typedTemperature(text: string): Result<number, Problem> {
-  const temperature = parse(text, 'temperature', { field: 'temperature' })
+/** A temperature as typed, K. */
+export function typedTemperature(text: string, field: string): Result<number, Problem> {
+  const temperature = parse(text, 'temperature', { field })
   return temperature.ok ? ok(temperature.value.si) : temperature
 }
 
-/** `--quality` as typed: a plain number from 0 to 1. */
-export function typedQuality(text: string): Result<number, Problem> {
-  const quality = Number(text)
-  const accepted = 'a number from 0 (all liquid) to 1 (all vapour)'
-  return text.trim() !== '' && Number.isFinite(quality) ? ok(quality) : fail(unreadable('quality', text, accepted))
+/** A share as typed: `0.2` or `20 %`. Its range is the business of whoever asks for it. */
+export function typedShare(text: string, field: string): Result<number, Problem> {
+  const [, digits = '', percent = ''] = /^\s*([-+]?[\d.]+)\s*(%?)\s*$/.exec(text) ?? []
+  const share = digits === '' ? Number.NaN : Number(digits)
+  if (!Number.isFinite(share)) return fail(unreadable(field, text, 'a share such as 0.2 or 20 %'))
+  return ok(percent === '' ? share : share / 100)
 }

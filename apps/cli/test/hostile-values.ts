@@ -3,7 +3,14 @@ import { refrigerantNames } from '@chargewright/refrigerant'
 import fc from 'fast-check'
 
 /** Where the fields of a point have answers. */
-const RANGE = { pressure_Pa: [1e4, 4e6], temperature_K: [200, 400], quality: [0, 1] } as const
+const RANGE = {
+  pressure_Pa: [1e4, 4e6],
+  temperature_K: [200, 400],
+  quality: [0, 1],
+  lost: [0, 1],
+  fill: [0, 1],
+  top_up_to: [0, 1],
+} as const
 
 type Field = keyof typeof RANGE
 

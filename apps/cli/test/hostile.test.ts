@@ -4,12 +4,12 @@ import { expect, test } from 'vitest'
 import { answerLine, type BatchVerb } from '../src/batch/answer-line.ts'
 import { readPoint } from '../src/commands/point-flags.ts'
 import { problemJson } from '../src/problem-json.ts'
-import { assessBatch, saturationBatch, stateBatch } from '../src/verbs/batch.ts'
+import { assessBatch, leakBatch, saturationBatch, stateBatch } from '../src/verbs/batch.ts'
 import { flags, pointLine, visitLine } from './hostile-values.ts'
 
-// 100 000 inputs in all, the same in every run. None may end in anything but an answer or a problem, and a problem must
+// More than 100 000 inputs in all, the same in every run. None may end in anything but an answer or a problem, and a problem must
 // name its field, its value and what would have been accepted.
-const RUNS = { flags: 40_000, saturation: 30_000, state: 20_000, assess: 10_000 }
+const RUNS = { flags: 40_000, saturation: 30_000, state: 20_000, leak: 2_000, assess: 10_000 }
 
 test('[property] flags are read or refused with field, value and range', () => {
   fc.assert(
@@ -25,6 +25,7 @@ test('[property] flags are read or refused with field, value and range', () => {
 test.each([
   ['saturation', pointLine(['pressure_Pa'], ['temperature_K'], ['pressure_Pa', 'temperature_K']), saturationBatch],
   ['state', pointLine(['pressure_Pa', 'temperature_K'], ['pressure_Pa', 'quality']), stateBatch],
+  ['leak', pointLine(['temperature_K', 'lost'], ['temperature_K', 'lost', 'fill', 'top_up_to']), leakBatch],
   ['assess', visitLine, assessBatch(INCH_POUND)],
 ] as const)(
   '[property] %s answers a line with finite numbers or refuses it with field, value and range',

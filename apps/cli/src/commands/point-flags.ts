@@ -1,5 +1,6 @@
 import { fail, ok, type Problem, type Quantity, type Result } from '@chargewright/quantity'
-import { atmosphereAt, typedPressure, typedQuality, typedTemperature } from '../typed-flag.ts'
+import { ifGiven, readFlags } from '../read-flags.ts'
+import { atmosphereAt, typedPressure, typedShare, typedTemperature } from '../typed-flag.ts'
 
 /** The flags of `saturation` and `state`, as typed. */
 export interface PointFlags {
@@ -20,16 +21,10 @@ export interface Point {
 export function readPoint(flags: PointFlags): Result<Point, readonly Problem[]> {
   const atmosphere = atmosphereAt(flags.altitude)
   if (!atmosphere.ok) return fail([atmosphere.error])
-  const read = {
-    pressure_Pa: typed(flags.pressure, (text) => typedPressure(text, atmosphere.value)),
-    temperature_K: typed(flags.temperature, typedTemperature),
-    quality: typed(flags.quality, typedQuality),
-  }
-  const problems = Object.values(read).flatMap((result) => (result && !result.ok ? [result.error] : []))
-  if (problems.length > 0) return fail(problems)
-  const values = Object.entries(read).flatMap(([key, result]) => (result?.ok ? [[key, result.value]] : []))
-  return ok({ ...Object.fromEntries(values), atmosphere: atmosphere.value })
+  const values = readFlags({
+    pressure_Pa: ifGiven(flags.pressure, (text) => typedPressure(text, atmosphere.value)),
+    temperature_K: ifGiven(flags.temperature, (text) => typedTemperature(text, 'temperature')),
+    quality: ifGiven(flags.quality, (text) => typedShare(text, 'quality')),
+  })
+  return values.ok ? ok({ ...values.value, atmosphere: atmosphere.value }) : values
 }
-
-const typed = (text: string | undefined, read: (text: string) => Result<number, Problem>) =>
-  text === undefined ? undefined : read(text)

@@ -3,6 +3,7 @@ import type { BatchVerb } from '../batch/answer-line.ts'
 import { type FieldsOf, type FieldTypes, readFields } from '../batch/fields.ts'
 import { assessObject } from '../commands/assess.ts'
 import { assessJson } from '../commands/assess-json.ts'
+import { LEAK_FIELDS, leak } from '../commands/leak.ts'
 import { listed } from '../commands/list.ts'
 import { SATURATION_FIELDS, saturation } from '../commands/saturation.ts'
 import { STATE_FIELDS, state } from '../commands/state.ts'
@@ -11,6 +12,8 @@ import { missing } from '../failure.ts'
 export const saturationBatch = withFields(SATURATION_FIELDS, saturation)
 
 export const stateBatch = withFields(STATE_FIELDS, state)
+
+export const leakBatch = withFields(LEAK_FIELDS, leak)
 
 export const listBatch = withFields({ refrigerant: 'text' }, ({ refrigerant }) =>
   refrigerant === undefined ? fail(missing('refrigerant', 'a refrigerant, such as R-410A')) : listed(refrigerant),
