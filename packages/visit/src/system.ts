@@ -42,6 +42,14 @@ export const FIGURES = {
   oldDrierVolume: { label: 'Inside volume of the old drier', accepts: ['volume'], example: '8 in³' },
   newDrierVolume: { label: 'Inside volume of the new drier', accepts: ['volume'], example: '16 in³' },
   floodingCharge: { label: 'Charge for head-pressure control', accepts: ['mass'], example: '3 lb' },
+  condenserVolume: { label: 'Inside volume of the condenser', accepts: ['volume'], example: '400 in³' },
+  condenserDesignDifference: {
+    label: 'Design condensing above entering air',
+    accepts: ['temperature difference'],
+    example: '20 °F',
+  },
+  heldCondensing: { label: 'Condensing temperature held in the cold', accepts: ['temperature'], example: '90 °F' },
+  lowestAmbient: { label: 'Lowest outdoor temperature in operation', accepts: ['temperature'], example: '0 °F' },
   boxSetPoint: { label: 'Box set point', accepts: ['temperature'], example: '38 °F' },
   ratedLoadCurrent: { label: 'Rated-load current', accepts: ['current'], example: '14.1 A' },
   elevation: { label: 'Site elevation', accepts: ['elevation'], example: '1200 ft' },
@@ -111,6 +119,8 @@ export const SystemStatementSchema = v.strictObject({
   receiver: stated(v.boolean()),
   sightGlass: stated(v.boolean()),
   accumulator: stated(v.boolean()),
+  /** Outside diameter of the liquid line as it is called, in inches: `3/8`, `1-1/8`. */
+  liquidLineTube: stated(Typed),
   makersChart: stated(MakersChartSchema),
   ...figureEntries,
 })

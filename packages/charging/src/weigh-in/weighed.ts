@@ -1,0 +1,118 @@
+import { type Quantity, quantity, type Statement, say } from '@chargewright/quantity'
+import type { Dose, Finding } from '../assessment.ts'
+import { type Evidence, evidence, type Measure } from '../evidence.ts'
+import { CHARGE_TOLERANCE_SHARE, LIMITS } from '../limit.ts'
+import type { Case } from '../ruling.ts'
+import { hold } from '../sentence.ts'
+import { type ProcedureStep, weighInProcedure } from './procedure.ts'
+
+type Mass = Quantity<'mass'>
+
+/**
+ * What was weighed in since the system was emptied, against what belongs in: within a quarter ounce where the charge is
+ * critical, else within half an ounce or a hundredth, whichever is more.
+ */
+export function weighed(asked: Case, total: Measure<Mass>): Finding {
+  const { visit } = asked
+  const emptied = visit.observations['charge-state']?.position ?? -1
+  const moves = visit.moves.filter((move) => move.position > emptied)
+  const net = moves.reduce((sum, { fact, mass }) => sum + (fact.direction === 'into-system' ? mass.si : -mass.si), 0)
+  const u = Math.hypot(...moves.map(({ mass }) => mass.u ?? 0))
+  const critical = visit.system.facts.meteringDevice === 'capillary'
+  const tolerance = critical
+    ? LIMITS.criticalChargeTolerance
+    : {
+        ...LIMITS.chargeTolerance,
+        quantity: quantity(
+          'mass',
+          Math.max(LIMITS.chargeTolerance.quantity.si, CHARGE_TOLERANCE_SHARE * total.quantity.si),
+        ),
+      }
+  const left = quantity('mass', Math.abs(total.quantity.si - net), u)
+  const inSoFar = moves.length > 0 ? [evidence(say`Weighed in so far ${quantity('mass', net, u)}`)] : []
+
+  if (left.si <= tolerance.quantity.si) {
+    if (u > tolerance.quantity.si) return tooCoarse(u, tolerance.quantity, inSoFar)
+    return hold(
+      evidence(
+        say`The weighed charge is within ${tolerance.quantity} of ${total.quantity}`,
+        [total.evidence, ...inSoFar],
+        tolerance.source,
+      ),
+    )
+  }
+  const mass = quantity('mass', left.si)
+  const under = total.quantity.si > net
+  const reason = evidence(under ? say`${mass} are still to go in` : say`${mass} too much went in`, [
+    total.evidence,
+    ...inSoFar,
+  ])
+  const resolve = evidence(say`The scale must resolve ${tolerance.quantity}`, [], tolerance.source)
+  return under ? weighIn(asked, mass, reason, resolve) : takeOut(mass, reason, resolve)
+}
+
+function tooCoarse(u: number, tolerance: Mass, inSoFar: readonly Evidence[]): Finding {
+  return {
+    kind: 'cannot-tell',
+    sentence: say`The scale is too coarse for this charge`,
+    reasons: [
+      evidence(
+        say`The weighed charge is uncertain by ${quantity('mass', 2 * u)}; it must be right within ${tolerance}`,
+        inSoFar,
+      ),
+    ],
+    steps: [say`Recover, and weigh in again on a finer scale`],
+    next: [],
+  }
+}
+
+function weighIn({ visit, refrigerant }: Case, mass: Mass, reason: Evidence, resolve: Evidence): Finding {
+  const { meteringDevice } = visit.system.facts
+  const dose: Dose = {
+    direction: 'into-system',
+    mass,
+    phase: 'liquid',
+    port: 'liquid-line',
+    compressor: 'stopped',
+    evidence: reason,
+  }
+  const procedure = weighInProcedure({ charge: mass, refrigerant, ...(meteringDevice ? { meteringDevice } : {}) })
+  return {
+    kind: 'add',
+    sentence: say`Weigh in ${mass}, as liquid, into the high side of the stopped system`,
+    reasons: [reason, resolve],
+    // The system is empty: that is the condition under which this is said.
+    steps: procedure.filter(({ id }) => id !== 'empty').map(inOneSentence),
+    dose,
+    next: [],
+  }
+}
+
+function inOneSentence({ act, wait, goOnWhen, stops }: ProcedureStep): Statement {
+  const timed = wait ? say`${act} for ${wait}` : act
+  const seen = goOnWhen ? say`${timed}, until: ${goOnWhen}` : timed
+  const [stop] = stops
+  if (!stop) return seen
+  return stop.after
+    ? say`${seen}. If after ${stop.after} “${stop.seen}”: ${stop.instead}`
+    : say`${seen}. If “${stop.seen}”: ${stop.instead}`
+}
+
+function takeOut(mass: Mass, reason: Evidence, resolve: Evidence): Finding {
+  const dose: Dose = {
+    direction: 'out-of-system',
+    mass,
+    phase: 'liquid',
+    port: 'liquid-line',
+    compressor: 'stopped',
+    evidence: reason,
+  }
+  return {
+    kind: 'recover',
+    sentence: say`Recover ${mass} into a recovery cylinder`,
+    reasons: [reason, resolve],
+    steps: [say`Weigh the cylinder before and after; where the charge is critical, recover all and weigh in again`],
+    dose,
+    next: [],
+  }
+}
