@@ -1,0 +1,153 @@
+import { quantity, type Statement, say } from '@chargewright/quantity'
+import type { Learned } from './learn/learn.ts'
+import type { Observation } from './learn/observation.ts'
+import { adjusted, healthOf, PARAMETER_NAMES, type Parameters } from './learn/parameter.ts'
+import { rootBetween } from './root.ts'
+import { solve } from './solve.ts'
+import type { Conditions, System } from './system.ts'
+
+/** What the charge is to be brought to. */
+export type DoseTarget =
+  /** A weight: the nameplate charge, with lines and drier. `sd_kg` is how well it is known. */
+  | { readonly kind: 'charge'; readonly charge_kg: number; readonly sd_kg: number }
+  /** A reading at the conditions of the visit, from the maker's chart or nameplate. */
+  | { readonly kind: 'superheat' | 'subcooling'; readonly value_K: number; readonly sd_K: number }
+
+export interface DoseEstimate {
+  /** Refrigerant to add, kg; negative to recover. */
+  readonly toGo_kg: number
+  /** 90 % interval of it. */
+  readonly low_kg: number
+  readonly high_kg: number
+  /** What to weigh now: all of it, or part of it with the reasons. */
+  readonly step_kg: number
+  readonly reasons: readonly Statement[]
+}
+
+/** What makes the step smaller. */
+export interface DoseCare {
+  readonly flammable: boolean
+}
+
+/** Two-sided 90 % of a normal distribution. */
+const NINETY = 1.645
+/** Superheat that a step must leave, K: below it liquid is near the compressor. */
+const LEAST_SUPERHEAT_K = 3
+const GREATEST_STEP = 0.25
+/** An interval wider than this share of the nameplate charge, to either side, is tried by half first. */
+const WIDE = 0.12
+
+/**
+ * Grams to the target from what has been learnt so far. After a weighed step, learn again with both sets of readings:
+ * the measured response is then in the belief, and this is the second step.
+ *
+ * Half-step rules (*common practice*): half where the refrigerant burns, where the charge is critical (capillary), where
+ * the interval is wide, and where the whole step would bring the superheat near flooding; never more than a quarter of
+ * the nameplate charge at once.
+ *
+ * @returns undefined when the target is not reached at any charge from 0.3 to 2.5 times the nameplate's
+ */
+export function dose(
+  sized: System,
+  learned: Learned,
+  last: Observation,
+  target: DoseTarget,
+  care: DoseCare,
+): DoseEstimate | undefined {
+  const wanted = chargeAt(sized, learned, learned.parameters, last.conditions, target)
+  if (wanted === undefined) return undefined
+  const toGo_kg = wanted - learned.charge_kg
+  const sd = doseSd(sized, learned, last, target, wanted)
+  if (sd === undefined) return undefined
+  const reasons = halves(sized, learned, last.conditions, toGo_kg, sd, care)
+  const most = GREATEST_STEP * sized.rated.charge_kg
+  const wish = reasons.length > 0 ? toGo_kg / 2 : toGo_kg
+  return {
+    toGo_kg,
+    low_kg: toGo_kg - NINETY * sd,
+    high_kg: toGo_kg + NINETY * sd,
+    step_kg: Math.min(Math.max(wish, -most), most),
+    reasons,
+  }
+}
+
+/** The charge at which the believed system, biases included, shows the target. */
+function chargeAt(
+  sized: System,
+  { bias }: Learned,
+  parameters: Parameters,
+  conditions: Conditions,
+  target: DoseTarget,
+): number | undefined {
+  if (target.kind === 'charge') return target.charge_kg
+  const believed = adjusted(sized, parameters)
+  const name = target.kind === 'superheat' ? 'superheat_K' : 'subcooling_K'
+  const off = (charge: number) => {
+    const solution = solve(believed, conditions, { ...healthOf(sized, parameters, 0), charge_kg: charge })
+    return solution.kind === 'steady' ? solution.readings[name] + (bias[name] ?? 0) - target.value_K : Number.NaN
+  }
+  const { charge_kg } = sized.rated
+  return rootBetween(off, LEAST_CHARGE * charge_kg, MOST_CHARGE * charge_kg, 1e-4 * charge_kg)
+}
+
+const LEAST_CHARGE = 0.3
+const MOST_CHARGE = 2.5
+
+/** First-order propagation of the belief, and of the target's own uncertainty, to what is left to go. */
+function doseSd(
+  sized: System,
+  learned: Learned,
+  last: Observation,
+  target: DoseTarget,
+  wanted: number,
+): number | undefined {
+  if (target.kind === 'charge') return Math.hypot(learned.chargeSd_kg, target.sd_kg)
+  const d = 1e-2
+  const gradient: number[] = []
+  for (const name of PARAMETER_NAMES) {
+    const parameters = { ...learned.parameters, [name]: learned.parameters[name] + d }
+    const there = chargeAt(sized, learned, parameters, last.conditions, target)
+    if (there === undefined) return undefined
+    const now = healthOf(sized, parameters, last.added_kg).charge_kg
+    gradient.push((there - now - (wanted - learned.charge_kg)) / d)
+  }
+  const shifted = chargeAt(sized, learned, learned.parameters, last.conditions, {
+    ...target,
+    value_K: target.value_K + 0.5,
+  })
+  if (shifted === undefined) return undefined
+  const perKelvin = (shifted - wanted) / 0.5
+  const variance = gradient.reduce(
+    (sum, gi, i) => sum + gradient.reduce((s, gj, j) => s + gi * learned.covariance[i]![j]! * gj, 0),
+    0,
+  )
+  return Math.hypot(Math.sqrt(Math.max(variance, 0)), perKelvin * target.sd_K)
+}
+
+function halves(
+  sized: System,
+  learned: Learned,
+  conditions: Conditions,
+  toGo: number,
+  sd: number,
+  { flammable }: DoseCare,
+): readonly Statement[] {
+  const reasons: Statement[] = []
+  if (flammable) reasons.push(say`Half of it: the refrigerant burns`)
+  if (sized.device.kind === 'capillary' && Math.abs(toGo) > NINETY * sd)
+    reasons.push(say`Half of it: the charge is critical`)
+  if (NINETY * sd > WIDE * sized.rated.charge_kg) {
+    reasons.push(say`Half of it: it is known only to ${quantity('mass', NINETY * sd)}`)
+  }
+  if (toGo > 0) {
+    const health = { ...healthOf(sized, learned.parameters, 0), charge_kg: learned.charge_kg + toGo }
+    const after = solve(learned.system, conditions, health)
+    const superheat = after.kind === 'steady' ? after.readings.superheat_K : 0
+    if (superheat < LEAST_SUPERHEAT_K) {
+      reasons.push(
+        say`Half of it: the whole step would leave a superheat of ${quantity('temperature difference', superheat)}`,
+      )
+    }
+  }
+  return reasons
+}
