@@ -4,7 +4,7 @@ import { defineConfig, devices } from '@playwright/test'
 const PORT = 4183
 
 /** The browser that was named, else the one of the system, else Playwright's own. */
-const executablePath = [process.env['CHROMIUM'], '/usr/bin/chromium'].find((path) => path && existsSync(path))
+const executablePath = [process.env.CHROMIUM, '/usr/bin/chromium'].find((path) => path && existsSync(path))
 
 export default defineConfig({
   testDir: 'test',

@@ -32,6 +32,8 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
       const absent = name === 'name' ? 'a name, or where it stands' : 'as on the nameplate'
       return <TextField {...{ id, label, absent, remark, clear, ...suggestions }} kept={facts[name]} keep={choose} />
     }
+    case 'liquidLineTube':
+      return <TextField {...{ id, label, absent: 'for example 3/8', remark, clear }} kept={facts[name]} keep={choose} />
     case 'meteringDevice':
       return (
         <ChoiceField {...{ id, label }} choices={METERING_DEVICES} chosen={facts[name]} absent="" choose={choose} />

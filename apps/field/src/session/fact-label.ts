@@ -9,6 +9,7 @@ export const FACT_LABELS = {
   receiver: 'Receiver',
   sightGlass: 'Sight glass',
   accumulator: 'Accumulator',
+  liquidLineTube: 'Liquid line, outside diameter in inches',
   makersChart: 'Maker’s chart',
 } as const
 
