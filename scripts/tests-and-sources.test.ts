@@ -1,9 +1,9 @@
-import { execFileSync } from 'node:child_process'
-import { existsSync, readFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 
-const tracked = execFileSync('git', ['ls-files', '--cached', '--others', '--exclude-standard'], { encoding: 'utf8' })
-const files = tracked.split('\n').filter((file) => /\.(ts|tsx|mjs|js)$/.test(file) && existsSync(file))
+const files = ['apps', 'bench', 'packages', 'scripts']
+  .flatMap((folder) => readdirSync(folder, { recursive: true, encoding: 'utf8' }).map((path) => `${folder}/${path}`))
+  .filter((path) => /\.(ts|tsx|mjs|js)$/.test(path) && !/\/(node_modules|dist|test-results)\//.test(path))
 const tests = files.filter((file) => /\.(test|spec)\.ts$/.test(file))
 
 // The opening of a test with the first character of its name: test('…, it.each(rows)('…, test(`….
