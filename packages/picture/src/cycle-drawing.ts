@@ -28,9 +28,12 @@ export function cycleDrawing(
   const at = (station: CyclePoint['station']) => points.find((point) => point.station === station)?.state
   const [outlet, suction, discharge, liquid] = [at(1), at(2), at(3), at(5)]
   const warmest = suction ?? outlet
-  const condensed = liquid && (discharge?.enthalpy ?? (high && dewEnthalpy(refrigerant, high.pressure)))
+  const condensed = discharge?.enthalpy ?? acrossDome(refrigerant, high)?.to
   const lowRun = low && liquid && warmest && { level: low, from: liquid.enthalpy, to: warmest.enthalpy }
   const highRun = high && liquid && condensed ? { level: high, from: liquid.enthalpy, to: condensed } : undefined
+  const loneLow = lowRun ? undefined : acrossDome(refrigerant, low)
+  const loneHigh = highRun ? undefined : acrossDome(refrigerant, high)
+  const alone = [loneLow, loneHigh].filter((run) => run !== undefined)
   const runs = [lowRun, highRun].filter((run) => run !== undefined)
   const strokes = [
     ...runs.map(({ level: { pressure }, from, to }) => [
@@ -41,27 +44,33 @@ export function cycleDrawing(
     ...(warmest && discharge ? [[warmest, discharge]] : []),
   ]
   return [
-    ...runs.map((run) => bandOf(run, place, sheet)),
+    ...[...runs, ...alone].map((run) => bandOf(run, place, sheet)),
     ...points.map((point) => regionOf(point, place, sheet)),
     ...strokes.map((states) => inkLine(states.map(place), sheet)),
-    lowRun ? levelLabel(lowRun, 'dew', 1.25, place, preference, sheet) : '',
-    highRun ? levelLabel(highRun, 'bubble', -0.6, place, preference, sheet) : '',
+    ...alone.map(({ level: { pressure }, from, to }) => {
+      const ends = [from, to].map((enthalpy) => place({ enthalpy, pressure }))
+      return inkLine(ends, sheet, STROKE.line)
+    }),
+    ...[lowRun ?? loneLow].map((run) => (run ? levelLabel(run, 'dew', 1.25, place, preference, sheet) : '')),
+    ...[highRun ?? loneHigh].map((run) => (run ? levelLabel(run, 'bubble', -0.6, place, preference, sheet) : '')),
     ...besideLabels(cycle, lowRun, highRun, place, preference, sheet),
     ...points.map((point) => stationMark(point, place, sheet)),
   ].join('')
 }
 
-function dewEnthalpy(refrigerant: Refrigerant, pressure: number): number | undefined {
-  const at = saturationAtPressure(refrigerant, pascal(pressure))
-  return at.ok ? at.value.dew.enthalpy_J_kg : undefined
+/** A level whose states were not read: from bubble to dew, as far as it is sure to reach. */
+function acrossDome(refrigerant: Refrigerant, level: Level | undefined): Run | undefined {
+  if (!level) return undefined
+  const at = saturationAtPressure(refrigerant, pascal(level.pressure))
+  return at.ok ? { level, from: at.value.bubble.enthalpy_J_kg, to: at.value.dew.enthalpy_J_kg } : undefined
 }
 
-const inkLine = (path: readonly Point[], { text, palette }: Sheet): string =>
+const inkLine = (path: readonly Point[], { text, palette }: Sheet, width: number = STROKE.heavy): string =>
   element('path', {
     d: pathThrough(path),
     fill: 'none',
     stroke: palette.ink,
-    'stroke-width': STROKE.heavy * text,
+    'stroke-width': width * text,
     'stroke-linecap': 'round',
   })
 

@@ -20,7 +20,7 @@ export interface StepsPlotted {
   readonly up: Axis
 }
 
-/** Over the mass that went in where the method watches a measure, else the mass itself over the steps. */
+/** Over the mass that went in where the method watches a measure and it was read, else the mass itself over the steps. */
 export const stepsPlotted = (
   steps: readonly ChargeStep[],
   watched: 'superheat' | 'subcooling' | undefined,

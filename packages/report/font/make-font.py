@@ -3,8 +3,9 @@
     python make-font.py <files of @fontsource/atkinson-hyperlegible-next> <output folder>
 
 Latin and Latin Extended are joined to one face, and the signs that the subsets lack and a service record needs are
-drawn from the weight of the face's own minus and equals: → ← ≠ ≤ ≥ ≈ and Δ. The result is WOFF, whose deflate every
-reader of fonts knows, in base64, so that it travels inside the package and is never fetched. Needs fontTools.
+drawn from the weight of the face's own minus and equals: → ← ≠ ≤ ≥ ≈ and Δ. The result is plain TrueType in base64, so that
+it travels inside the package and is never fetched; a packed one is half as long, but the writer of the PDF unpacks it
+anew for every glyph, which took more time than all the rest. Needs fontTools.
 """
 import base64, io, json, sys
 from fontTools.merge import Merger
@@ -34,9 +35,8 @@ def face(folder, weight):
     draw_signs(joined)
     for name_id in (1, 4, 6, 16):
         joined["name"].setName(FACES[weight], name_id, 3, 1, 0x409)
-    joined.flavor = "woff"
     out = io.BytesIO()
-    joined.save(out, reorderTables=None)
+    joined.save(out)
     return out.getvalue()
 
 
@@ -116,9 +116,9 @@ def draw_signs(font):
 if __name__ == "__main__":
     folder, out = sys.argv[1:]
     for weight, name in FACES.items():
-        woff = face(folder, weight)
-        covered = "".join(sorted(chr(code) for code in TTFont(io.BytesIO(woff)).getBestCmap()))
+        ttf = face(folder, weight)
+        covered = "".join(sorted(chr(code) for code in TTFont(io.BytesIO(ttf)).getBestCmap()))
         with open(f"{out}/{name}.json", "w") as file:
-            json.dump({"postScriptName": name, "licence": "OFL 1.1, see LICENSE beside this file", "characters": covered, "woff": base64.b64encode(woff).decode()}, file, ensure_ascii=False)
+            json.dump({"postScriptName": name, "licence": "OFL 1.1, see LICENSE beside this file", "characters": covered, "ttf": base64.b64encode(ttf).decode()}, file, ensure_ascii=False)
             file.write("\n")
-        print(name, len(woff))
+        print(name, len(ttf))

@@ -12,8 +12,8 @@ const FAMILY = 'Atkinson Hyperlegible Next'
  */
 export async function renderPdf({ created, foot, ...definition }: PdfDefinition): Promise<Uint8Array> {
   const { default: pdfmake } = await import('pdfmake')
-  for (const { postScriptName, woff } of [regular, bold]) {
-    pdfmake.virtualfs.writeFileSync(postScriptName, woff, 'base64')
+  for (const { postScriptName, ttf } of [regular, bold]) {
+    pdfmake.virtualfs.writeFileSync(postScriptName, ttf, 'base64')
   }
   // The files are named as the fonts name themselves: the texts of a picture find an embedded font by that name only.
   pdfmake.setFonts({

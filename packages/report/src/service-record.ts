@@ -30,7 +30,7 @@ export function serviceRecord(visit: Visit, assessment: Assessment, options: Rec
   const pictures = picturesPart(visit, assessment, preference, width - GAP - wordsWidth)
   return {
     pageSize,
-    pageMargins: [MARGIN, MARGIN, MARGIN, 42],
+    pageMargins: [MARGIN, 32, MARGIN, 40],
     info: {
       title: printable(`Service record, ${content.system.name.slice(0, 80)}`),
       subject: printable(content.finding.sentence),
@@ -42,11 +42,11 @@ export function serviceRecord(visit: Visit, assessment: Assessment, options: Rec
     content: [
       ...systemPart(content, width),
       findingPart(content),
-      beside(reasonsPart(content), pictures, wordsWidth),
+      beside([...reasonsPart(content), ...conditionsPart(content)], pictures, wordsWidth),
       ...readingsPart(content),
-      beside(conditionsPart(content), measuresPart(content), wordsWidth),
+      ...measuresPart(content, GAP),
       ...weightsPart(content),
-      ...logPart(content),
+      ...logPart(content, GAP),
       ...sourcesPart(content),
       signaturePart(content, width),
     ],
@@ -66,9 +66,17 @@ function beside(left: readonly PdfNode[], right: readonly PdfNode[], leftWidth: 
 }
 
 const sourcesPart = ({ sources }: RecordContent): readonly PdfNode[] =>
-  section('Sources', [
-    paragraph(sources.map((source, i) => `[${i + 1}] ${source}`).join('  '), { size: SIZE.small, color: SOFT }),
-  ])
+  section(
+    'Sources',
+    sources.length === 0
+      ? []
+      : [
+          paragraph(sources.map((source, i) => `[${i + 1}]\u00a0${source}`).join(' · '), {
+            size: SIZE.small,
+            color: SOFT,
+          }),
+        ],
+  )
 
 /** The lines to sign on, and what a signature stands under. */
 function signaturePart({ note }: RecordContent, width: number): PdfNode {
@@ -78,7 +86,7 @@ function signaturePart({ note }: RecordContent, width: number): PdfNode {
   })
   return {
     stack: [
-      paragraph(note, { size: SIZE.small, margin: [0, 10, 0, 26] }),
+      paragraph(note, { size: SIZE.small, margin: [0, 8, 0, 24] }),
       { columns: [line('Technician', 0.4), line('For the owner', 0.4), line('Date', 0.2)], columnGap: GAP },
     ],
     unbreakable: true,

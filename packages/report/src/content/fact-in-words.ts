@@ -1,11 +1,12 @@
-import { type Fact, FIGURE_IDS, figureKind, observationKind, readingKind } from '@chargewright/visit'
+import { type Fact, observationKind, readingKind } from '@chargewright/visit'
+import { factName } from './entry-name.ts'
 
 /** An entry in words, with its values as they were typed. */
 export function factInWords(fact: Fact): string {
   switch (fact.kind) {
     case 'system-described':
       return `System: ${Object.entries(fact.facts)
-        .map(([name, stated]) => `${factName(name)} ${statedInWords(stated)}`)
+        .map(([name, stated]) => `${factName(name).toLowerCase()} ${statedInWords(stated)}`)
         .join(', ')}`
     case 'reading':
       return `${readingKind(fact.what).label} “${fact.value}”`
@@ -33,22 +34,6 @@ export const PORTS = {
   'liquid-line': 'liquid-line port',
   receiver: 'receiver',
 } as const
-
-const NAMES: Readonly<Record<string, string>> = {
-  name: 'name',
-  refrigerant: 'refrigerant',
-  meteringDevice: 'metering device',
-  application: 'application',
-  receiver: 'receiver',
-  sightGlass: 'sight glass',
-  accumulator: 'accumulator',
-  makersChart: 'maker’s chart',
-}
-
-function factName(name: string): string {
-  const figure = FIGURE_IDS.find((id) => id === name)
-  return figure ? figureKind(figure).label.toLowerCase() : (NAMES[name] ?? name)
-}
 
 function statedInWords(stated: unknown): string {
   if (stated === null) return 'taken back'

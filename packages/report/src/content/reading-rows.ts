@@ -1,4 +1,4 @@
-import type { Assessment, MeasureId } from '@chargewright/charging'
+import type { Assessment, MeasureId, MethodId } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import { describeProblem } from '@chargewright/quantity'
 import { READING_IDS, readingKind, STATIONS, type Visit } from '@chargewright/visit'
@@ -66,9 +66,16 @@ const MEASURES: Readonly<Record<MeasureId, string>> = {
   condensingRise: 'Condensing above entering air',
 }
 
+const TARGETS: Readonly<Record<MethodId, string>> = {
+  superheat: 'Target superheat',
+  subcooling: 'Target subcooling',
+  'sight-glass': 'Target',
+  weight: 'Charge to weigh in',
+}
+
 /** Derived values worth reading beside what was typed; those that only repeat a reading are left out. */
 export function measureRows(
-  { measures, target }: Assessment,
+  { measures, target, method }: Assessment,
   { readings }: Visit,
   preference: UnitPreference,
 ): readonly MeasureRow[] {
@@ -79,5 +86,6 @@ export function measureRows(
       ? [{ label: MEASURES[id], quantity: quantityCell(measure.quantity, preference) }]
       : []
   })
-  return target ? [{ label: 'Target', quantity: quantityCell(target.quantity, preference) }, ...rows] : rows
+  const label = method ? TARGETS[method.id] : 'Target'
+  return target ? [{ label, quantity: quantityCell(target.quantity, preference) }, ...rows] : rows
 }

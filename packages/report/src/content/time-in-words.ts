@@ -11,7 +11,9 @@ export function clockOf(at: string): string {
 export const timeOf = (at: string): string => `${dayOf(at)} ${clockOf(at)}`
 
 /** How to read the times of a record. */
-export const zoneOf = (times: readonly string[]): string =>
-  times.every((at) => at.endsWith('Z'))
+export function zoneOf(times: readonly string[]): string {
+  if (times.length === 0) return ''
+  return times.every((at) => at.endsWith('Z'))
     ? 'Times are UTC, as the device told them.'
     : 'Times are as the device told them.'
+}

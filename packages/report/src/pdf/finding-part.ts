@@ -1,7 +1,7 @@
 import { findingMark } from '@chargewright/picture'
 import type { RecordContent } from '../content/record-content.ts'
 import type { PdfNode } from './node.ts'
-import { CARE, paragraph, SIZE, SOFT, section } from './style.ts'
+import { CARE, cited, paragraph, SIZE, SOFT, section } from './style.ts'
 
 const MARK = 46
 
@@ -30,10 +30,10 @@ export function reasonsPart({ finding, cautions }: RecordContent): readonly PdfN
     ...section(
       'Why',
       finding.reasons.map(({ depth, text, source }) => {
-        const cited = source === undefined ? text : `${text} [${source}]`
+        const words = cited(text, source)
         return depth === 0
-          ? paragraph(cited, { bold: true, margin: [0, 3, 0, 1] })
-          : paragraph(cited, { size: SIZE.small, color: SOFT, margin: [8 * Math.min(depth, 5), 0, 0, 0] })
+          ? paragraph(words, { bold: true, margin: [0, 3, 0, 1] })
+          : paragraph(words, { size: SIZE.small, color: SOFT, margin: [8 * Math.min(depth, 5), 0, 0, 0] })
       }),
     ),
     ...section('What to do', numbered(finding.steps)),
@@ -41,7 +41,7 @@ export function reasonsPart({ finding, cautions }: RecordContent): readonly PdfN
     ...section(
       'Care',
       cautions.map(({ statement, source }) =>
-        paragraph(`${statement} [${source}]`, { color: CARE, margin: [0, 0, 0, 1.5] }),
+        paragraph(cited(statement, source), { color: CARE, margin: [0, 0, 0, 1.5] }),
       ),
     ),
   ]

@@ -6,15 +6,16 @@ const UNKNOWN = '?'
 
 /**
  * Text as the embedded font can print it: line ends become spaces, accents are joined to their letters, and a character
- * that the font lacks is replaced by its plain form or by a question mark. The data exports keep the text as typed.
+ * that the font lacks is replaced by its plain form or by a question mark; what has no place to break gets some. The data exports keep the text as typed.
  */
 export function printable(text: string): string {
-  let out = ''
-  for (const char of text.normalize('NFC').replace(/\s+/g, (space) => (COVERED.has(space) ? space : ' '))) {
-    out += COVERED.has(char) ? char : plain(char)
-  }
-  return out
+  const spaced = text.normalize('NFC').replace(/\s/g, (space) => (COVERED.has(space) ? space : ' '))
+  const covered = Array.from(spaced, (char) => (COVERED.has(char) ? char : plain(char))).join('')
+  return covered.replace(TOO_LONG, '$& ')
 }
+
+/** A run of letters that no column would hold; it is broken, so that nothing runs off the paper. */
+const TOO_LONG = /\S{30}(?=\S)/g
 
 function plain(char: string): string {
   const parts = [...char.normalize('NFKD')].filter((part) => COVERED.has(part))

@@ -25,12 +25,12 @@ export function paragraph(text: string, { size = SIZE.body, bold = false, color 
 export function section(title: string, nodes: readonly PdfNode[]): readonly PdfNode[] {
   const [first, ...rest] = nodes
   if (first === undefined) return []
-  const heading = paragraph(title, { size: SIZE.heading, bold: true, margin: [0, 9, 0, 2] })
+  const heading = paragraph(title, { size: SIZE.heading, bold: true, margin: [0, 8, 0, 2] })
   // The heading stays with its first lines.
   return [{ stack: [heading, first], unbreakable: true }, ...rest]
 }
 
-/** A ruled table with a head; nothing where it has no rows. */
+/** A ruled table, its head repeated on every page; nothing where it has no rows. */
 export function table(
   widths: PdfTable['widths'],
   head: readonly string[],
@@ -38,11 +38,16 @@ export function table(
 ): readonly PdfNode[] {
   if (rows.length === 0) return []
   const cell = (content: string | PdfNode): PdfNode => (typeof content === 'string' ? paragraph(content) : content)
-  const heads = head.map((name) => paragraph(name, { size: SIZE.small, color: SOFT }))
+  const heads = head.length === 0 ? [] : [head.map((name) => paragraph(name, { size: SIZE.small, color: SOFT }))]
+  const body = [...heads, ...rows.map((row) => row.map(cell))]
   return [
     {
-      table: { headerRows: 1, dontBreakRows: true, widths, body: [heads, ...rows.map((row) => row.map(cell))] },
+      table: { headerRows: heads.length, dontBreakRows: true, widths, body },
       layout: 'ruled',
     },
   ]
 }
+
+/** A statement with the number of its source, which does not stand alone on a line. */
+export const cited = (statement: string, source: number | undefined): string =>
+  source === undefined ? statement : `${statement}\u00a0[${source}]`

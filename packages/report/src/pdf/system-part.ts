@@ -9,8 +9,10 @@ export function systemPart({ system, visit }: RecordContent, width: number): rea
   const day = visit.from === '' ? 'nothing entered yet' : span(visit.from, visit.to)
   const by = visit.by.length > 0 ? `Entered by ${visit.by.join(', ')}. ` : ''
   const facts = system.rows.map(({ label, value, quantity }) => {
-    const converted = quantity && quantity.shown !== value ? ` (${quantity.shown})` : ''
-    return `${label} ${value}${converted}`
+    const converted = quantity && plain(quantity.shown) !== plain(value) ? ` (${quantity.shown})` : ''
+    const stated = `${value}${converted}`
+    // A value and its unit stay on one line.
+    return `${label} ${quantity ? stated.replaceAll(' ', '\u00a0') : stated}`
   })
   return [
     {
@@ -29,6 +31,9 @@ export function systemPart({ system, visit }: RecordContent, width: number): rea
     rule(width, 1.2),
   ]
 }
+
+/** `3 ton` and `3.0 ton` say the same. */
+const plain = (value: string): string => value.replace(/\.0+(?!\d)/g, '').replace(/\s/g, '')
 
 export const rule = (width: number, lineWidth: number): PdfNode => ({
   canvas: [{ type: 'line', x1: 0, y1: 0, x2: width, y2: 0, lineWidth, lineColor: INK }],

@@ -2,7 +2,7 @@ import type { RecordContent } from '../content/record-content.ts'
 import { clockOf } from '../content/time-in-words.ts'
 import type { PdfNode } from './node.ts'
 import { shortened } from './printable.ts'
-import { CARE, paragraph, SIZE, SOFT, section, table } from './style.ts'
+import { CARE, cited, paragraph, SIZE, SOFT, section, table } from './style.ts'
 
 /** Earlier readings of a kind that are printed; the data exports have all. */
 const MOST_EARLIER = 4
@@ -44,15 +44,19 @@ function before(earlier: RecordContent['readings'][number]['earlier']): string {
   return (earlier.length > MOST_EARLIER ? ['…', ...last] : last).join(', ')
 }
 
-export const measuresPart = ({ measures }: RecordContent): readonly PdfNode[] =>
-  section(
-    'Derived from them',
+/** Derived values, in two tables side by side so that they take half the height. */
+export function measuresPart({ measures }: RecordContent, gap: number): readonly PdfNode[] {
+  const half = Math.ceil(measures.length / 2)
+  const [left, right] = [measures.slice(0, half), measures.slice(half)].map((rows) =>
     table(
-      ['*', 'auto', 'auto'],
+      ['*', 88, 62],
       ['', 'value', 'converted'],
-      measures.map(({ label, quantity }) => [label, paragraph(quantity.shown, { bold: true }), quantity.other]),
+      rows.map(({ label, quantity }) => [label, paragraph(quantity.shown, { bold: true }), quantity.other]),
     ),
-  )
+  ) as [readonly PdfNode[], readonly PdfNode[]]
+  const nodes = left.length === 0 ? [] : inHalves([...left, ...right], gap)
+  return section('Derived from them', nodes)
+}
 
 /** What had to hold before the method may speak, and what else could make the same readings. */
 export const conditionsPart = ({ conditions, lookAlikes }: RecordContent): readonly PdfNode[] => [
@@ -60,14 +64,11 @@ export const conditionsPart = ({ conditions, lookAlikes }: RecordContent): reado
     'Conditions of the method',
     table(
       [48, '*'],
-      ['', ''],
+      [],
       conditions.map(({ state, statement, source, remedy }) => [
         paragraph(state, { bold: true, ...(state === 'met' ? {} : { color: CARE }) }),
         {
-          stack: [
-            paragraph(source === undefined ? statement : `${statement} [${source}]`),
-            ...(remedy === undefined ? [] : [remark(remedy)]),
-          ],
+          stack: [paragraph(cited(statement, source)), ...(remedy === undefined ? [] : [remark(remedy)])],
         },
       ]),
     ),
@@ -76,7 +77,7 @@ export const conditionsPart = ({ conditions, lookAlikes }: RecordContent): reado
     'What else could look like this',
     table(
       [48, '*'],
-      ['', ''],
+      [],
       lookAlikes.map(({ verdict, label, statement }) => [
         paragraph(verdict, { bold: true, ...(verdict === 'excluded' ? {} : { color: CARE }) }),
         { stack: [paragraph(label), paragraph(statement, { size: SIZE.small, color: SOFT })] },
@@ -119,7 +120,10 @@ export const weightsPart = ({ moves, cylinders }: RecordContent): readonly PdfNo
 ]
 
 /** What was done and seen besides, and everything that does not stand as it was entered. */
-export const logPart = ({ happenings, corrections, problems, doubts }: RecordContent): readonly PdfNode[] => [
+export const logPart = (
+  { happenings, corrections, problems, doubts }: RecordContent,
+  gap: number,
+): readonly PdfNode[] => [
   ...section(
     'Corrections, problems and doubts',
     capped([
@@ -133,9 +137,24 @@ export const logPart = ({ happenings, corrections, problems, doubts }: RecordCon
   ),
   ...section(
     'Seen and done',
-    capped(happenings.map(({ at, words }) => paragraph(shortened(`${clockOf(at)}  ${words}`)))),
+    inHalves(capped(happenings.map(({ at, words }) => paragraph(shortened(`${clockOf(at)}  ${words}`)))), gap),
   ),
 ]
+
+/** Short lines side by side, down the left column first. */
+function inHalves(lines: readonly PdfNode[], gap: number): readonly PdfNode[] {
+  if (lines.length < 2) return lines
+  const half = Math.ceil(lines.length / 2)
+  return [
+    {
+      columns: [
+        { width: '*', stack: lines.slice(0, half) },
+        { width: '*', stack: lines.slice(half) },
+      ],
+      columnGap: gap,
+    },
+  ]
+}
 
 const capped = (lines: readonly PdfNode[]): readonly PdfNode[] =>
   lines.length <= MOST_LINES
