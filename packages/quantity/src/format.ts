@@ -11,7 +11,7 @@ export const COVERAGE = 2
  */
 export function format(q: Quantity, preference: UnitPreference, showUncertainty = false): string {
   const unit = preferredUnit(q.dimension, preference)
-  if (showUncertainty && q.u !== undefined) {
+  if (showUncertainty && q.u !== undefined && q.u !== 0) {
     return `${formatNumber(q, unit)} ± ${formatUncertainty(q.u, unit)} ${unit.symbol}`
   }
   const hundredths = Math.round(Math.abs(fromSi(q.si, unit)) * 100)
@@ -26,8 +26,7 @@ export function formatNumber(q: Quantity, unit: Unit): string {
 
 /** A known uncertainty is never rounded away: below the last digit shown it counts as one of it. */
 function formatUncertainty(u: number, unit: Unit): string {
-  const expanded = Math.abs((COVERAGE * u) / unit.scale)
-  return rounded(u > 0 ? Math.max(expanded, 10 ** -unit.decimals) : expanded, unit.decimals)
+  return rounded(Math.max(Math.abs((COVERAGE * u) / unit.scale), 10 ** -unit.decimals), unit.decimals)
 }
 
 function poundsAndOunces(hundredths: number, negative: boolean): string {

@@ -27,13 +27,12 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
   const clear = () => choose(null)
   switch (name) {
     case 'name':
-    case 'refrigerant': {
+    case 'refrigerant':
+    case 'liquidLineTube': {
       const suggestions = name === 'refrigerant' ? { suggestions: refrigerantNames() } : {}
-      const absent = name === 'name' ? 'a name, or where it stands' : 'as on the nameplate'
-      return <TextField {...{ id, label, absent, remark, clear, ...suggestions }} kept={facts[name]} keep={choose} />
+      const words = { id, label, absent: WANTED[name], remark, clear, ...suggestions }
+      return <TextField {...words} kept={facts[name]} keep={choose} />
     }
-    case 'liquidLineTube':
-      return <TextField {...{ id, label, absent: 'for example 3/8', remark, clear }} kept={facts[name]} keep={choose} />
     case 'meteringDevice':
       return (
         <ChoiceField {...{ id, label }} choices={METERING_DEVICES} chosen={facts[name]} absent="" choose={choose} />
@@ -58,3 +57,9 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
 }
 
 const YES_NO = { yes: 'yes', no: 'no' } as const
+
+const WANTED = {
+  name: 'a name, or where it stands',
+  refrigerant: 'as on the nameplate',
+  liquidLineTube: 'outside diameter in inches, for example 3/8',
+} as const

@@ -3,47 +3,8 @@ import type { System, SystemStatement } from '@chargewright/visit'
 import { useState } from 'preact/hooks'
 import type { FactName } from '../session/fact-label.ts'
 import type { Kept } from '../session/session.ts'
+import { SYSTEM_GROUPS } from '../session/system-groups.ts'
 import { SystemField } from './system-field.tsx'
-
-/** The facts in the order in which one meets them: what it is, its nameplate, its lines, its site. */
-const GROUPS: readonly { readonly title: string; readonly facts: readonly FactName[] }[] = [
-  {
-    title: 'What it is',
-    facts: [
-      'name',
-      'refrigerant',
-      'meteringDevice',
-      'application',
-      'nominalCapacity',
-      'receiver',
-      'sightGlass',
-      'accumulator',
-    ],
-  },
-  {
-    title: 'Nameplate',
-    facts: [
-      'nameplateCharge',
-      'nameplateSubcooling',
-      'valveSuperheatMin',
-      'valveSuperheatMax',
-      'ratedLoadCurrent',
-      'makersChart',
-    ],
-  },
-  {
-    title: 'Lines and parts',
-    facts: [
-      'lineLength',
-      'includedLineLength',
-      'lineChargePerLength',
-      'oldDrierVolume',
-      'newDrierVolume',
-      'floodingCharge',
-    ],
-  },
-  { title: 'Site', facts: ['elevation', 'atmosphericPressure', 'boxSetPoint'] },
-]
 
 interface Props {
   readonly system: System
@@ -60,7 +21,7 @@ export function SystemForm({ system, units, remarkOn, state }: Props) {
   return (
     <section class="system" aria-labelledby="system">
       <h2 id="system">System</h2>
-      {GROUPS.map(({ title, facts }, i) => (
+      {SYSTEM_GROUPS.map(({ title, facts }, i) => (
         <details key={title} class="group" open={isNew && i === 0}>
           <summary>
             <h3>{title}</h3>

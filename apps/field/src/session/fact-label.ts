@@ -10,6 +10,7 @@ export const FACT_LABELS = {
   sightGlass: 'Sight glass',
   accumulator: 'Accumulator',
   liquidLineTube: 'Liquid line, outside diameter in inches',
+  liquidLineTube: 'Liquid-line tube',
   makersChart: 'Maker’s chart',
 } as const
 

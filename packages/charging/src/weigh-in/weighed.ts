@@ -89,8 +89,8 @@ function weighIn({ visit, refrigerant }: Case, mass: Mass, reason: Evidence, res
 }
 
 function inOneSentence({ act, wait, goOnWhen, stops }: ProcedureStep): Statement {
-  const timed = wait ? say`${act} for ${wait}` : act
-  const seen = goOnWhen ? say`${timed}, until: ${goOnWhen}` : timed
+  const timed = wait ? say`${act} (${wait})` : act
+  const seen = goOnWhen ? say`${timed}, until “${goOnWhen}”` : timed
   const [stop] = stops
   if (!stop) return seen
   return stop.after
