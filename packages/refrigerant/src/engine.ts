@@ -9,6 +9,7 @@ import {
   type FixedComposition,
   fixedComposition,
 } from './mixture/fixed-composition.ts'
+import { type IdealGas, idealGas } from './mixture/ideal.ts'
 import { type MixtureModel, mixtureModel, type PairData } from './mixture/mixture-model.ts'
 
 /** The compiled equations of one composition. Holds scratch memory: one engine serves one caller at a time. */
@@ -17,6 +18,8 @@ export interface Engine {
   readonly moleFractions: Float64Array
   readonly massFractions: Float64Array
   readonly fluid: FixedComposition
+  /** The ideal-gas part of each component alone, for phases of another composition. */
+  readonly componentIdeals: readonly IdealGas[]
   readonly bubble: SaturationLine
   /** The same line as `bubble` for a pure fluid, whose vapour is then the incipient phase. */
   readonly dew: SaturationLine
@@ -47,6 +50,7 @@ const MIN_BLEND_TEMPERATURE_K = 173.15
 const HIGHEST_SATURATION = 0.998
 /** The bubble pressure of a blend can pass over the critical pressure; saturation by pressure stops below it. */
 const HIGHEST_SATURATION_PRESSURE = 0.99
+const ALONE = Float64Array.of(1)
 const REFERENCE_TEMPERATURE_K = 273.15
 const REFERENCE_ENTHALPY_J_KG = 200_000
 const REFERENCE_ENTROPY_J_KGK = 1_000
@@ -75,6 +79,7 @@ export function buildEngine(
     moleFractions,
     massFractions,
     fluid,
+    componentIdeals: components.map((one) => idealGas([one], ALONE, model.gasConstant_J_molK, reducingOf)),
     bubble,
     dew,
     critical,

@@ -2,7 +2,7 @@ import type { Engine } from './engine.ts'
 import { solveLine } from './equilibrium/saturation-line.ts'
 import { type Split, solveSplit, split } from './equilibrium/split.ts'
 import { type Ends, endsOf, startSplit } from './equilibrium/split-start.ts'
-import { evaluateIdeal, idealGas } from './mixture/ideal.ts'
+import { evaluateIdeal, type IdealValues } from './mixture/ideal.ts'
 import type { Phase } from './mixture/phase.ts'
 import type { Refrigerant } from './refrigerant.ts'
 import type { Saturation } from './saturation.ts'
@@ -86,15 +86,27 @@ export function stateOfSplit(engine: Engine, { u, liquid, vapour, model }: Split
   }
 }
 
+const ideal: IdealValues = { a: 0, aT: 0, aTT: 0 }
+
 /** Density, enthalpy and entropy by mass of a phase of any composition, in the components' own reference state. */
-function byMass({ model }: Engine, phase: Phase, T: number): { density: number; enthalpy: number; entropy: number } {
+function byMass(
+  { model, componentIdeals }: Engine,
+  phase: Phase,
+  T: number,
+): { density: number; enthalpy: number; entropy: number } {
   const R = model.gasConstant_J_molK
-  const ideal = { a: 0, aT: 0, aTT: 0 }
-  evaluateIdeal(idealGas(model.components, phase.x, R), T, ideal)
-  const M = model.components.reduce((sum, fluid, i) => sum + phase.x[i]! * fluid.molarMass_kg_mol, 0)
+  let M = 0
+  let a = 0
+  let aT = 0
+  for (const [i, x] of phase.x.entries()) {
+    evaluateIdeal(componentIdeals[i]!, T, ideal)
+    M += x * model.components[i]!.molarMass_kg_mol
+    a += x * (ideal.a + Math.log(x))
+    aT += x * ideal.aT
+  }
   return {
     density: phase.density * M,
-    enthalpy: (R * T * (phase.P / phase.density + ideal.aT + phase.aT)) / M,
-    entropy: (R * (ideal.aT + phase.aT - ideal.a - Math.log(phase.density) - phase.a)) / M,
+    enthalpy: (R * T * (phase.P / phase.density + aT + phase.aT)) / M,
+    entropy: (R * (aT + phase.aT - a - Math.log(phase.density) - phase.a)) / M,
   }
 }

@@ -7,12 +7,15 @@ import type { Row } from './build-table.ts'
 import type { Surface } from './property-table.ts'
 import { fitSurface } from './surface.ts'
 
-const COLUMNS = 12
-/** The departures from straight lines are small and smooth, and flashes are dear: every third row is enough. */
-export const DOME_EVERY = 3
+const COLUMNS = 22
+/** A trace of a very volatile component leaves within the first bubbles: columns stand closer there. */
+const STRETCH = 0.25
+/** The departures from straight lines are small, and flashes are dear: every fourth row is enough. */
+export const DOME_EVERY = 4
 /** Qualities at which a row is flashed; the first and the last stand for the limits at the saturation lines. */
-const INNER = 9
-const QUALITIES = [1e-4, ...Array.from({ length: INNER }, (_, k) => (k + 1) / (INNER + 1)), 1 - 1e-4]
+const INNER = 18
+const NEARLY = 1e-4
+const QUALITIES = [NEARLY, ...Array.from({ length: INNER }, (_, k) => spaced((k + 1) / (INNER + 1))), 1 - NEARLY]
 const ITERATIONS = 20
 
 const FIELDS = ['temperature', 'volume', 'entropy', 'quality'] as const
@@ -40,7 +43,7 @@ export function domeSurface(engine: Engine, everyRow: readonly Row[]): Surface |
     if (!flashRow(engine, flash, row, z, departures)) return undefined
     for (const field of FIELDS) {
       for (let j = 0; j < COLUMNS; j++) {
-        samples[field][i * COLUMNS + j] = interpolate(z, departures[field], j / (COLUMNS - 1))
+        samples[field][i * COLUMNS + j] = interpolate(z, departures[field], spaced(j / (COLUMNS - 1)))
       }
     }
   }
@@ -48,12 +51,16 @@ export function domeSurface(engine: Engine, everyRow: readonly Row[]): Surface |
   return {
     every: DOME_EVERY,
     columns: COLUMNS,
-    stretch: 0,
+    stretch: STRETCH,
     temperature: spline('temperature'),
     volume: spline('volume'),
     entropy: spline('entropy'),
     quality: spline('quality'),
   }
+}
+
+function spaced(y: number): number {
+  return (y * (y + STRETCH)) / (1 + STRETCH)
 }
 
 /** Departures of one row from the straight lines, at the qualities of `QUALITIES`, and the z of each. */

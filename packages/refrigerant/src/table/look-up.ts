@@ -31,17 +31,6 @@ export function lookUp(table: PropertyTable, pressure: number, enthalpy: number,
   const row = findRow(table, pressure)
   if (row < 0) return false
   const stride = table.rows + 2
-  const hL = curve(table.curves, CURVE.liquidEnthalpy * stride + row)
-  if (enthalpy < hL) {
-    const share = (hL - enthalpy) / curve(table.curves, CURVE.liquidRange * stride + row)
-    if (!(share <= 1)) return false
-    blend(table.liquid, table.liquid.temperature, table.liquid.volume, findColumn(table.liquid, share, row))
-    out.region = 'liquid'
-    out.temperature_K = values[0]!
-    out.density_kg_m3 = values[1]!
-    out.quality = 0
-    return true
-  }
   const hV = curve(table.curves, CURVE.vapourEnthalpy * stride + row)
   if (enthalpy > hV) {
     const share = (enthalpy - hV) / curve(table.curves, CURVE.vapourRange * stride + row)
@@ -53,7 +42,18 @@ export function lookUp(table: PropertyTable, pressure: number, enthalpy: number,
     out.quality = 1
     return true
   }
-  if (!(enthalpy <= hV)) return false
+  const hL = curve(table.curves, CURVE.liquidEnthalpy * stride + row)
+  if (enthalpy < hL) {
+    const share = (hL - enthalpy) / curve(table.curves, CURVE.liquidRange * stride + row)
+    if (!(share <= 1)) return false
+    blend(table.liquid, table.liquid.temperature, table.liquid.volume, findColumn(table.liquid, share, row))
+    out.region = 'liquid'
+    out.temperature_K = values[0]!
+    out.density_kg_m3 = values[1]!
+    out.quality = 0
+    return true
+  }
+  if (!(enthalpy >= hL)) return false
   out.quality = (enthalpy - hL) / (hV - hL)
   twoPhase(table, row, pressure, out)
   return true
@@ -72,15 +72,13 @@ export function entropyAt(table: PropertyTable, pressure: number, enthalpy: numb
     const sV = curve(table.curves, CURVE.vapourEntropy * stride + row)
     const straight = sL + z * (sV - sL)
     if (!table.dome) return straight
-    blend(table.dome, table.dome.entropy, table.dome.entropy, findDome(table, table.dome, row, z))
-    return straight + values[0]!
+    return straight + blendOne(table.dome, table.dome.entropy, findDome(table, table.dome, row, z))
   }
   const surface = enthalpy < hL ? table.liquid : table.vapour
   const range = curve(table.curves, (enthalpy < hL ? CURVE.liquidRange : CURVE.vapourRange) * stride + row)
   const share = (enthalpy < hL ? hL - enthalpy : enthalpy - hV) / range
   if (!(share <= 1)) return Number.NaN
-  blend(surface, surface.entropy, surface.entropy, findColumn(surface, share, row))
-  return values[0]!
+  return blendOne(surface, surface.entropy, findColumn(surface, share, row))
 }
 
 /** Temperature of the bubble point at a pressure, K; NaN outside the table. */
@@ -116,8 +114,7 @@ function twoPhase(table: PropertyTable, row: number, pressure: number, out: Tabl
     blend(dome, dome.temperature, dome.volume, at)
     out.temperature_K += values[0]!
     factor *= values[1]!
-    blend(dome, dome.quality, dome.quality, at)
-    out.quality = z + values[0]!
+    out.quality = z + blendOne(dome, dome.quality, at)
   }
   out.density_kg_m3 = 1 / (vL + factor * (vV - vL))
 }
@@ -141,14 +138,12 @@ function findColumn({ columns, stretch }: Surface, share: number, row: number): 
 }
 
 /** The same for the dome, whose rows are fewer: `rowWeights` then belong to those. */
-function findDome(table: PropertyTable, { every, columns }: Surface, row: number, z: number): number {
+function findDome(table: PropertyTable, dome: Surface, row: number, z: number): number {
   // The weights of the row hold its fraction: Σ k·w_k = 1 + t.
-  const place = (row + rowWeights[1]! + 2 * rowWeights[2]! + 3 * rowWeights[3]! - 1) / every
-  const domeRow = cell(place, (table.rows - 1) / every)
+  const place = (row + rowWeights[1]! + 2 * rowWeights[2]! + 3 * rowWeights[3]! - 1) / dome.every
+  const domeRow = cell(place, (table.rows - 1) / dome.every)
   setWeights(rowWeights, place - domeRow)
-  const column = cell(z * (columns - 1), columns - 1)
-  setWeights(columnWeights, z * (columns - 1) - column)
-  return domeRow * (columns + 2) + column
+  return findColumn(dome, z, domeRow)
 }
 
 function curve(curves: Float64Array, i: number): number {
@@ -179,6 +174,16 @@ function blend({ columns }: Surface, f: Float32Array, g: Float32Array, i: number
     b * (w * g[j]! + x * g[j + 1]! + y * g[j + 2]! + z * g[j + 3]!) +
     c * (w * g[k]! + x * g[k + 1]! + y * g[k + 2]! + z * g[k + 3]!) +
     d * (w * g[l]! + x * g[l + 1]! + y * g[l + 2]! + z * g[l + 3]!)
+}
+
+/** One field of a surface. */
+function blendOne({ columns }: Surface, f: Float32Array, i: number): number {
+  const w = columnWeights
+  let sum = 0
+  for (let row = 0, k = i; row < 4; row++, k += columns + 2) {
+    sum += rowWeights[row]! * (w[0]! * f[k]! + w[1]! * f[k + 1]! + w[2]! * f[k + 2]! + w[3]! * f[k + 3]!)
+  }
+  return sum
 }
 
 /** The weights of `spline.ts`. */

@@ -32,7 +32,7 @@ export interface Surface {
   /** Only every so many-th row of the table is a row of this surface. */
   readonly every: number
   readonly columns: number
-  /** y and the share t of the enthalpy range are tied by t = y·(y + stretch)/(1 + stretch). In the dome y is z. */
+  /** y and the share of the enthalpy range, in the dome z, are tied by share = y·(y + stretch)/(1 + stretch). */
   readonly stretch: number
   readonly temperature: Float32Array
   /** ρ of the liquid, p/ρ of the vapour, which hardly changes with p. */
