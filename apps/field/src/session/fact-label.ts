@@ -9,7 +9,6 @@ export const FACT_LABELS = {
   receiver: 'Receiver',
   sightGlass: 'Sight glass',
   accumulator: 'Accumulator',
-  liquidLineTube: 'Liquid line, outside diameter in inches',
   liquidLineTube: 'Liquid-line tube',
   makersChart: 'Maker’s chart',
 } as const
