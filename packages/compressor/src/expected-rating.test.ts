@@ -182,7 +182,10 @@ describe('the curve of the whole system', () => {
   }
   const air = { outdoor: quantity('temperature', 305, 0.5), box: quantity('temperature', 277.5, 0.5) }
   const preferred = (curves: readonly SystemCurve[], where = air) =>
-    preferredExpectation('power', { curves, air: where }, COMPRESSOR, FOUND)
+    preferredExpectation('power', {
+      system: { curves, ...where },
+      compressor: { compressor: COMPRESSOR, operating: FOUND },
+    })
 
   test('[property] goes before the compressor, on the plane between its entries', () => {
     const result = preferred([curve])
@@ -192,6 +195,10 @@ describe('the curve of the whole system', () => {
 
   test('[property] is left aside where it is of another quantity', () => {
     expect(preferred([{ ...curve, what: 'capacity' }])).toEqual({ ok: true, value: expected('power') })
+  })
+
+  test('[limit] with neither curve there is nothing to expect', () => {
+    expect(preferredExpectation('power', {})).toMatchObject({ ok: false, error: { kind: 'missing' } })
   })
 
   test('[property] gives its own entries back', () => {

@@ -24,10 +24,10 @@ test('[property] decimal commas and semicolons give the same points', () => {
 describe('what is refused, and where', () => {
   test.each([
     ['nothing', ' \n ', 'rating table'],
-    ['a word among the suction temperatures', GRID.replace('30', 'cold'), 'suction temperature in the heading'],
-    ['a word for a discharge temperature', GRID.replace('100', 'hot'), 'line 3, discharge temperature'],
-    ['a word for a value', GRID.replace('440.9', 'high'), 'line 2, value 2'],
-    ['more values than suction temperatures', `${GRID}\n120,1,2,3`, 'line 5'],
+    ['a word among the suction temperatures', GRID.replace('30', 'cold'), 'rating table, heading'],
+    ['a word for a discharge temperature', GRID.replace('100', 'hot'), 'rating table, line 3, first cell'],
+    ['a word for a value', GRID.replace('440.9', 'high'), 'rating table, line 2'],
+    ['more values than suction temperatures', `${GRID}\n120,1,2,3`, 'rating table, line 5'],
   ])('[limit] %s', (_, text, field) => {
     expect(readRatingPoints(text, '°F')).toMatchObject({ ok: false, error: { field } })
   })

@@ -25,7 +25,7 @@ export const POWER: RatingPolynomial = {
 }
 
 /** Invented: the published power over 230 V at a power factor of 0.96, so that there are amps to test. */
-export const CURRENT: RatingPolynomial = {
+const CURRENT: RatingPolynomial = {
   ...POWER,
   what: 'current',
   unit: 'A',

@@ -130,3 +130,17 @@ describe('the coldest spot', () => {
     expect(judgeEvacuation(log(60, [250, 260]), { resolution })).toMatchObject({ ok: false })
   })
 })
+
+test.each([
+  ['start', Number.NaN],
+  ['limit', Number.NaN],
+  ['limit', 20],
+  ['hold', 0],
+] as const)('[limit] a criterion whose %s is %f is refused', (what, si) => {
+  const specification = HOLD_CRITERIA.specification
+  const criterion = { ...specification, [what]: { ...specification[what], si } }
+  expect(judgeEvacuation(log(60, [250, 260]), { criterion })).toMatchObject({
+    ok: false,
+    error: { kind: 'out-of-range' },
+  })
+})

@@ -13,7 +13,7 @@ import {
 import { evacuationSteps } from './evacuation-steps.ts'
 import { type Evidence, evidence } from './evidence.ts'
 import { FEWEST_READINGS, fitRise, MAX_RESOLUTION_PA, type RiseFit } from './fit-rise.ts'
-import { HOLD_CRITERIA, type HoldCriterion } from './hold-criterion.ts'
+import { badCriterion, HOLD_CRITERIA, type HoldCriterion } from './hold-criterion.ts'
 import { type ColdestSpot, type HoldKind, holdVerdict } from './hold-verdict.ts'
 import type { PressureLog } from './pressure-log.ts'
 import { type RiseCause, riseCause } from './rise-cause.ts'
@@ -45,15 +45,16 @@ export interface EvacuationFinding {
  * the criterion is still named.
  *
  * @param log from the moment of shutting off
- * @returns the finding; else the problem with the coldest spot or the resolution
+ * @returns the finding; else the problem with criterion, resolution or coldest spot
  * @source default criterion: UFGS 15182; moisture by levelling: common practice
  */
 export function judgeEvacuation(log: PressureLog, options: EvacuationOptions = {}): Result<EvacuationFinding, Problem> {
   const { criterion = HOLD_CRITERIA.specification, resolution, coldestSpot } = options
   const coldest = coldestSpot === undefined ? ok(undefined) : vapourAt(coldestSpot)
   if (!coldest.ok) return coldest
-  const badResolution = outOfRange('resolution of the gauge', resolution?.si ?? 0, 0, MAX_RESOLUTION_PA, 'Pa')
-  if (badResolution) return fail(badResolution)
+  const problem =
+    badCriterion(criterion) ?? outOfRange('resolution of the gauge', resolution?.si ?? 0, 0, MAX_RESOLUTION_PA, 'Pa')
+  if (problem) return fail(problem)
   const fit = fitRise(log, resolution?.si)
   const cause = fit.ok
     ? riseCause(fit.value, (criterion.limit.si - criterion.start.si) / criterion.hold.si)

@@ -31,13 +31,30 @@ describe('in the units of a vacuum gauge', () => {
   // COMPUTED from the same equations (coefficients REMEMBERED) in another program, to the digits given.
   test.each([
     [-40, 96.3],
+    [-30, 178.0],
     [-20, 319.9],
+    [-10, 560.1],
     [0, 956.8],
+    [10, 1597.7],
+    [20, 2611.0],
+    [30, 4181.6],
     [32, 4584.5],
+    [35, 5170.3],
+    [40, 6294.9],
     [45, 7630.7],
+    [50, 9210.7],
+    [60, 13256.8],
+    [70, 18786.8],
     [72, 20107.8],
+    [75, 22241.3],
     [77, 23771.1],
+    [80, 26237.8],
+    [90, 36142.9],
+    [100, 49145.2],
     [110, 66010.8],
+    [120, 87643.1],
+    [130, 115096.5],
+    [212, 760702.5],
   ])('[oracle] %f °F: %f micron', (t, microns) => {
     expect(Math.abs(at(fahrenheit(t)) / MICRON / microns - 1)).toBeLessThan(6e-4)
   })

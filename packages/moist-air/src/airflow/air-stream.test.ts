@@ -37,9 +37,17 @@ describe('density at altitude, by the handbook’s table of pressures', () => {
 
   // COMPUTED from p = 14.696 (1 − 6.8754e-6 Z)^5.2559, to the digits given.
   test.each([
+    [-1000, 1.0367],
+    [0, 1.0],
+    [1000, 0.9644],
     [2000, 0.9298],
+    [3000, 0.8962],
+    [4000, 0.8637],
     [5000, 0.8321],
+    [6000, 0.8014],
+    [7000, 0.7716],
     [8000, 0.7428],
+    [10000, 0.6877],
   ])('[oracle] %d ft: %f of the density at sea level', (feet, ratio) => {
     const pressure = atmosphericPressure(quantity('elevation', feet * 0.3048))
     if (!pressure.ok) throw new Error(pressure.error.field)

@@ -35,10 +35,22 @@ describe('the classic formula', () => {
     expect(Math.abs(found().standardAirflow.si / CFM / classic - 1)).toBeLessThan(0.005)
   })
 
-  // COMPUTED factor 1.08 × density ratio at 5000 ft, 0.8986, pressure 12.228 psia.
-  test('[oracle] at 5000 ft the same heat and rise are 1.08/0.8986 times the volume', () => {
-    const high = stream(12.228 * 6894.757)
-    expect(found({}, high).airflow.si / found().airflow.si).toBeCloseTo(1.08 / 0.8986, 3)
+  // COMPUTED: 1.08 times the density ratio of the altitude, with its pressure in psia.
+  test.each([
+    [-1000, 15.235, 1.1196],
+    [0, 14.696, 1.08],
+    [1000, 14.173, 1.0415],
+    [2000, 13.664, 1.0042],
+    [3000, 13.171, 0.9679],
+    [4000, 12.692, 0.9328],
+    [5000, 12.228, 0.8986],
+    [6000, 11.777, 0.8655],
+    [7000, 11.34, 0.8334],
+    [8000, 10.916, 0.8022],
+    [10000, 10.107, 0.7427],
+  ])('[oracle] at %d ft (%f psia) the factor 1.08 is %f', (_, psia, factor) => {
+    const high = stream(psia * 6894.757293168)
+    expect((1.08 * found().airflow.si) / found({}, high).airflow.si).toBeCloseTo(factor, 3)
     expect(found({}, high).standardAirflow.si / found().standardAirflow.si).toBeCloseTo(1, 9)
   })
 })

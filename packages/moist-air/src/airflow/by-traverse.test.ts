@@ -47,9 +47,18 @@ describe('velocity pressure', () => {
 
   // COMPUTED constants at altitude, from 1096.7/√ρ in lb/ft³.
   test.each([
+    [1.0367, 3933.1],
+    [1.0, 4004.6],
     [0.9644, 4077.8],
+    [0.9298, 4153.0],
+    [0.8962, 4230.0],
+    [0.8637, 4309.1],
     [0.8321, 4390.2],
+    [0.8014, 4473.4],
+    [0.7716, 4558.8],
+    [0.7428, 4646.5],
     [0.6877, 4829.0],
+    [0.297, 7348.5],
   ])('[oracle] at %f of standard density the constant is %f', (share, expected) => {
     expect(Math.abs(constant(share) / expected - 1)).toBeLessThan(0.0003)
   })
