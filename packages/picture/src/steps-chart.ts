@@ -12,6 +12,9 @@ import { type StepPoint, type StepsPlotted, stepsPlotted } from './steps-plotted
 import { element } from './svg.ts'
 import { STROKE } from './tokens.ts'
 
+/** Of more steps only the first and the last are named; the table has all. */
+const MOST_LABELS = 6
+
 /**
  * The weighed steps of a visit: what the method watches over what went in, as it closes on its target. Where the scale
  * alone decides, what went in over the steps, as it closes on the charge to weigh in.
@@ -26,7 +29,7 @@ export function stepsChart(
 ): Picture | undefined {
   if (visit.moves.length === 0) return undefined
   const steps = chargeSteps(visit, assessment)
-  const watched = watchedBy(assessment)
+  const watched = steps.some(({ measure }) => measure) ? watchedBy(assessment) : undefined
   const drawn = stepsPlotted(steps, watched, assessment, preference)
   const { points, target, tolerance, across, up } = drawn
   const at = plot(sheet, across, up, { text: target?.name ?? '', share: 1 })
@@ -48,7 +51,11 @@ export function stepsChart(
       STROKE.line * text,
     ),
     ...points.map((point) => pointMark(at.place(point.at), reachAt(at, point.at, point.spread), sheet)),
-    ...points.map((point, i) => stepLabel(at, point, points[i - 1], sheet)),
+    ...points.map((point, i) =>
+      points.length <= MOST_LABELS || i === 0 || i === points.length - 1
+        ? stepLabel(at, point, points[i - 1], sheet)
+        : '',
+    ),
   )
 }
 

@@ -15,7 +15,7 @@ export function printable(text: string): string {
 }
 
 /** A run of letters that no column would hold; it is broken, so that nothing runs off the paper. */
-const TOO_LONG = /\S{30}(?=\S)/g
+const TOO_LONG = /\S{40}(?=\S)/g
 
 function plain(char: string): string {
   const parts = [...char.normalize('NFKD')].filter((part) => COVERED.has(part))
