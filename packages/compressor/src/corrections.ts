@@ -1,4 +1,4 @@
-import { fail, ok, type Problem, type Quantity, type Result, say } from '@chargewright/quantity'
+import { fail, ok, type Problem, type Quantity, quantity, type Result, say } from '@chargewright/quantity'
 import type { Compressor, Motor } from './compressor.ts'
 import { type Evidence, evidence } from './evidence.ts'
 import { MOTOR_SOURCE, type MotorDraw, motorDraw } from './motor-draw.ts'
@@ -85,7 +85,14 @@ function supply(
   const factor = draw.value[what]
   // Half the correction for the law, and what the voltmeter leaves open, by the law's slope at its steepest, 1 for 1.
   const u = Math.hypot((factor - 1) / 2, (voltage.u ?? 0) / voltage.si)
-  return ok({ factor, u, evidence: evidence(say`times ${rounded(factor)} at ${voltage}`, MOTOR_SOURCE) })
+  return ok({
+    factor,
+    u,
+    evidence: evidence(
+      say`times ${rounded(factor)} for a voltage of ${voltage}, rated ${quantity('voltage', motor.voltage_V)}`,
+      MOTOR_SOURCE,
+    ),
+  })
 }
 
 const SUPERHEAT_SOURCE = 'Rice & Dabiri 1981, F = 0.75'

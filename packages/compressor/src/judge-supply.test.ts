@@ -86,6 +86,14 @@ describe('the verdict', () => {
   })
 })
 
+test('[property] a doubtful unbalance says how far the motor may be loaded', () => {
+  expect(
+    judged([480, 450, 452], 460)
+      .steps.map((s) => render(s, INCH_POUND))
+      .join('|'),
+  ).toMatch(/load the motor to 8\d(\.\d)? % at most/)
+})
+
 describe('hostile voltages', () => {
   test.each<[string, readonly number[], number]>([
     ['none', [], 230],

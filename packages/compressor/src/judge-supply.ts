@@ -55,44 +55,20 @@ export function judgeSupply(
     .find((p) => p !== undefined)
   if (problem) return fail(problem)
 
-  const mean = quantity('voltage', average(voltages.map((v) => v.si)), average(voltages.map((v) => v.u ?? 0)))
-  const [low, high] = [1 - TOLERANCE, 1 + TOLERANCE].map((share) => quantity('voltage', share * nominal.si)) as [
-    typeof mean,
-    typeof mean,
-  ]
-  const inTolerance = mean.si >= low.si && mean.si <= high.si
-  const level = evidence(
-    say`Supply ${mean} is ${inTolerance ? 'within' : mean.si < low.si ? 'below' : 'above'} ${low} to ${high}`,
-    'NEMA MG-1: nameplate voltage ± 10 % (recalled)',
-  )
-  const levelStep = say`Find the cause of the voltage: connections, wire size, transformer taps, the utility`
+  const level = levelOf(voltages, nominal)
   if (voltages.length === 1) {
-    return ok({ kind: inTolerance ? 'sound' : 'doubtful', reasons: [level], steps: inTolerance ? [] : [levelStep] })
+    return ok({ kind: level.within ? 'sound' : 'doubtful', reasons: [level.evidence], steps: level.steps })
   }
-
   const unbalance = voltageUnbalance(voltages)
   const { value, u } = unbalance
   const derating = deratingFactor(value)
-  const kind = value + u > STOP ? 'stop' : value > LITTLE || !inTolerance ? 'doubtful' : 'sound'
+  const kind = value + u > STOP ? 'stop' : value > LITTLE || !level.within ? 'doubtful' : 'sound'
   return ok({
     kind,
     unbalance,
     ...(derating === undefined ? {} : { derating }),
-    reasons: [
-      level,
-      evidence(
-        say`Voltage unbalance ${percent(value)} ± ${percent(2 * u)} %, largest departure from the mean over the mean`,
-        'NEMA MG-1',
-      ),
-      ...(kind === 'stop' ? [evidence(say`A motor must not run above ${percent(STOP)} %`, 'NEMA MG-1 as quoted')] : []),
-    ],
-    steps: [
-      ...(kind === 'stop' ? [say`Stop the compressor and lock it out until the supply is put right`] : []),
-      ...(value > LITTLE
-        ? [say`Check connections, contactor and fuses of each phase, then single-phase loads, then the utility`]
-        : []),
-      ...(inTolerance ? [] : [levelStep]),
-    ],
+    reasons: [level.evidence, unbalanceInWords(value, u), ...(kind === 'stop' ? [TOO_MUCH] : [])],
+    steps: [...unbalanceSteps(kind, value, derating), ...level.steps],
   })
 }
 
@@ -101,4 +77,51 @@ const TOLERANCE = 0.1
 const LITTLE = 0.01
 const STOP = 0.05
 
-const percent = (fraction: number): number => Math.round(fraction * 1000) / 10
+interface Level {
+  readonly within: boolean
+  readonly evidence: Evidence
+  readonly steps: readonly Statement[]
+}
+
+function levelOf(voltages: readonly Quantity<'voltage'>[], nominal: Quantity<'voltage'>): Level {
+  // One meter reads all three, so that its error does not shrink in the mean.
+  const mean = quantity('voltage', average(voltages.map((v) => v.si)), average(voltages.map((v) => v.u ?? 0)))
+  const low = quantity('voltage', (1 - TOLERANCE) * nominal.si)
+  const high = quantity('voltage', (1 + TOLERANCE) * nominal.si)
+  const side = mean.si < low.si ? 'below' : mean.si > high.si ? 'above' : 'within'
+  return {
+    within: side === 'within',
+    evidence: evidence(
+      say`Supply ${mean} is ${side} ${low} to ${high}`,
+      'NEMA MG-1: nameplate voltage ± 10 % (recalled)',
+    ),
+    steps:
+      side === 'within'
+        ? []
+        : [say`Find the cause of the voltage: connections, wire size, transformer taps, the utility`],
+  }
+}
+
+function unbalanceInWords(value: number, u: number): Evidence {
+  return evidence(
+    say`Voltage unbalance ${percent(value)} ± ${percent(2 * u)} %: largest departure from the mean, over the mean`,
+    'NEMA MG-1',
+  )
+}
+
+const TOO_MUCH = evidence(say`No motor may run above ${percent(STOP)} %, and this may be`, 'NEMA MG-1 as quoted')
+
+function unbalanceSteps(
+  kind: SupplyFinding['kind'],
+  value: number,
+  derating: number | undefined,
+): readonly Statement[] {
+  const find = say`With the power locked out check connections, contactor and fuses of each phase; then single-phase loads, then the utility`
+  if (kind === 'stop') return [say`Stop the compressor and lock it out until the supply is put right`, find]
+  if (value <= LITTLE) return []
+  return [find, ...(derating === undefined ? [] : [say`Until then load the motor to ${percent(derating)} % at most`])]
+}
+
+function percent(fraction: number): number {
+  return Math.round(fraction * 1000) / 10
+}

@@ -26,7 +26,7 @@ function below(what: RatedQuantity): readonly Statement[] {
     case 'power':
     case 'current':
       return [
-        say`Read both pressures and the voltage again: amps are only as good as they are`,
+        say`Read both pressures and the voltage again: what is expected is only as good as they are`,
         say`Vapour leaks back inside: worn or broken valves, scroll or cylinder, a relief or unloader that stands open`,
         say`It runs unloaded, or slower than rated`,
       ]

@@ -3,10 +3,15 @@ import type { HoldCriterion } from './hold-criterion.ts'
 import type { HoldKind } from './hold-verdict.ts'
 import type { RiseCause } from './rise-cause.ts'
 
-/** What to do now, in order: common practice. */
+/**
+ * What to do now, in order: common practice.
+ *
+ * @param doomed the leak alone is sure to break the criterion before its time is up
+ */
 export function evacuationSteps(
   kind: HoldKind,
   cause: RiseCause,
+  doomed: boolean,
   { start, hold }: HoldCriterion,
 ): readonly Statement[] {
   const again = say`Pull down to ${start}, shut off and watch for ${hold} again`
@@ -19,8 +24,8 @@ export function evacuationSteps(
     case 'falling':
       return [say`See that the pump is shut off and that system and gauge have come to rest`, again]
     case 'keep-watching':
-      return leaks
-        ? [HOSES_FIRST, FIND_LEAK, again]
+      return doomed
+        ? [say`No need to wait: the leak alone will take it above the limit`, ...remedy(cause), again]
         : [say`Leave it shut off and write down a reading every minute or so until ${hold} have passed`]
     case 'pass':
       return leaks

@@ -86,6 +86,16 @@ describe('the cause', () => {
     expect(render(finding.steps[0]!, UNITS)).toContain('rises steadily')
   })
 
+  test('[property] after twenty minutes a leak that will break the criterion need not be watched on, a lesser one is', () => {
+    const steps = (rate: number) => {
+      const finding = judged(every(2, 20, (t) => 250 + rate * t))
+      expect(finding).toMatchObject({ kind: 'keep-watching', cause: 'leak' })
+      return render(finding.steps[0]!, UNITS)
+    }
+    expect(steps(8)).toContain('No need to wait')
+    expect(steps(2)).toContain('Leave it shut off')
+  })
+
   test('[property] a dry, tight system is tight, and says how small a leak would have shown', () => {
     const finding = judged(every(2, 60, () => 250))
     expect(finding).toMatchObject({ kind: 'pass', cause: 'tight' })

@@ -65,9 +65,14 @@ export function judgeEvacuation(log: PressureLog, options: EvacuationOptions = {
     cause,
     sentence,
     reasons: [reason, fit.ok ? riseEvidence(fit.value, cause, log, criterion) : TOO_FEW],
-    steps: evacuationSteps(kind, cause, criterion),
+    steps: evacuationSteps(kind, cause, fit.ok && isDoomed(fit.value, log, criterion), criterion),
     ...(fit.ok ? { fit: fit.value } : {}),
   })
+}
+
+/** Even the least leak of the interval goes above the limit in time. */
+function isDoomed({ leak }: RiseFit, log: PressureLog, { limit, hold }: HoldCriterion): boolean {
+  return log[0]!.pressure_Pa + leak.low * hold.si > limit.si
 }
 
 function vapourAt(coldestSpot: Kelvin): Result<ColdestSpot, Problem> {

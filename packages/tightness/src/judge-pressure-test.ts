@@ -79,7 +79,7 @@ export function judgePressureTest(test: PressureTest): Result<PressureTestFindin
   const detectable = quantity('pressure difference', 2 * NORMAL_95 * u)
   const reasons = [
     evidence(
-      say`Expected ${pressureAtTemperature(start.value, end.value.temperature)} absolute at ${end.value.temperature}, read ${end.value.pressure}: a change of ${change}`,
+      say`Expected ${pressureAtTemperature(start.value, end.value.temperature)} at ${end.value.temperature}, read ${end.value.pressure}: a change of ${change}`,
       'perfect gas at constant volume, absolute pressures',
       [reading(start.value, 'Start'), reading(end.value, 'End')],
     ),
@@ -87,14 +87,14 @@ export function judgePressureTest(test: PressureTest): Result<PressureTestFindin
     ...(test.atmosphereAtEnd || test.end.pressure.dimension === 'absolute pressure'
       ? []
       : [evidence(say`The atmosphere was not read again: the weather counts into the uncertainty`, 'common practice')]),
-    ...(duration.si < FULL_HOLD.si
-      ? [evidence(say`${duration} is less than the ${FULL_HOLD} of a full test`, 'UFGS 15182')]
+    ...(duration.si < FULL_HOLD_H * 3600
+      ? [evidence(say`${duration} is less than the ${FULL_HOLD_H} h of a full test`, 'UFGS 15182')]
       : []),
   ]
   return ok({ kind, change, detectable, reasons, ...words(kind, change, detectable, duration) })
 }
 
-const FULL_HOLD = quantity('duration', 24 * 3600)
+const FULL_HOLD_H = 24
 const MAX_U_PA = 1e7
 const MAX_S = 30 * 86_400
 /** Standard deviation of the atmosphere from one day to the next: common practice. */
