@@ -1,0 +1,82 @@
+import { INCH_POUND, METRIC } from '@chargewright/quantity'
+import type { Fact } from '@chargewright/visit'
+import { describe, expect, test } from 'vitest'
+import { definitionText } from '../test/definition-text.ts'
+import { EXAMPLES, type Example, example, exampleWith, visitOf } from '../test/example-visits.ts'
+import { pageCount, pdfText } from '../test/pdf-text.ts'
+import { renderPdf } from './render-pdf.ts'
+import { serviceRecord } from './service-record.ts'
+
+const CREATED = '2026-07-01T12:00:00Z'
+const record = ({ visit, assessment }: Example, preference = INCH_POUND) =>
+  serviceRecord(visit, assessment, { preference, created: CREATED, about: 'Invented: no such system exists.' })
+
+/** Letters alone: where a line breaks is the paper's affair. */
+const letters = (text: string) => text.replace(/\s/g, '')
+
+describe('the file of every example', () => {
+  test.each(EXAMPLES.map((each) => [each.name, each] as const))(
+    '[property] %s: one or two pages in both unit systems, and every paragraph can be read back',
+    async (_, each) => {
+      for (const preference of [INCH_POUND, METRIC]) {
+        const definition = record(each, preference)
+        const bytes = await renderPdf(definition)
+        expect(Buffer.from(bytes.slice(0, 8)).toString('latin1')).toBe('%PDF-1.7')
+        expect(pageCount(bytes)).toBeLessThanOrEqual(2)
+        const printed = letters(pdfText(bytes).join(''))
+        for (const paragraph of definitionText(definition.content).split('\n')) {
+          expect(printed).toContain(letters(paragraph))
+        }
+        expect(printed).toContain(letters(definition.foot))
+      }
+    },
+  )
+})
+
+test('[property] the same definition gives the same bytes, and is not changed by it', async () => {
+  const definition = record(example('orifice-add'))
+  const before = JSON.stringify(definition)
+  const [first, second] = [await renderPdf(definition), await renderPdf(definition)]
+  expect(Buffer.from(first).equals(Buffer.from(second))).toBe(true)
+  expect(JSON.stringify(definition)).toBe(before)
+})
+
+test('[property] the only date in the file is the one that was passed in', async () => {
+  const file = Buffer.from(await renderPdf(record(example('orifice-hold')))).toString('latin1')
+  expect(file.match(/D:\d{14}Z/g)).toEqual(['D:20260701120000Z'])
+})
+
+test('[property] labels of the pictures are letters of the file, not outlines', async () => {
+  const printed = letters(pdfText(await renderPdf(record(example('orifice-add')))).join(''))
+  for (const label of ['13.8°Fabovetarget', '67°wetbulb', 'enthalpy,kJ/kg', '110.0psig,dew36.2°F']) {
+    expect(printed).toContain(label)
+  }
+})
+
+test('[limit] hostile texts and many moves make more pages, and every move is on them', async () => {
+  const long = 'W'.repeat(200)
+  const move: Fact = {
+    kind: 'refrigerant-moved',
+    direction: 'into-system',
+    mass: '1 oz',
+    phase: 'vapour',
+    port: 'suction',
+    compressor: 'running',
+    refrigerant: long,
+    cylinder: '<svg onload="x">&\u0000\ud800 漢字',
+  }
+  const each = exampleWith(
+    'orifice-add',
+    { kind: 'system-described', facts: { name: long } },
+    { kind: 'note', text: '\u202e→ 😀 '.repeat(2000) },
+    ...Array.from({ length: 60 }, () => move),
+  )
+  const bytes = await renderPdf(record(each))
+  expect(pageCount(bytes)).toBeGreaterThan(2)
+  const printed = letters(pdfText(bytes).join(''))
+  expect(printed.match(/compressorrunning/g)!.length).toBeGreaterThanOrEqual(60)
+})
+
+test('[limit] an empty visit is one page', async () => {
+  expect(pageCount(await renderPdf(record(visitOf(), METRIC)))).toBe(1)
+})
