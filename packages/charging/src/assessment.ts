@@ -1,6 +1,7 @@
 import type { Quantity, Statement } from '@chargewright/quantity'
 import type { EntryProblem, FigureId, ObservationId, ReadingId } from '@chargewright/visit'
 import type { Evidence, Measure } from './evidence.ts'
+import type { Limit } from './limit.ts'
 import type { Measures } from './measures/measures.ts'
 
 /** The ways to find the right charge, and their names in words. */
@@ -104,6 +105,11 @@ export interface Finding {
   readonly next: readonly NextEntry[]
 }
 
+/** What a method aims at: a superheat, a subcooling or a mass, and how far off it still counts as met. */
+export interface Target extends Measure {
+  readonly tolerance: Limit
+}
+
 /** The answer to a visit: everything a screen, a prompt or a report shows. Derived, never edited. */
 export interface Assessment {
   /** Version of the rules that gave this answer; kept with it, so that an old record gives its old answer. */
@@ -115,8 +121,7 @@ export interface Assessment {
   readonly cautions: readonly Caution[]
   /** Derived values worth showing beside the readings they come from. */
   readonly measures: Measures
-  /** What the method aims at: a superheat, a subcooling or a mass. */
-  readonly target?: Measure
+  readonly target?: Target
   readonly problems: readonly EntryProblem[]
   readonly doubts: readonly EntryProblem[]
 }

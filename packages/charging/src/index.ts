@@ -11,6 +11,7 @@ export {
   METHODS,
   type MethodId,
   type NextEntry,
+  type Target,
 } from './assessment.ts'
 export type { Evidence, Measure } from './evidence.ts'
 export { LIMITS, type Limit } from './limit.ts'

@@ -1,8 +1,7 @@
 import type { Problem } from '@chargewright/quantity'
 import type { Refrigerant } from '@chargewright/refrigerant'
 import type { Visit } from '@chargewright/visit'
-import type { Condition, Finding, LookAlike } from './assessment.ts'
-import type { Measure } from './evidence.ts'
+import type { Condition, Finding, LookAlike, Target } from './assessment.ts'
 import type { Measures } from './measures/measures.ts'
 
 /** What a method works from. */
@@ -18,7 +17,7 @@ export interface Ruling {
   readonly lookAlikes: readonly LookAlike[]
   readonly finding: Finding
   /** The target the method set itself, where it has one. */
-  readonly target?: Measure
+  readonly target?: Target
   /** What could not be read on the way, the maker's chart for instance. */
   readonly problems?: readonly Problem[]
 }

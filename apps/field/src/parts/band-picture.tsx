@@ -1,11 +1,8 @@
-import { type Assessment, LIMITS, type Measure } from '@chargewright/charging'
+import type { Assessment, Measure } from '@chargewright/charging'
 import { COVERAGE, format, type Quantity, type UnitPreference } from '@chargewright/quantity'
 
-/** The methods that hold one value against a band, and the band they use. */
-const BANDS = {
-  superheat: { title: 'Superheat', tolerance: LIMITS.superheatTolerance.quantity },
-  subcooling: { title: 'Subcooling', tolerance: LIMITS.subcoolingTolerance.quantity },
-} as const
+/** The methods that hold one value against a band. */
+const TITLES = { superheat: 'Superheat', subcooling: 'Subcooling' } as const
 
 interface Props {
   readonly assessment: Assessment
@@ -18,7 +15,8 @@ export function BandPicture({ assessment, units }: Props) {
   if (method?.id !== 'superheat' && method?.id !== 'subcooling') return null
   const value: Measure | undefined = measures[method.id]
   if (!value || !target) return null
-  const { title, tolerance } = BANDS[method.id]
+  const title = TITLES[method.id]
+  const tolerance = target.tolerance.quantity
   const words = {
     value: `${title} ${format(value.quantity, units, true)}`,
     target: `target ${format(without(target.quantity), units)} ± ${format(tolerance, units)}`,

@@ -48,7 +48,7 @@ export function bySubcooling(asked: Case): Ruling {
     conditions,
     lookAlikes,
     finding,
-    ...(target ? { target } : {}),
+    ...(target ? { target: { ...target, tolerance: LIMITS.subcoolingTolerance } } : {}),
   })
 
   const stopped = gate(visit, conditions, NEEDED)

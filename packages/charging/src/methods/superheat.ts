@@ -43,7 +43,9 @@ export function bySuperheat(asked: Case): Ruling {
     conditions,
     lookAlikes,
     finding,
-    ...(target.ok && target.value.kind === 'target' ? { target: target.value.measure } : {}),
+    ...(target.ok && target.value.kind === 'target'
+      ? { target: { ...target.value.measure, tolerance: LIMITS.superheatTolerance } }
+      : {}),
   })
   if (!target.ok) return { ...rule(missingEntries([unreadableChart])), problems: [target.error] }
 

@@ -7,6 +7,7 @@ import { leaveTheCharge } from '../look-alikes/judge.ts'
 import { lostCharge } from '../look-alikes/lost-charge.ts'
 import type { Case, Ruling } from '../ruling.ts'
 import { amount } from '../weigh-in/amount.ts'
+import { chargeTolerance } from '../weigh-in/charge-tolerance.ts'
 import { weighed } from '../weigh-in/weighed.ts'
 
 /**
@@ -15,7 +16,8 @@ import { weighed } from '../weigh-in/weighed.ts'
  */
 export function byWeight(asked: Case): Ruling {
   const { visit } = asked
-  const { total, problems } = amount(asked)
+  const { total: sum, problems } = amount(asked)
+  const total = sum && { ...sum, tolerance: chargeTolerance(asked, sum.quantity) }
   const conditions: Condition[] = [...equalised(visit), systemEmpty(asked)]
   const rule = (finding: Finding, lookAlikes: readonly LookAlike[] = []): Ruling => ({
     conditions,

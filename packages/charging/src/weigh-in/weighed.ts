@@ -1,38 +1,31 @@
-import { type Quantity, quantity, type Statement, say } from '@chargewright/quantity'
+import { COVERAGE, type Quantity, quantity, type Statement, say } from '@chargewright/quantity'
 import type { Dose, Finding } from '../assessment.ts'
 import { type Evidence, evidence, type Measure } from '../evidence.ts'
-import { CHARGE_TOLERANCE_SHARE, LIMITS } from '../limit.ts'
+import type { Limit } from '../limit.ts'
 import type { Case } from '../ruling.ts'
 import { hold } from '../sentence.ts'
 import { type ProcedureStep, weighInProcedure } from './procedure.ts'
 
 type Mass = Quantity<'mass'>
 
-/**
- * What was weighed in since the system was emptied, against what belongs in: within a quarter ounce where the charge is
- * critical, else within half an ounce or a hundredth, whichever is more.
- */
-export function weighed(asked: Case, total: Measure<Mass>): Finding {
+/** What belongs in, and how far off it still counts as right. */
+export interface ChargeTarget extends Measure<Mass> {
+  readonly tolerance: Limit<'mass'>
+}
+
+/** What was weighed in since the system was emptied, against what belongs in. */
+export function weighed(asked: Case, total: ChargeTarget): Finding {
   const { visit } = asked
+  const { tolerance } = total
   const emptied = visit.observations['charge-state']?.position ?? -1
   const moves = visit.moves.filter((move) => move.position > emptied)
   const net = moves.reduce((sum, { fact, mass }) => sum + (fact.direction === 'into-system' ? mass.si : -mass.si), 0)
   const u = Math.hypot(...moves.map(({ mass }) => mass.u ?? 0))
-  const critical = visit.system.facts.meteringDevice === 'capillary'
-  const tolerance = critical
-    ? LIMITS.criticalChargeTolerance
-    : {
-        ...LIMITS.chargeTolerance,
-        quantity: quantity(
-          'mass',
-          Math.max(LIMITS.chargeTolerance.quantity.si, CHARGE_TOLERANCE_SHARE * total.quantity.si),
-        ),
-      }
   const left = quantity('mass', Math.abs(total.quantity.si - net), u)
   const inSoFar = moves.length > 0 ? [evidence(say`Weighed in so far ${quantity('mass', net, u)}`)] : []
 
   if (left.si <= tolerance.quantity.si) {
-    if (u > tolerance.quantity.si) return tooCoarse(u, tolerance.quantity, inSoFar)
+    if (COVERAGE * u > tolerance.quantity.si) return tooCoarse(u, tolerance.quantity, inSoFar)
     return hold(
       evidence(
         say`The weighed charge is within ${tolerance.quantity} of ${total.quantity}`,
@@ -57,7 +50,7 @@ function tooCoarse(u: number, tolerance: Mass, inSoFar: readonly Evidence[]): Fi
     sentence: say`The scale is too coarse for this charge`,
     reasons: [
       evidence(
-        say`The weighed charge is uncertain by ${quantity('mass', 2 * u)}; it must be right within ${tolerance}`,
+        say`The weighed charge is uncertain by ${quantity('mass', COVERAGE * u)}; it must be right within ${tolerance}`,
         inSoFar,
       ),
     ],
