@@ -1,3 +1,12 @@
+export {
+  describeProblem,
+  type Kelvin,
+  kelvin,
+  type Pascal,
+  type Problem,
+  pascal,
+  type Result,
+} from '@chargewright/quantity'
 export { blend } from './blend.ts'
 export { type ChargeLimits, chargeLimits, roomChargeLimit_kg } from './facts/charge-limits.ts'
 export type { Fact } from './facts/fact.ts'
