@@ -67,12 +67,19 @@ describe('a log without noise gives back what made it', () => {
 })
 
 describe('a noisy log', () => {
-  const SCENARIOS = ['leak', 'moisture', 'leak-and-moisture', 'slow moisture and leak', 'steady'] as const
+  const SCENARIOS = [
+    'leak',
+    'moisture',
+    'leak-and-moisture',
+    'slow moisture and leak',
+    'steady',
+    'leak and moisture, rough',
+  ] as const
 
   /**
    * 20 minutes to an hour, 13 to 61 readings, scatter of 1 to 5 micron and a gauge that shows whole micron; a leak of
    * 0 to 0.03 Pa/s (800 micron an hour), moisture of 5 Pa to 65 Pa that levels in 3 % to 48 % of the log, or slowly in
-   * 30 % to 150 % of it.
+   * 30 % to 150 % of it. The rough ones scatter by 2 % of the reading instead.
    */
   function run(scenario: (typeof SCENARIOS)[number]) {
     const { uniform, normal } = noise(SCENARIOS.indexOf(scenario) + 1)
@@ -92,7 +99,8 @@ describe('a noisy log', () => {
         rise_Pa,
         time_s: share * length,
       } as const
-      const exact = logOf(made, length, count, () => sigma * normal())
+      const scatter = (elapsed_s: number) => (scenario.endsWith('rough') ? 0.02 * pressureAt(made, elapsed_s) : sigma)
+      const exact = logOf(made, length, count, (i) => scatter((length * i) / (count - 1)) * normal())
       const shown = exact.map((e) => ({ ...e, pressure_Pa: MICRON * Math.round(e.pressure_Pa / MICRON) }))
       return { leak, fit: fitted(shown, MICRON) }
     })
@@ -108,14 +116,14 @@ describe('a noisy log', () => {
     expect(held.length).toBeGreaterThanOrEqual(0.88 * 500)
   })
 
-  test.each(['leak', 'leak-and-moisture', 'slow moisture and leak'] as const)(
+  test.each(['leak', 'leak-and-moisture', 'slow moisture and leak', 'leak and moisture, rough'] as const)(
     '[property] %s: a leak above the detection limit is overlooked in at most 5 %% of logs',
     (scenario) => {
       const large = runs.get(scenario)!.filter(({ leak, fit }) => leak > fit.detectable_Pa_s)
       const overlooked = large.filter(({ fit }) =>
         ['tight', 'moisture', 'falling'].includes(riseCause(fit, Number.POSITIVE_INFINITY)),
       )
-      expect(large.length).toBeGreaterThan(200)
+      expect(large.length).toBeGreaterThan(150)
       expect(overlooked.length).toBeLessThanOrEqual(0.05 * large.length)
     },
   )
