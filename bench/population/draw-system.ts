@@ -88,7 +88,8 @@ export function drawSystem(kind: Kind, properties: Properties, random: Random): 
     liquidLine: {
       volume_m3: uniform(0.15e-3, 0.8e-3),
       drierVolume_m3: uniform(0.1e-3, 0.3e-3),
-      drop_Pa: 0.01 * condensing.pressure_Pa,
+      loss_W_K: uniform(0, 3),
+      drop_Pa: uniform(0.003, 0.012) * condensing.pressure_Pa,
       ratedFlow_kg_s: flow,
     },
     suctionLine: {

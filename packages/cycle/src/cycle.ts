@@ -77,6 +77,7 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
     hot.outletEnthalpy_J_kg,
     flow,
     health.restriction_Pa,
+    at.outdoor.dryBulb_K,
   )
   const outlet = properties.vapour(evaporating, line.evaporatorOutletEnthalpy_J_kg)
   const superheat = outlet.temperature_K - evaporating.dew_K
@@ -85,7 +86,7 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
     system.evaporator,
     properties,
     evaporating,
-    hot.outletEnthalpy_J_kg,
+    liquid.outletEnthalpy_J_kg,
     flow,
     at.indoor,
     at.saturatedAir,

@@ -26,21 +26,47 @@ export interface NoSolution {
 /**
  * The steady state of a system with its charge.
  *
- * Attempts in order: the caller's start (a neighbouring solution), the rated state moved with the weather, then a walk
- * from the rated state in which weather, charge and faults come on together.
+ * Attempts in order: the caller's start (a neighbouring solution), the rated state moved with the weather, the same
+ * with a receiver whose level gives way more softly, then a walk from the rated state in which weather, charge and
+ * faults come on together.
  */
 export function solve(system: System, at: Conditions, health: Health, start?: Unknowns): Solution {
   let iterations = 0
   let last: NewtonResult | undefined
-  const attempt = (from: Unknowns, conditions = at, state = health) => {
-    last = newton((x) => residuals(system, conditions, state, x), scaled(from), STEP_CAP)
+  const attempt: Attempt = (from, conditions = at, state = health, of = system) => {
+    last = newton((x) => residuals(of, conditions, state, x), scaled(from), STEP_CAP)
     iterations += last.iterations
     return last.converged && inTables(system, last.x) ? unscaled(last.x) : undefined
   }
+  const moved = movedWithWeather(system, at, health)
   const found =
-    (start && attempt(start)) ?? attempt(movedWithWeather(system, at, health)) ?? walk(system, at, health, attempt)
+    (start && attempt(start)) ??
+    attempt(moved) ??
+    softly(system, moved, at, health, attempt) ??
+    walk(system, at, health, attempt)
   return found ? steady(system, at, health, found, iterations) : noSolution(last!, iterations)
 }
+
+type Attempt = (from: Unknowns, at?: Conditions, health?: Health, system?: System) => Unknowns | undefined
+
+/** A receiver's level as a slope over half the condenser, then over less and less. */
+function softly(
+  system: System,
+  from: Unknowns,
+  at: Conditions,
+  health: Health,
+  attempt: Attempt,
+): Unknowns | undefined {
+  const { receiver } = system
+  if (!receiver) return undefined
+  let reached: Unknowns | undefined = from
+  for (let seal = SOFTEST_SEAL; reached && seal > receiver.seal; seal /= 4) {
+    reached = attempt(reached, at, health, { ...system, receiver: { ...receiver, seal } })
+  }
+  return reached && attempt(reached)
+}
+
+const SOFTEST_SEAL = 0.5
 
 /** Assembles the answer for unknowns that are known to solve the cycle. */
 function steady(system: System, at: Conditions, health: Health, unknowns: Unknowns, iterations: number): SteadyState {
@@ -105,12 +131,7 @@ function movedWithWeather({ properties, rated }: System, { outdoor, indoor }: Co
 }
 
 /** From the rated state to the wanted one in steps that shrink where Newton fails and grow where it does not. */
-function walk(
-  { rated }: System,
-  at: Conditions,
-  health: Health,
-  attempt: (from: Unknowns, at: Conditions, health: Health) => Unknowns | undefined,
-): Unknowns | undefined {
+function walk({ rated }: System, at: Conditions, health: Health, attempt: Attempt): Unknowns | undefined {
   let [unknowns, done, step] = [rated.unknowns, 0, 0.25]
   while (done < 1) {
     const share = Math.min(done + step, 1)

@@ -72,12 +72,17 @@ function perform(practice: Practice, action: Action): Result<Practice, Problem> 
     }
     case 'indoor-fan': {
       const problem = outOfRange('fan speed', action.share, 0.3, 1.3, 'of rated airflow')
-      // Dirt stays: a faster fan moves more through the same coil.
-      const dirt = hidden.scenario.health.indoorAirShare
-      return problem ? fail(problem) : ok(health({ indoorAirShare: dirt * action.share }))
+      return problem ? fail(problem) : ok(health({ indoorAirShare: hidden.indoorDirt * action.share }))
     }
     case 'clean-indoor-coil':
-      return ok(health({ indoorAirShare: 1 }))
+      return ok({
+        ...practice,
+        hidden: {
+          ...hidden,
+          indoorDirt: 1,
+          health: { ...hidden.health, indoorAirShare: hidden.health.indoorAirShare / hidden.indoorDirt },
+        },
+      })
     case 'clean-condenser':
       return ok(health({ outdoorAirShare: 1 }))
     case 'change-drier':

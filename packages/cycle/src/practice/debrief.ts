@@ -20,8 +20,8 @@ export function debrief({ hidden, log, harm }: Practice): Debrief {
   const startError = scenario.health.charge_kg / right - 1
   const finalError = health.charge_kg / right - 1
   const isFaultGone =
-    health.indoorAirShare >= 0.95 &&
-    health.outdoorAirShare >= 0.95 &&
+    hidden.indoorDirt === 1 &&
+    health.outdoorAirShare === 1 &&
     health.restriction_Pa === 0 &&
     health.nonCondensable_Pa === 0 &&
     health.wear === 0 &&

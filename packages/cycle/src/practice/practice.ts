@@ -13,6 +13,8 @@ export interface Practice {
     readonly errors: GaugeValues
     /** Turns of the stem away from the maker's setting, as it stands. */
     readonly stemTurns: number
+    /** Share of its air that the indoor coil lets through as dirty as it is. */
+    readonly indoorDirt: number
   }
   readonly conditions: Conditions
   readonly clock_s: number
@@ -69,6 +71,7 @@ export function startPractice(system: System, scenario: Scenario, conditions: Co
       health: scenario.health,
       errors: drawInstruments(random),
       stemTurns: scenario.stemTurns,
+      indoorDirt: scenario.health.indoorAirShare,
     },
     conditions,
     clock_s: 0,

@@ -1,6 +1,7 @@
 import { fail, type Problem, type Result } from '@chargewright/quantity'
 import { compressor } from '../components/compressor.ts'
 import { liquidLine } from '../components/liquid-line.ts'
+import { SEAL } from '../components/receiver.ts'
 import { suctionLine } from '../components/suction-line.ts'
 import type { Saturated } from '../refrigerant/properties.ts'
 import { conditions, type System } from '../system.ts'
@@ -47,7 +48,9 @@ export function size(plate: Nameplate): Result<System, Problem> {
   const gas = properties.vapour(suction, gasEnthalpy)
   const gain_W_K = LINE_GAIN_W_MK * length
   const gross = capacity_W + point.value.indoorFan_W
-  const flow = (gross + gain_W_K * (habits.outdoor_K - gas.temperature_K)) / (gasEnthalpy - liquidEnthalpy)
+  const loss_W_K = LINE_LOSS_W_MK * length + (plate.receiver ? RECEIVER_LOSS * capacity_W : 0)
+  const lost_W = loss_W_K * (condensing.bubble_K - subcooling - habits.outdoor_K)
+  const flow = (gross + gain_W_K * (habits.outdoor_K - gas.temperature_K) - lost_W) / (gasEnthalpy - liquidEnthalpy)
   const line = {
     volume_m3: SUCTION_BORE_M2_W * capacity_W * length,
     drop_Pa: evaporating.pressure_Pa - suction.pressure_Pa,
@@ -69,16 +72,25 @@ export function size(plate: Nameplate): Result<System, Problem> {
   const pumped = compressor(machine.value, properties, suction, condensing, gasEnthalpy, 0)
   const hot = sizeCondenser(plate, habits, point.value, at.value, pumped.dischargeEnthalpy_J_kg, liquidEnthalpy, flow)
   if (!hot.ok) return hot
-  const cold = sizeEvaporator(plate, habits, point.value, at.value, liquidEnthalpy, coilOutlet, flow)
-  if (!cold.ok) return cold
 
   const liquid = {
     volume_m3: LIQUID_BORE_M2_W * capacity_W * length,
     drierVolume_m3: DRIER_M3_W * capacity_W,
     drop_Pa: LIQUID_DROP * condensing.pressure_Pa,
     ratedFlow_kg_s: flow,
+    loss_W_K,
   }
-  const { inlet } = liquidLine(liquid, properties, condensing, liquidEnthalpy, flow, 0)
+  const { inlet, outletEnthalpy_J_kg: coilInlet } = liquidLine(
+    liquid,
+    properties,
+    condensing,
+    liquidEnthalpy,
+    flow,
+    0,
+    habits.outdoor_K,
+  )
+  const cold = sizeEvaporator(plate, habits, point.value, at.value, coilInlet, coilOutlet, flow)
+  if (!cold.ok) return cold
   const coilSuperheat = properties.vapour(evaporating, coilOutlet).temperature_K - evaporating.dew_K
   const device = sizeDevice(plate.device, properties, inlet, evaporating.pressure_Pa, coilSuperheat, flow)
   if (!device) {
@@ -92,7 +104,9 @@ export function size(plate: Nameplate): Result<System, Problem> {
     compressor: machine.value,
     condenser: hot.value,
     liquidLine: liquid,
-    ...(plate.receiver ? { receiver: { volume_m3: plate.receiver.volume_m3 ?? RECEIVER_SHARE * vessel } } : {}),
+    ...(plate.receiver
+      ? { receiver: { volume_m3: plate.receiver.volume_m3 ?? RECEIVER_SHARE * vessel, seal: SEAL } }
+      : {}),
     device,
     evaporator: cold.value,
     suctionLine: line,
@@ -137,10 +151,13 @@ function superheated(properties: System['properties'], at: Saturated, superheat:
 
 /** Lines of the common sizes lose about this share of the pressure: *common practice*. */
 const SUCTION_DROP = 0.015
-const LIQUID_DROP = 0.008
+const LIQUID_DROP = 0.005
 /** Insulated suction line of about 20 mm. */
 const LINE_GAIN_W_MK = 0.35
 const LINE_WARMING_K = 1
+/** Bare liquid line of about 10 mm, and the shell of a receiver, W/K per W of cooling. */
+const LINE_LOSS_W_MK = 0.3
+const RECEIVER_LOSS = 2.5e-4
 const DRIER_M3_W = 0.02e-6
 const SHELL_M3_W = 0.15e-6
 /** A receiver holds the whole charge in 0.8 of its volume. */
