@@ -53,7 +53,7 @@ test('[property] labels of the pictures are letters of the file, not outlines', 
   }
 })
 
-test('[limit] hostile texts and many moves make more pages, and every move is on them', async () => {
+test('[limit] hostile texts and many moves make more pages, and nothing is missing from them', async () => {
   const long = 'W'.repeat(200)
   const move: Fact = {
     kind: 'refrigerant-moved',
@@ -71,9 +71,11 @@ test('[limit] hostile texts and many moves make more pages, and every move is on
     { kind: 'note', text: '\u202e→ 😀 '.repeat(2000) },
     ...Array.from({ length: 60 }, () => move),
   )
-  const bytes = await renderPdf(record(each))
+  const definition = record(each)
+  const bytes = await renderPdf(definition)
   expect(pageCount(bytes)).toBeGreaterThan(2)
   const printed = letters(pdfText(bytes).join(''))
+  for (const paragraph of definitionText(definition.content).split('\n')) expect(printed).toContain(letters(paragraph))
   expect(printed.match(/compressorrunning/g)!.length).toBeGreaterThanOrEqual(60)
 })
 

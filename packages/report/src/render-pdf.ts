@@ -36,6 +36,7 @@ export async function renderPdf({ created, foot, ...definition }: PdfDefinition)
       displayTitle: true,
       info: { ...copy.info, producer: 'Chargewright', creationDate: asDate(created) },
       defaultStyle: { font: FAMILY, fontSize: SIZE.body, lineHeight: 1.08 },
+      pageBreakBefore: alone,
       footer: (page: number, pages: number) => ({
         columns: [
           { text: foot, width: '*' },
@@ -51,6 +52,10 @@ export async function renderPdf({ created, foot, ...definition }: PdfDefinition)
 
 // biome-ignore lint/style/noRestrictedGlobals: the writer takes its date as an object; the time itself was passed in.
 const asDate = (iso: string): Date => new Date(iso)
+
+/** Whether a node is a heading with nothing under it on its page. */
+const alone = (node: { headlineLevel?: number }, around: { getFollowingNodesOnPage(): readonly unknown[] }): boolean =>
+  node.headlineLevel === 1 && around.getFollowingNodesOnPage().length === 0
 
 /** Thin rules under the rows and none at the sides. */
 const RULED = {

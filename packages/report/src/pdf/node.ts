@@ -2,6 +2,7 @@
 export type PdfNode =
   | string
   | ({ readonly text: string | readonly PdfText[] } & PdfStyle)
+  /** Kept on one page only where it is sure to fit on one: the writer drops what does not. */
   | ({ readonly stack: readonly PdfNode[]; readonly unbreakable?: boolean } & PdfStyle)
   | ({ readonly columns: readonly PdfNode[]; readonly columnGap?: number } & PdfStyle)
   | ({ readonly table: PdfTable; readonly layout: 'ruled' | 'plain' } & PdfStyle)
@@ -12,6 +13,7 @@ export type PdfText = string | ({ readonly text: string } & PdfStyle)
 
 export interface PdfTable {
   readonly headerRows: number
+  readonly keepWithHeaderRows: 1
   readonly dontBreakRows: true
   readonly widths: readonly (number | 'auto' | '*')[]
   readonly body: readonly (readonly PdfNode[])[]
@@ -29,6 +31,8 @@ interface PdfLine {
 
 interface PdfStyle {
   readonly fontSize?: number
+  /** Of a heading, which does not stand alone at the foot of a page. */
+  readonly headlineLevel?: 1
   readonly bold?: boolean
   readonly color?: string
   readonly alignment?: 'left' | 'right'

@@ -23,11 +23,8 @@ export function paragraph(text: string, { size = SIZE.body, bold = false, color 
 
 /** A heading with what stands under it; nothing at all where nothing does. */
 export function section(title: string, nodes: readonly PdfNode[]): readonly PdfNode[] {
-  const [first, ...rest] = nodes
-  if (first === undefined) return []
-  const heading = paragraph(title, { size: SIZE.heading, bold: true, margin: [0, 8, 0, 2] })
-  // The heading stays with its first lines.
-  return [{ stack: [heading, first], unbreakable: true }, ...rest]
+  if (nodes.length === 0) return []
+  return [{ ...paragraph(title, { size: SIZE.heading, bold: true, margin: [0, 8, 0, 2] }), headlineLevel: 1 }, ...nodes]
 }
 
 /** A ruled table, its head repeated on every page; nothing where it has no rows. */
@@ -42,7 +39,7 @@ export function table(
   const body = [...heads, ...rows.map((row) => row.map(cell))]
   return [
     {
-      table: { headerRows: heads.length, dontBreakRows: true, widths, body },
+      table: { headerRows: heads.length, keepWithHeaderRows: 1, dontBreakRows: true, widths, body },
       layout: 'ruled',
     },
   ]
