@@ -95,7 +95,7 @@ function supply(
   })
 }
 
-const SUPERHEAT_SOURCE = 'Rice & Dabiri 1981, F = 0.75'
+const SUPERHEAT_SOURCE = 'Dabiri & Rice 1981, F = 0.75'
 /** A supply anywhere within 10 % of rated (u = 10 %/√3), through the slopes of the law, 0.75 for current, 0.2 for power. */
 const UNKNOWN_VOLTAGE: Readonly<Record<keyof MotorDraw, number>> = { current: 0.045, power: 0.012 }
 

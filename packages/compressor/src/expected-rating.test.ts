@@ -52,7 +52,7 @@ describe('as rated', () => {
 })
 
 describe('return gas other than rated', () => {
-  // Rice & Dabiri 1981 as an open heat-pump model cites it (READ): 1 + 0.75 (v_map/v_act − 1), and the work of
+  // Dabiri & Rice 1981 as an open heat-pump model cites it (READ): 1 + 0.75 (v_map/v_act − 1), and the work of
   // compression along with it. Worked by hand for the two gases above.
   const flow = 1 + 0.75 * (0.0275 / 0.0289 - 1)
   test('[published] the flow falls by three quarters of what the volume rises, the power follows flow and work', () => {

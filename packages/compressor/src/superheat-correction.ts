@@ -25,7 +25,7 @@ export interface SuperheatCorrection {
  * @param rated gas that the ratings are for, `actual` the gas as found, both at the same suction and discharge pressure;
  *   specific volumes within a factor of 2 of each other
  * @returns factors; else the property that is out of range
- * @source Rice & Dabiri 1981, ASHRAE Trans. 87(2), 771–782, as cited in an open heat-pump model. READ there. How well
+ * @source Dabiri & Rice 1981, ASHRAE Trans. 87(2), 771–782, as cited in an open heat-pump model. READ there. How well
  *   F is known (± 0.15 as a standard uncertainty): common practice
  */
 export function superheatCorrection(rated: SuctionGas, actual: SuctionGas): Result<SuperheatCorrection, Problem> {

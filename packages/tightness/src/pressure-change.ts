@@ -30,12 +30,11 @@ export function pressureAtTemperature({ pressure, temperature }: PressureAndTemp
 }
 
 /**
- * Gain (positive) or loss of pressure between two readings beyond what the change of temperature explains.
+ * Gain (positive) or loss of pressure between two readings beyond what the change of temperature explains. The gas is
+ * not quite at the temperature of the probe, whatever instrument reads it: 0.3 K at each end, by common practice.
  *
  * @param same where the same two instruments read both ends: their own errors are then the same at both ends and cancel
  *   but for the last digit; without it the errors at both ends are independent
- * The gas is not quite at the temperature of the probe, whatever instrument reads it: 0.3 K at each end.
- *
  * @source JCGM 100:2008, 5.1.2 (independent), 5.2.2 note 1 (fully correlated)
  */
 export function pressureChange(

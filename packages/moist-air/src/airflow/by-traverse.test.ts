@@ -144,6 +144,7 @@ describe('velocity', () => {
 describe('hostile traverses', () => {
   test.each<[string, Duct, TraverseReadings, string]>([
     ['no points', SQUARE, { kind: 'velocity', velocities_m_s: [] }, 'traverse'],
+    ['a million points', SQUARE, { kind: 'velocity', velocities_m_s: same(1_000_000, 3) }, 'traverse'],
     ['a point left out', SQUARE, { kind: 'velocity', velocities_m_s: same(24, 3) }, 'traverse'],
     ['a rectangular count in a round duct', ROUND, { kind: 'velocity', velocities_m_s: same(25, 3) }, 'traverse'],
     [

@@ -25,11 +25,14 @@ export type TraverseReadings =
 export function airflowByTraverse(duct: Duct, readings: TraverseReadings, stream: AirStream): Result<Airflow, Problem> {
   const points = traversePoints(duct)
   if (!points.ok) return points
+  const count = outOfPattern(
+    duct,
+    readings.kind === 'velocity' ? readings.velocities_m_s.length : readings.pressures.length,
+  )
+  if (count) return fail(count)
   const velocities = velocitiesOf(readings, stream)
   if (!velocities.ok) return velocities
   const { values, uMean, byDensity } = velocities.value
-  const count = outOfPattern(duct, values.length)
-  if (count) return fail(count)
 
   const mean = values.reduce((sum, v) => sum + v, 0) / values.length
   const area = areaOf(duct)
@@ -86,7 +89,7 @@ function velocities(readings: TraverseReadings, density: number): Velocities {
       const velocity = (p: number) => Math.sqrt((2 * Math.max(p, 0)) / density)
       // A shift and not a slope, because the slope at no velocity has no end.
       const shifts = readings.pressures.map(({ si, u = 0 }) => (velocity(si + u) - velocity(si - u)) / 2)
-      const uMean = shifts.reduce((sum, s) => sum + s, 0) / Math.max(shifts.length, 1)
+      const uMean = shifts.reduce((sum, s) => sum + s, 0) / shifts.length
       return { values: readings.pressures.map((p) => velocity(p.si)), uMean, byDensity: true }
     }
   }
