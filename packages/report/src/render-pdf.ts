@@ -26,7 +26,7 @@ export async function renderPdf({ created, foot, ...definition }: PdfDefinition)
   })
   pdfmake.setUrlAccessPolicy(() => false)
   pdfmake.setLocalAccessPolicy?.(() => false)
-  pdfmake.setTableLayouts({ ruled: RULED })
+  pdfmake.setTableLayouts({ ruled: ruledFrom(1), titled: ruledFrom(2) })
   // A copy, because the writer keeps its measurements in the definition it is given.
   const copy: typeof definition = JSON.parse(JSON.stringify(definition))
   return await pdfmake
@@ -57,14 +57,14 @@ const asDate = (iso: string): Date => new Date(iso)
 const alone = (node: { headlineLevel?: number }, around: { getFollowingNodesOnPage(): readonly unknown[] }): boolean =>
   node.headlineLevel === 1 && around.getFollowingNodesOnPage().length === 0
 
-/** Thin rules under the rows and none at the sides. */
-const RULED = {
+/** Thin rules between the rows from this one on, and none at the sides or around. */
+const ruledFrom = (first: number) => ({
   hLineWidth: (i: number, { table }: { table: { body: readonly unknown[] } }) =>
-    i === 0 || i === table.body.length ? 0 : 0.4,
+    i < first || i === table.body.length ? 0 : 0.4,
   vLineWidth: () => 0,
   hLineColor: () => RULE,
   paddingLeft: (i: number) => (i === 0 ? 0 : 4),
   paddingRight: () => 4,
   paddingTop: () => 1.6,
   paddingBottom: () => 1.6,
-}
+})

@@ -5,7 +5,7 @@ export type PdfNode =
   /** Kept on one page only where it is sure to fit on one: the writer drops what does not. */
   | ({ readonly stack: readonly PdfNode[]; readonly unbreakable?: boolean } & PdfStyle)
   | ({ readonly columns: readonly PdfNode[]; readonly columnGap?: number } & PdfStyle)
-  | ({ readonly table: PdfTable; readonly layout: 'ruled' | 'plain' } & PdfStyle)
+  | ({ readonly table: PdfTable; readonly layout: 'ruled' | 'titled' } & PdfStyle)
   | ({ readonly svg: string; readonly width: number } & PdfStyle)
   | ({ readonly canvas: readonly PdfLine[] } & PdfStyle)
 
@@ -37,6 +37,8 @@ interface PdfStyle {
   readonly color?: string
   readonly alignment?: 'left' | 'right'
   readonly lineHeight?: number
+  /** Of a table's cell. */
+  readonly colSpan?: number
   /** Left, top, right, bottom. */
   readonly margin?: readonly [number, number, number, number]
   readonly width?: number | 'auto' | '*'

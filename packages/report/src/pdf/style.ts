@@ -23,26 +23,39 @@ export function paragraph(text: string, { size = SIZE.body, bold = false, color 
 
 /** A heading with what stands under it; nothing at all where nothing does. */
 export function section(title: string, nodes: readonly PdfNode[]): readonly PdfNode[] {
-  if (nodes.length === 0) return []
-  return [{ ...paragraph(title, { size: SIZE.heading, bold: true, margin: [0, 8, 0, 2] }), headlineLevel: 1 }, ...nodes]
+  return nodes.length === 0 ? [] : [{ ...heading(title), headlineLevel: 1 }, ...nodes]
 }
 
-/** A ruled table, its head repeated on every page; nothing where it has no rows. */
-export function table(
+/**
+ * A ruled table under its heading, both repeated on every page it reaches; nothing where it has no rows. It may break
+ * between rows: kept whole, one longer than a page would be dropped by the writer.
+ */
+export function titledTable(title: string, widths: PdfTable['widths'], head: readonly string[], rows: Rows) {
+  const across = [{ ...heading(title), colSpan: widths.length }, ...widths.slice(1).map(() => '')]
+  return ruled('titled', widths, [across, ...headOf(head)], rows)
+}
+
+/** A ruled table without a heading. */
+export const table = (widths: PdfTable['widths'], head: readonly string[], rows: Rows): readonly PdfNode[] =>
+  ruled('ruled', widths, headOf(head), rows)
+
+type Rows = readonly (readonly (string | PdfNode)[])[]
+
+const heading = (title: string) => paragraph(title, { size: SIZE.heading, bold: true, margin: [0, 8, 0, 2] })
+
+const headOf = (head: readonly string[]): readonly (readonly PdfNode[])[] =>
+  head.length === 0 ? [] : [head.map((name) => paragraph(name, { size: SIZE.small, color: SOFT }))]
+
+function ruled(
+  layout: 'ruled' | 'titled',
   widths: PdfTable['widths'],
-  head: readonly string[],
-  rows: readonly (readonly (string | PdfNode)[])[],
+  heads: readonly (readonly PdfNode[])[],
+  rows: Rows,
 ): readonly PdfNode[] {
   if (rows.length === 0) return []
   const cell = (content: string | PdfNode): PdfNode => (typeof content === 'string' ? paragraph(content) : content)
-  const heads = head.length === 0 ? [] : [head.map((name) => paragraph(name, { size: SIZE.small, color: SOFT }))]
   const body = [...heads, ...rows.map((row) => row.map(cell))]
-  return [
-    {
-      table: { headerRows: heads.length, keepWithHeaderRows: 1, dontBreakRows: true, widths, body },
-      layout: 'ruled',
-    },
-  ]
+  return [{ table: { headerRows: heads.length, keepWithHeaderRows: 1, dontBreakRows: true, widths, body }, layout }]
 }
 
 /** A statement with the number of its source, which does not stand alone on a line. */
