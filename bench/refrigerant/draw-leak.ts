@@ -11,7 +11,9 @@ const RULE = '#b9c0c6'
 const ACCENT = '#0b5fa5'
 const WIDTH = 820
 const ROW = 30
-const BAR = { left: 190, width: 300 }
+const BAR = { left: 170, width: 300 }
+const PRESSURE = 490
+const ERROR = 620
 
 const lines: string[] = []
 let y = 74
@@ -36,7 +38,7 @@ const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${hei
 <title id="title">Composition, pressure and superheat error of R-454B, R-448A and R-407C after a vapour leak</title>
 <rect width="${WIDTH}" height="${height}" fill="#fdfdfb"/>
 ${label(20, 30, 'After a slow vapour leak at rest, 25 °C, 30 % of the volume liquid before', 15, 700)}
-${label(110, 56, 'lost', 12)}${label(BAR.left, 56, 'what is left, % by mass', 12)}${label(520, 56, 'pressure, kPa', 12)}${label(650, 56, 'chart shows too much superheat, K', 12)}
+${label(100, 56, 'lost', 12)}${label(BAR.left, 56, 'what is left, % by mass', 12)}${label(PRESSURE, 56, 'pressure, kPa', 12)}${label(ERROR, 56, 'excess superheat on chart, K', 12)}
 ${lines.join('\n')}
 ${label(20, height - 16, 'Superheat at the nominal dew pressure of 5 °C. Computed by this package; no measured leak stands behind it.', 11)}
 </svg>
@@ -45,7 +47,7 @@ writeFileSync(join(import.meta.dirname, '../../packages/refrigerant/docs/leak.sv
 
 /** One state: its loss, its composition as a divided bar, its pressure and what the chart gets wrong. */
 function row(top: number, lost: number, content: Content): void {
-  text(110, top + 20, `${lost * 100} %`, 13)
+  text(100, top + 20, `${lost * 100} %`, 13)
   let x = BAR.left
   for (const [k, fraction] of Object.values(content.massFractions).entries()) {
     const width = fraction * BAR.width
@@ -55,15 +57,19 @@ function row(top: number, lost: number, content: Content): void {
     )
     const component = Object.keys(content.massFractions)[k]!.slice(2)
     const written =
-      lost === 0 && width > 52 ? `${component} ${(100 * fraction).toFixed(1)}` : (100 * fraction).toFixed(1)
+      lost === 0 && width > 7 * (component.length + 5)
+        ? `${component} ${(100 * fraction).toFixed(1)}`
+        : (100 * fraction).toFixed(1)
     if (width > 24) text(x + width / 2, top + 19, written, 11, 400, 'middle')
     x += width
   }
   const shift = lost === 0 ? '' : ` (${(content.pressureShift_Pa / 1000).toFixed(0).replace('-', '−')})`
-  text(520, top + 20, `${(content.pressure_Pa / 1000).toFixed(0)}${shift}`, 13)
+  text(PRESSURE, top + 20, `${(content.pressure_Pa / 1000).toFixed(0)}${shift}`, 13)
   const error = content.chartError.superheat_K
-  lines.push(`<rect x="650" y="${top + 8}" width="${(Math.abs(error) * 40).toFixed(1)}" height="14" fill="${ACCENT}"/>`)
-  if (lost > 0) text(656 + Math.abs(error) * 40, top + 20, error.toFixed(1), 13)
+  lines.push(
+    `<rect x="${ERROR}" y="${top + 8}" width="${(Math.abs(error) * 40).toFixed(1)}" height="14" fill="${ACCENT}"/>`,
+  )
+  if (lost > 0) text(ERROR + 6 + Math.abs(error) * 40, top + 20, error.toFixed(1), 13)
 }
 
 function text(x: number, at: number, content: string, size: number, weight = 400, anchor = 'start'): void {

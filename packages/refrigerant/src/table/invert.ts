@@ -41,8 +41,8 @@ function pressureWhere(table: PropertyTable, which: number, temperature: number)
   const stride = table.rows + 2
   line.set(table.curves.subarray(which * stride, (which + 1) * stride))
   const place = placeOf(temperature, table.rows)
-  const xi = table.xiStart + place * table.xiStep
-  return table.criticalPressure_Pa * exponential(-xi * xi)
+  const xi = table.xiStart + place / table.rowsPerXi
+  return exponential(table.lnCriticalPressure - xi * xi)
 }
 
 /** The enthalpy at which a field of one phase has a value. */
@@ -65,9 +65,9 @@ function enthalpyWhere(
 
 /** The line across the columns at one pressure. */
 function collapse(table: PropertyTable, { columns }: Surface, f: Float32Array, pressure: number): boolean {
-  const { criticalPressure_Pa, minPressure_Pa, maxPressure_Pa, xiStart, xiStep, rows } = table
+  const { lnCriticalPressure, minPressure_Pa, maxPressure_Pa, xiStart, rowsPerXi, rows } = table
   if (!(pressure >= minPressure_Pa && pressure <= maxPressure_Pa)) return false
-  const place = (Math.sqrt(Math.log(criticalPressure_Pa / pressure)) - xiStart) / xiStep
+  const place = (Math.sqrt(lnCriticalPressure - Math.log(pressure)) - xiStart) * rowsPerXi
   const row = Math.min(place | 0, rows - 2)
   weights(place - row, w)
   const width = columns + 2

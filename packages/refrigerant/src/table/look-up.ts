@@ -122,7 +122,7 @@ function twoPhase(table: PropertyTable, row: number, pressure: number, out: Tabl
 /** First of the four rows around a pressure, their weights in `rowWeights`; −1 outside the table. */
 function findRow(table: PropertyTable, pressure: number): number {
   if (!(pressure >= table.minPressure_Pa && pressure <= table.maxPressure_Pa)) return -1
-  const place = (Math.sqrt(Math.log(table.criticalPressure_Pa / pressure)) - table.xiStart) / table.xiStep
+  const place = (Math.sqrt(table.lnCriticalPressure - Math.log(pressure)) - table.xiStart) * table.rowsPerXi
   const row = cell(place, table.rows - 1)
   setWeights(rowWeights, place - row)
   return row

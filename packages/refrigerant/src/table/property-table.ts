@@ -8,12 +8,12 @@ export interface PropertyTable {
   readonly name: string
   /** By mass, in the order of the refrigerant's components; with the version it says what the table was built from. */
   readonly composition: readonly { readonly name: string; readonly massFraction: number }[]
-  readonly criticalPressure_Pa: number
+  readonly lnCriticalPressure: number
   readonly minPressure_Pa: number
   readonly maxPressure_Pa: number
   readonly rows: number
   readonly xiStart: number
-  readonly xiStep: number
+  readonly rowsPerXi: number
   /** Spline coefficients of the saturation lines over ξ, one run of `rows + 2` per entry of `CURVE`. */
   readonly curves: Float64Array
   readonly liquid: Surface
