@@ -2,17 +2,18 @@ import {
   type Assessment,
   type Condition,
   type Dose,
-  type Evidence,
   FINDINGS,
   type LookAlike,
   type MethodId,
   type NextEntry,
 } from '@chargewright/charging'
-import { type Quantity, render, type Statement, type UnitPreference } from '@chargewright/quantity'
+import { type Evidence, render, type Statement, type UnitPreference } from '@chargewright/quantity'
 import type { EntryProblem } from '@chargewright/visit'
 import { entryLabel } from '../entry-label.ts'
-import { measureKey, siKey } from '../json-key.ts'
+import { evidenceJson } from '../evidence-json.ts'
+import { measureKey } from '../json-key.ts'
 import { problemJson } from '../problem-json.ts'
+import { inSi, optional } from '../quantity-json.ts'
 import type { AssessAnswer } from './assess.ts'
 
 /**
@@ -23,13 +24,7 @@ export function assessJson({ visit, assessment }: AssessAnswer, units: UnitPrefe
   const text = (statement: Statement) => render(statement, units)
   const { finding, method } = assessment
 
-  const evidence = (e: Evidence): object => ({
-    text: text(e.statement),
-    ...values(e.statement),
-    ...optional('source', e.source),
-    ...optional('event', e.eventId),
-    ...(e.from.length === 0 ? {} : { from: e.from.map(evidence) }),
-  })
+  const evidence = (e: Evidence) => evidenceJson(e, units)
   const next = ({ entry, why }: NextEntry) => ({ ...entry, label: entryLabel(entry), why: text(why) })
   const condition = (c: Condition) => ({
     id: c.id,
@@ -90,28 +85,4 @@ const TARGET_NAMES: Readonly<Record<MethodId, string>> = {
 const target = ({ method, target }: Assessment): object =>
   method && target ? inSi(TARGET_NAMES[method.id], target.quantity) : {}
 
-/** The quantities in a sentence, in their order, those of sentences inside it included. */
-function values(statement: Statement): object {
-  const found = quantitiesOf(statement).map((q) => ({
-    quantity: q.dimension,
-    ...inSi('value', q, 'standard_uncertainty'),
-  }))
-  return found.length === 0 ? {} : { values: found }
-}
-
-function quantitiesOf(statement: Statement): readonly Quantity[] {
-  return statement.values.flatMap((value) => {
-    if (typeof value !== 'object') return []
-    return 'template' in value ? quantitiesOf(value) : [value]
-  })
-}
-
-/** `{ superheat_K, superheat_standard_uncertainty_K }`; without the second where the value is taken as exact. */
-function inSi(name: string, q: Quantity, uncertainty = `${name}_standard_uncertainty`): object {
-  const value = { [siKey(name, q.dimension)]: q.si }
-  return q.u === undefined ? value : { ...value, [siKey(uncertainty, q.dimension)]: q.u }
-}
-
 const entryProblem = ({ eventId, problem }: EntryProblem) => ({ event: eventId, ...problemJson(problem) })
-
-const optional = (key: string, value: unknown) => (value === undefined ? {} : { [key]: value })

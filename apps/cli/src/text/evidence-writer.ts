@@ -1,5 +1,4 @@
-import type { Evidence } from '@chargewright/charging'
-import { render, type UnitPreference } from '@chargewright/quantity'
+import { type Evidence, render, type UnitPreference } from '@chargewright/quantity'
 import { wrap } from './wrap.ts'
 
 /** Writes the evidence trees of one page. Sources are numbered as they come up and listed once, at its end. */
