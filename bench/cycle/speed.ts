@@ -87,7 +87,7 @@ report(
     }),
   ),
 )
-const found = findRefrigerant('R-452B')
+const found = findRefrigerant('R-448A')
 if (found.ok)
   report(
     'property tables of one blend, built once',

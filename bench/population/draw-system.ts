@@ -49,7 +49,7 @@ export function drawSystem(kind: Kind, properties: Properties, random: Random): 
     bestRatio: uniform(2.4, 3.2),
     heatLoss: uniform(0.04, 0.12),
   } as const
-  const pumped = compressor(unitMachine, properties, suction, condensing, gas, 0)
+  const pumped = compressor(unitMachine, properties, suction, condensing, properties.vapour(suction, gas), gas, 0)
   const machine = { ...unitMachine, sweep_m3_s: flow / pumped.flow_kg_s }
   const tube = { massFlux: uniform(120, 250), diameter_m: uniform(0.006, 0.009) }
   const voidFraction = one(['zivi', 'rouhani-axelsson', 'hughmark'] as const)

@@ -51,9 +51,10 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
   const discharge = gas === 0 ? condensing : properties.saturated(condensingPressure + gas)
 
   const { suctionEnthalpy_J_kg } = unknowns
-  const pumped = compressor(system.compressor, properties, suction, discharge, suctionEnthalpy_J_kg, health.wear)
+  const drawn = properties.vapour(suction, suctionEnthalpy_J_kg)
+  const pumped = compressor(system.compressor, properties, suction, discharge, drawn, suctionEnthalpy_J_kg, health.wear)
   const flow = pumped.flow_kg_s
-  const line = suctionLine(system.suctionLine, properties, suction, suctionEnthalpy_J_kg, flow, at.outdoor.dryBulb_K)
+  const line = suctionLine(system.suctionLine, suction, drawn, suctionEnthalpy_J_kg, flow, at.outdoor.dryBulb_K)
   const evaporating = properties.saturated(line.evaporatorPressure_Pa)
 
   const tube = { ...inventory.tube, massFlux: (inventory.tube.massFlux * flow) / rated.flow_kg_s }
@@ -95,7 +96,6 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
     tube,
   )
 
-  const gasDensity = properties.vapour(suction, suctionEnthalpy_J_kg).density_kg_m3
   const carried = suction.vapourEnthalpy_J_kg - suctionEnthalpy_J_kg
   const liquidShare = carried / (suction.vapourEnthalpy_J_kg - suction.liquidEnthalpy_J_kg)
   const charge_kg =
@@ -104,7 +104,7 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
     liquid.charge_kg +
     cold.charge_kg +
     line.charge_kg +
-    (system.accumulator ? accumulatorCharge(system.accumulator, suction, gasDensity, liquidShare) : 0) +
+    (system.accumulator ? accumulatorCharge(system.accumulator, suction, drawn.density_kg_m3, liquidShare) : 0) +
     inventory.dischargeVolume_m3 * condensing.vapourDensity_kg_m3 +
     inventory.offset_kg
 

@@ -1,5 +1,5 @@
 import type { Saturated } from './refrigerant/properties.ts'
-import { type TubeFlow, type VoidFraction, voidFraction } from './void-fraction.ts'
+import { type TubeFlow, type VoidFraction, voidLaw } from './void-fraction.ts'
 
 /**
  * Mean density of a two-phase stretch in which the quality runs evenly from one value to another, as it does under an
@@ -11,15 +11,17 @@ import { type TubeFlow, type VoidFraction, voidFraction } from './void-fraction.
  */
 export function meanDensity(kind: VoidFraction, from: number, to: number, at: Saturated, flow: TubeFlow): number {
   const { vapourDensity_kg_m3: rhoG, liquidDensity_kg_m3: rhoF } = at
+  const law = voidLaw(kind, at, flow)
   // The slip law bends most at low quality: u² crowds the nodes there.
-  const [a, b] = [Math.sqrt(Math.max(from, 0)), Math.sqrt(Math.max(to, 0))]
-  if (Math.abs(b - a) < 1e-9) return rhoF + voidFraction(kind, from, at, flow) * (rhoG - rhoF)
+  const a = Math.sqrt(Math.max(from, 0))
+  const b = Math.sqrt(Math.max(to, 0))
+  if (Math.abs(b - a) < 1e-9) return rhoF + law(from) * (rhoG - rhoF)
   let sum = 0
   let weights = 0
   for (let i = 0; i < NODES.length; i++) {
     const u = a + (b - a) * NODES[i]!
     const weight = WEIGHTS[i]! * u
-    sum += weight * voidFraction(kind, u * u, at, flow)
+    sum += weight * law(u * u)
     weights += weight
   }
   return rhoF + (sum / weights) * (rhoG - rhoF)

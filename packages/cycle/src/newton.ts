@@ -46,13 +46,27 @@ export function newton(f: Function3, start: Vector3, cap: Vector3): NewtonResult
   return { x, residual: r, iterations: MOST_ITERATIONS, converged: false }
 }
 
-/** Solves J·step = −r by Cramer's rule; undefined where J is singular or not finite. */
+/** Solves J·step = −r; undefined where J is singular or not finite. */
 function newtonStep(f: Function3, x: Vector3, r: Vector3): Vector3 | undefined {
-  const a = slope(f([x[0] + DIFFERENCE, x[1], x[2]]), r)
-  const b = slope(f([x[0], x[1] + DIFFERENCE, x[2]]), r)
-  const c = slope(f([x[0], x[1], x[2] + DIFFERENCE]), r)
+  const columns = slopes(f, x, r)
+  const determinant = triple(...columns)
+  return Math.abs(determinant) > 1e-14 ? stepFrom(columns, r) : undefined
+}
+
+/** Columns of the Jacobian at x, where f is r. */
+export type Slopes = readonly [Vector3, Vector3, Vector3]
+
+export function slopes(f: Function3, x: Vector3, r: Vector3): Slopes {
+  return [
+    slope(f([x[0] + DIFFERENCE, x[1], x[2]]), r),
+    slope(f([x[0], x[1] + DIFFERENCE, x[2]]), r),
+    slope(f([x[0], x[1], x[2] + DIFFERENCE]), r),
+  ]
+}
+
+/** −J⁻¹ r by Cramer's rule. */
+export function stepFrom([a, b, c]: Slopes, r: Vector3): Vector3 {
   const determinant = triple(a, b, c)
-  if (!(Math.abs(determinant) > 1e-14)) return undefined
   return [-triple(r, b, c) / determinant, -triple(a, r, c) / determinant, -triple(a, b, r) / determinant]
 }
 

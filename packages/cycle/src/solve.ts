@@ -1,5 +1,5 @@
 import { type Cycle, cycle } from './cycle.ts'
-import { type NewtonResult, newton, type Vector3 } from './newton.ts'
+import { type NewtonResult, newton, slopes, stepFrom, type Vector3 } from './newton.ts'
 import { type Outcome, outcomesOf } from './outcome.ts'
 import { type Readings, readingsOf } from './readings.ts'
 import type { Conditions, Health, System, Unknowns } from './system.ts'
@@ -45,6 +45,26 @@ export function solve(system: System, at: Conditions, health: Health, start?: Un
     softly(system, moved, at, health, attempt) ??
     walk(system, at, health, attempt)
   return found ? steady(system, at, health, found, iterations) : noSolution(last!, iterations)
+}
+
+/**
+ * The readings of a slightly different system, from the tangent at a known solution: one Newton step with the slopes
+ * that are already there, so exact to the square of the difference. For derivatives with respect to parameters.
+ */
+export function tangentAt(
+  system: System,
+  at: Conditions,
+  health: Health,
+  unknowns: Unknowns,
+): (changed: System, changedHealth: Health) => Readings {
+  const x = scaled(unknowns)
+  const here = (y: Vector3) => residuals(system, at, health, y)
+  const columns = slopes(here, x, here(x))
+  return (changed, changedHealth) => {
+    const step = stepFrom(columns, residuals(changed, at, changedHealth, x))
+    const moved = unscaled([x[0] + step[0], x[1] + step[1], x[2] + step[2]])
+    return readingsOf(changed, cycle(changed, at, changedHealth, moved))
+  }
 }
 
 type Attempt = (from: Unknowns, at?: Conditions, health?: Health, system?: System) => Unknowns | undefined

@@ -11,24 +11,25 @@ export interface TubeFlow {
   readonly diameter_m: number
 }
 
-/**
- * Share of the cross-section filled by vapour.
- *
- * @param quality vapour share of the mass flow, 0 to 1
- * @returns 0 to 1; 0 at quality 0 and 1 at quality 1
- */
-export function voidFraction(kind: VoidFraction, quality: number, at: Saturated, flow: TubeFlow): number {
-  if (quality <= 0) return 0
-  if (quality >= 1) return 1
+/** Share of the cross-section filled by vapour, over quality from 0 to 1; 0 at 0 and 1 at 1. */
+export type VoidLaw = (quality: number) => number
+
+/** The law of a correlation at one pressure and flow, its constants worked out once. */
+export function voidLaw(kind: VoidFraction, at: Saturated, flow: TubeFlow): VoidLaw {
+  const between = lawBetween(kind, at, flow)
+  return (quality) => (quality <= 0 ? 0 : quality >= 1 ? 1 : between(quality))
+}
+
+function lawBetween(kind: VoidFraction, at: Saturated, flow: TubeFlow): VoidLaw {
   switch (kind) {
     case 'zivi':
-      return zivi(quality, at.vapourDensity_kg_m3 / at.liquidDensity_kg_m3)
+      return zivi(at.vapourDensity_kg_m3 / at.liquidDensity_kg_m3)
     case 'baroczy':
-      return baroczy(quality, at)
+      return baroczy(at)
     case 'rouhani-axelsson':
-      return rouhaniAxelsson(quality, at, flow)
+      return rouhaniAxelsson(at, flow)
     case 'hughmark':
-      return hughmark(quality, at, flow)
+      return hughmark(at, flow)
   }
 }
 
@@ -37,23 +38,25 @@ export function voidFraction(kind: VoidFraction, quality: number, at: Saturated,
  *
  * @source Zivi 1964; form READ in the documentation of an open heat-pump model
  */
-export function zivi(x: number, densityRatio: number): number {
-  return 1 / (1 + ((1 - x) / x) * densityRatio ** (2 / 3))
+export function zivi(densityRatio: number): VoidLaw {
+  const slipped = densityRatio ** (2 / 3)
+  return (x) => 1 / (1 + ((1 - x) / x) * slipped)
 }
 
 /** @source Baroczy 1965 in the form of Butterworth 1975, REMEMBERED */
-function baroczy(x: number, at: Saturated): number {
+function baroczy(at: Saturated): VoidLaw {
   const densities = at.vapourDensity_kg_m3 / at.liquidDensity_kg_m3
   const viscosities = at.liquidViscosity_Pas / at.vapourViscosity_Pas
-  return 1 / (1 + ((1 - x) / x) ** 0.74 * densities ** 0.65 * viscosities ** 0.13)
+  const factor = densities ** 0.65 * viscosities ** 0.13
+  return (x) => 1 / (1 + ((1 - x) / x) ** 0.74 * factor)
 }
 
 /** @source Rouhani and Axelsson 1970, drift flux with C0 = 1 + 0.12(1 − x), REMEMBERED */
-function rouhaniAxelsson(x: number, at: Saturated, { massFlux: G }: TubeFlow): number {
+function rouhaniAxelsson(at: Saturated, { massFlux: G }: TubeFlow): VoidLaw {
   const { vapourDensity_kg_m3: rhoG, liquidDensity_kg_m3: rhoF } = at
   const sigma = at.surfaceTension_N_m
-  const drift = 1.18 * (1 - x) * (GRAVITY * sigma * (rhoF - rhoG)) ** 0.25
-  return x / rhoG / ((1 + 0.12 * (1 - x)) * (x / rhoG + (1 - x) / rhoF) + drift / (G * Math.sqrt(rhoF)))
+  const drift = (1.18 * (GRAVITY * sigma * (rhoF - rhoG)) ** 0.25) / (G * Math.sqrt(rhoF))
+  return (x) => x / rhoG / ((1 + 0.12 * (1 - x)) * (x / rhoG + (1 - x) / rhoF) + drift * (1 - x))
 }
 
 /**
@@ -62,17 +65,19 @@ function rouhaniAxelsson(x: number, at: Saturated, { massFlux: G }: TubeFlow): n
  *
  * @source Hughmark 1962, K as tabulated, REMEMBERED
  */
-function hughmark(x: number, at: Saturated, { massFlux: G, diameter_m: D }: TubeFlow): number {
-  const { vapourDensity_kg_m3: rhoG, liquidDensity_kg_m3: rhoF } = at
-  const homogeneous = 1 / (1 + ((1 - x) / x) * (rhoG / rhoF))
-  const froude = (G * x) ** 2 / (GRAVITY * D * (homogeneous * rhoG) ** 2)
-  let alpha = homogeneous
-  for (let i = 0; i < 4; i++) {
-    const viscosity = at.liquidViscosity_Pas + alpha * (at.vapourViscosity_Pas - at.liquidViscosity_Pas)
-    const Z = ((D * G) / viscosity) ** (1 / 6) * froude ** (1 / 8) * (1 - homogeneous) ** (-1 / 4)
-    alpha = homogeneous * flowParameter(Z)
+function hughmark(at: Saturated, { massFlux: G, diameter_m: D }: TubeFlow): VoidLaw {
+  const { vapourDensity_kg_m3: rhoG, liquidDensity_kg_m3: rhoF, liquidViscosity_Pas, vapourViscosity_Pas } = at
+  return (x) => {
+    const homogeneous = 1 / (1 + ((1 - x) / x) * (rhoG / rhoF))
+    const froude = (G * x) ** 2 / (GRAVITY * D * (homogeneous * rhoG) ** 2)
+    const shape = froude ** (1 / 8) * (1 - homogeneous) ** (-1 / 4)
+    let alpha = homogeneous
+    for (let i = 0; i < 4; i++) {
+      const viscosity = liquidViscosity_Pas + alpha * (vapourViscosity_Pas - liquidViscosity_Pas)
+      alpha = homogeneous * flowParameter(((D * G) / viscosity) ** (1 / 6) * shape)
+    }
+    return alpha
   }
-  return alpha
 }
 
 const HUGHMARK_Z = [0, 1.3, 1.5, 2, 3, 4, 5, 6, 8, 10, 15, 20, 40, 70, 130]

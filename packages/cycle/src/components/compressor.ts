@@ -1,4 +1,5 @@
 import type { Properties, Saturated } from '../refrigerant/properties.ts'
+import type { VapourState } from '../refrigerant/vapour-table.ts'
 import { positivePart } from '../smooth.ts'
 
 /** A compressor by its geometry and losses, or by its maker's ten coefficients. */
@@ -42,6 +43,7 @@ export interface CompressorState {
 }
 
 /**
+ * @param gas the state at the suction enthalpy
  * @param wear share of the swept gas that leaks back hot, 0 when sound
  * @source map form and order of terms: AHRI 540; correction for another superheat, with 0.75 of the density ratio on
  *   the flow: Rice and Dabiri 1981, both READ in open heat-pump models. Efficiency falling with the square of the
@@ -52,14 +54,15 @@ export function compressor(
   properties: Properties,
   suction: Saturated,
   discharge: Saturated,
+  gas: VapourState,
   suctionEnthalpy: number,
   wear: number,
 ): CompressorState {
   switch (machine.kind) {
     case 'volumetric':
-      return volumetric(machine, properties, suction, discharge, suctionEnthalpy, wear)
+      return volumetric(machine, properties, suction, discharge, gas, suctionEnthalpy, wear)
     case 'map':
-      return mapped(machine, properties, suction, discharge, suctionEnthalpy, wear)
+      return mapped(machine, properties, suction, discharge, gas, suctionEnthalpy, wear)
   }
 }
 
@@ -68,14 +71,22 @@ function volumetric(
   properties: Properties,
   suction: Saturated,
   discharge: Saturated,
+  gas: VapourState,
   suctionEnthalpy: number,
   wear: number,
 ): CompressorState {
   const ratio = discharge.pressure_Pa / suction.pressure_Pa
   const efficiency = bestEfficiency / (1 + 0.3 * Math.log(ratio / bestRatio) ** 2)
   const filling = positivePart(1 - clearance * (ratio - 1) - 0.1, 0.02) + 0.1
-  const { leak, mixedEnthalpy } = leakBack(properties, suction, discharge, suctionEnthalpy, efficiency, wear)
-  const state = properties.vapour(suction, mixedEnthalpy)
+  const { leak, mixedEnthalpy, state } = leakBack(
+    properties,
+    suction,
+    discharge,
+    gas,
+    suctionEnthalpy,
+    efficiency,
+    wear,
+  )
   const swept = sweep_m3_s * filling * state.density_kg_m3
   const work = properties.isentropic(discharge, state.entropy_J_kgK) - mixedEnthalpy
   return finish(swept * (1 - leak), (swept * Math.max(work, 0)) / efficiency, suctionEnthalpy, heatLoss)
@@ -86,6 +97,7 @@ function mapped(
   properties: Properties,
   suction: Saturated,
   discharge: Saturated,
+  gas: VapourState,
   suctionEnthalpy: number,
   wear: number,
 ): CompressorState {
@@ -95,8 +107,15 @@ function mapped(
   const mapFlow = positivePart(polynomial(flow, suction.dew_K, discharge.dew_K), 1e-5)
   const mapPower = positivePart(polynomial(power, suction.dew_K, discharge.dew_K), 1)
   const efficiency = Math.min(Math.max((mapFlow * mapWork) / mapPower, 0.1), 0.95)
-  const { leak, mixedEnthalpy } = leakBack(properties, suction, discharge, suctionEnthalpy, efficiency, wear)
-  const state = properties.vapour(suction, mixedEnthalpy)
+  const { leak, mixedEnthalpy, state } = leakBack(
+    properties,
+    suction,
+    discharge,
+    gas,
+    suctionEnthalpy,
+    efficiency,
+    wear,
+  )
   const swept = mapFlow * (1 + 0.75 * (state.density_kg_m3 / mapState.density_kg_m3 - 1))
   const work = properties.isentropic(discharge, state.entropy_J_kgK) - mixedEnthalpy
   const electric = (mapPower * (swept / mapFlow) * Math.max(work, 0)) / mapWork
@@ -108,17 +127,18 @@ function leakBack(
   properties: Properties,
   suction: Saturated,
   discharge: Saturated,
+  gas: VapourState,
   suctionEnthalpy: number,
   efficiency: number,
   wear: number,
 ) {
-  if (wear === 0) return { leak: 0, mixedEnthalpy: suctionEnthalpy }
+  if (wear === 0) return { leak: 0, mixedEnthalpy: suctionEnthalpy, state: gas }
   const ratio = discharge.pressure_Pa / suction.pressure_Pa
   const leak = Math.min((wear * (ratio - 1)) / 2, 0.9)
-  const state = properties.vapour(suction, suctionEnthalpy)
-  const rise = (properties.isentropic(discharge, state.entropy_J_kgK) - suctionEnthalpy) / efficiency
+  const rise = (properties.isentropic(discharge, gas.entropy_J_kgK) - suctionEnthalpy) / efficiency
   // The leaking gas is compressed again and again: its heat builds up by 1/(1 − leak).
-  return { leak, mixedEnthalpy: suctionEnthalpy + (Math.max(rise, 0) * leak) / (1 - leak) }
+  const mixedEnthalpy = suctionEnthalpy + (Math.max(rise, 0) * leak) / (1 - leak)
+  return { leak, mixedEnthalpy, state: properties.vapour(suction, mixedEnthalpy) }
 }
 
 function finish(flow_kg_s: number, power_W: number, suctionEnthalpy: number, heatLoss: number): CompressorState {

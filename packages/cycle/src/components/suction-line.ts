@@ -1,4 +1,5 @@
-import type { Properties, Saturated } from '../refrigerant/properties.ts'
+import type { Saturated } from '../refrigerant/properties.ts'
+import type { VapourState } from '../refrigerant/vapour-table.ts'
 
 export interface SuctionLine {
   readonly volume_m3: number
@@ -22,13 +23,12 @@ export interface SuctionLineState {
  */
 export function suctionLine(
   line: SuctionLine,
-  properties: Properties,
   at: Saturated,
+  gas: VapourState,
   suctionEnthalpy: number,
   flow: number,
   surroundings_K: number,
 ): SuctionLineState {
-  const gas = properties.vapour(at, suctionEnthalpy)
   const drop = line.drop_Pa * (flow / line.ratedFlow_kg_s) ** 2 * (line.ratedDensity_kg_m3 / gas.density_kg_m3)
   const gain = (line.gain_W_K * (surroundings_K - gas.temperature_K)) / Math.max(flow, 0.05 * line.ratedFlow_kg_s)
   return {

@@ -1,5 +1,5 @@
 import { inverse, Matrix } from 'ml-matrix'
-import { type SteadyState, solve } from '../solve.ts'
+import { type SteadyState, solve, tangentAt } from '../solve.ts'
 import type { System, Unknowns } from '../system.ts'
 import { OBSERVABLE_NAMES, type Observable, type Observation, structuralSd } from './observation.ts'
 import { AS_SIZED, adjusted, healthOf, PARAMETER_NAMES, PARAMETERS, type Parameters } from './parameter.ts'
@@ -148,21 +148,30 @@ function modelled(
   return { values, starts: solved.map(({ unknowns }) => unknowns) }
 }
 
-/** One-sided differences for the parameters; a bias adds itself. Rows by unknowns. */
+/** One-sided differences along the tangent for the parameters; a bias adds itself. Rows by unknowns. */
 function jacobian(
   system: System,
   observations: readonly Observation[],
   rows: readonly Row[],
   biases: readonly Observable[],
   x: readonly number[],
-  here: { readonly values: readonly number[]; readonly starts: readonly Unknowns[] },
+  { starts }: { readonly starts: readonly Unknowns[] },
 ): Matrix {
   const J = Matrix.zeros(rows.length, x.length)
-  for (let k = 0; k < PARAMETER_NAMES.length; k++) {
-    const moved = x.map((value, i) => (i === k ? value + DIFFERENCE : value))
-    const there = modelled(system, observations, rows, biases, moved, here.starts)
-    if (!there) continue
-    for (let i = 0; i < rows.length; i++) J.set(i, k, (there.values[i]! - here.values[i]!) / DIFFERENCE)
+  const here = parametersIn(x)
+  const believed = adjusted(system, here)
+  const tangents = observations.map(({ conditions, added_kg }, set) =>
+    tangentAt(believed, conditions, healthOf(system, here, added_kg), starts[set]!),
+  )
+  const along = (changed: System, parameters: Parameters) =>
+    tangents.map((follow, set) => follow(changed, healthOf(system, parameters, observations[set]!.added_kg)))
+  const base = along(believed, here)
+  for (const [k, name] of PARAMETER_NAMES.entries()) {
+    const parameters = { ...here, [name]: here[name] + DIFFERENCE }
+    const moved = along(adjusted(system, parameters), parameters)
+    for (const [i, row] of rows.entries()) {
+      J.set(i, k, (moved[row.set]![row.name] - base[row.set]![row.name]) / DIFFERENCE)
+    }
   }
   for (const [i, { name }] of rows.entries()) J.set(i, PARAMETER_NAMES.length + biases.indexOf(name), 1)
   return J

@@ -33,8 +33,8 @@ interface Span {
   readonly rise: number
 }
 
-const ROWS = 16
-const COLUMNS = 8
+const ROWS = 13
+const COLUMNS = 6
 const SAMPLES = 13
 /** A discharge gas hotter than this above its dew point has long tripped its compressor. */
 const SPAN_K = 120

@@ -1,6 +1,7 @@
 import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
 import { type Compressor, compressor } from '../components/compressor.ts'
 import type { Saturated } from '../refrigerant/properties.ts'
+import type { VapourState } from '../refrigerant/vapour-table.ts'
 import type { Habits } from './habits.ts'
 import type { Nameplate } from './nameplate.ts'
 import type { RatingPoint } from './rating-point.ts'
@@ -20,10 +21,12 @@ export function sizeCompressor(
   habits: Habits,
   { condensing, bestEfficiency }: RatingPoint,
   suction: Saturated,
+  gas: VapourState,
   gasEnthalpy: number,
   flow: number,
 ): Result<Compressor, Problem> {
-  const pumped = (machine: Compressor) => compressor(machine, properties, suction, condensing, gasEnthalpy, 0).flow_kg_s
+  const pumped = (machine: Compressor) =>
+    compressor(machine, properties, suction, condensing, gas, gasEnthalpy, 0).flow_kg_s
   if (!compressorMap) {
     const one: Compressor = {
       kind: 'volumetric',

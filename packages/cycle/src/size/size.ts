@@ -60,16 +60,16 @@ export function size(plate: Nameplate): Result<System, Problem> {
   }
   const { evaporatorOutletEnthalpy_J_kg: coilOutlet } = suctionLine(
     line,
-    properties,
     suction,
+    gas,
     gasEnthalpy,
     flow,
     habits.outdoor_K,
   )
 
-  const machine = sizeCompressor(plate, habits, point.value, suction, gasEnthalpy, flow)
+  const machine = sizeCompressor(plate, habits, point.value, suction, gas, gasEnthalpy, flow)
   if (!machine.ok) return machine
-  const pumped = compressor(machine.value, properties, suction, condensing, gasEnthalpy, 0)
+  const pumped = compressor(machine.value, properties, suction, condensing, gas, gasEnthalpy, 0)
   const hot = sizeCondenser(plate, habits, point.value, at.value, pumped.dischargeEnthalpy_J_kg, liquidEnthalpy, flow)
   if (!hot.ok) return hot
 
