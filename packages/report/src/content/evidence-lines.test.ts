@@ -1,5 +1,4 @@
-import type { Evidence } from '@chargewright/charging'
-import { METRIC, quantity, say } from '@chargewright/quantity'
+import { type Evidence, METRIC, quantity, say } from '@chargewright/quantity'
 import { expect, test } from 'vitest'
 import { citations } from './citations.ts'
 import { evidenceLines } from './evidence-lines.ts'

@@ -24,7 +24,7 @@ export interface RecordOptions {
 /** Everything that a service record says, as plain data: the PDF, the CSV and the JSON are three prints of it. */
 export type RecordContent = ReturnType<typeof recordContent>
 
-export const NOTE =
+const NOTE =
   'Readings are as typed by the technician; everything else is computed from them. ± is about 95 %. The maker’s instructions, local codes and a licence come first.'
 
 export function recordContent(visit: Visit, assessment: Assessment, options: RecordOptions) {

@@ -1,11 +1,10 @@
 import { INCH_POUND, METRIC } from '@chargewright/quantity'
 import type { Fact } from '@chargewright/visit'
 import { describe, expect, test } from 'vitest'
-import { definitionText } from '../test/definition-text.ts'
-import { EXAMPLES, type Example, example, exampleWith, visitOf } from '../test/example-visits.ts'
-import { pageCount, pdfText } from '../test/pdf-text.ts'
-import { renderPdf } from './render-pdf.ts'
-import { serviceRecord } from './service-record.ts'
+import { renderPdf, serviceRecord } from '../src/index.ts'
+import { definitionText } from './definition-text.ts'
+import { EXAMPLES, type Example, example, exampleWith, visitOf } from './example-visits.ts'
+import { pageCount, pdfText } from './pdf-text.ts'
 
 const CREATED = '2026-07-01T12:00:00Z'
 const record = ({ visit, assessment }: Example, preference = INCH_POUND) =>
