@@ -1,4 +1,4 @@
-import { INCH_POUND, METRIC, render } from '@chargewright/quantity'
+import { type Evidence, INCH_POUND, METRIC, render } from '@chargewright/quantity'
 import { refrigerantNames } from '@chargewright/refrigerant'
 import {
   APPLICATIONS,
@@ -23,7 +23,7 @@ import {
   readings,
   settledNow,
 } from '../test/visit-of.ts'
-import { type Assessment, type Evidence, LIMITS } from './index.ts'
+import { type Assessment, LIMITS } from './index.ts'
 
 const words = (record: object) => fc.constantFrom(...(Object.keys(record) as never[]))
 const hostile = fc.oneof(

@@ -1,6 +1,5 @@
-import type { Quantity, Statement } from '@chargewright/quantity'
+import type { Evidence, Measure, Quantity, Statement } from '@chargewright/quantity'
 import type { EntryProblem, FigureId, ObservationId, ReadingId } from '@chargewright/visit'
-import type { Evidence, Measure } from './evidence.ts'
 import type { Limit } from './limit.ts'
 import type { Measures } from './measures/measures.ts'
 

@@ -1,7 +1,6 @@
-import { fail, ok, type Result, type Statement, say } from '@chargewright/quantity'
+import { type Evidence, evidence, fail, ok, type Result, type Statement, say } from '@chargewright/quantity'
 import { METERING_DEVICES, type Visit } from '@chargewright/visit'
 import type { MethodId, NextEntry } from './assessment.ts'
-import { type Evidence, evidence } from './evidence.ts'
 
 export interface MethodChoice {
   readonly id: MethodId
@@ -17,7 +16,7 @@ export function chooseMethod({ system, observations }: Visit): Result<MethodChoi
   const { meteringDevice, application, receiver, sightGlass } = system.facts
   if (!meteringDevice)
     return fail([{ entry: { kind: 'fact', what: 'meteringDevice' }, why: say`the metering device decides the method` }])
-  const choose = (id: MethodId, why: Statement) => ok({ id, because: evidence(why, [], 'common practice') })
+  const choose = (id: MethodId, why: Statement) => ok({ id, because: evidence(why, 'common practice') })
   const device = METERING_DEVICES[meteringDevice]
   const Device = device.charAt(0).toUpperCase() + device.slice(1)
 

@@ -1,6 +1,5 @@
-import { type Quantity, quantity, say } from '@chargewright/quantity'
+import { type Evidence, evidence, type Quantity, quantity, say } from '@chargewright/quantity'
 import type { Dose } from './assessment.ts'
-import { type Evidence, evidence } from './evidence.ts'
 import { burns } from './flammable.ts'
 import { FIRST_STEP_SHARE, GREATEST_STEP_SHARE, LIMITS } from './limit.ts'
 import { response, type Watched } from './response.ts'
@@ -22,7 +21,10 @@ export function nextDose(asked: Case, direction: Dose['direction'], watched: Wat
 
   const [mass, tree] =
     agrees && measured
-      ? [Math.min(Math.abs(wanted), most), evidence(say`Sized by the response to the last step`, [measured.evidence])]
+      ? [
+          Math.min(Math.abs(wanted), most),
+          evidence(say`Sized by the response to the last step`, undefined, [measured.evidence]),
+        ]
       : first(nameplate && quantity('mass', nameplate.quantity.si))
   const careful = isCareful(asked)
   const step = quantity('mass', careful ? mass / 2 : mass)
@@ -31,7 +33,7 @@ export function nextDose(asked: Case, direction: Dose['direction'], watched: Wat
     direction,
     mass: step,
     ...route(direction),
-    evidence: evidence(say`Step of ${step}`, from, 'common practice'),
+    evidence: evidence(say`Step of ${step}`, 'common practice', from),
   }
 }
 
@@ -45,18 +47,18 @@ function route(direction: Dose['direction']): Pick<Dose, 'phase' | 'port' | 'com
 function first(nameplate: Quantity<'mass'> | undefined): readonly [number, Evidence] {
   if (!nameplate) {
     const { quantity: habit, source } = LIMITS.habitualStep
-    return [habit.si, evidence(say`No nameplate charge is entered: a habitual small step of ${habit}`, [], source)]
+    return [habit.si, evidence(say`No nameplate charge is entered: a habitual small step of ${habit}`, source)]
   }
   const share = `${FIRST_STEP_SHARE * 100} %`
   return [
     nameplate.si * FIRST_STEP_SHARE,
-    evidence(say`First step: ${share} of the nameplate charge ${nameplate}`, [], 'common practice'),
+    evidence(say`First step: ${share} of the nameplate charge ${nameplate}`, 'common practice'),
   ]
 }
 
 function isCareful({ visit, refrigerant }: Case): Evidence | undefined {
-  if (burns(refrigerant.name) === 'yes') return evidence(say`Halved: the refrigerant burns`, [], 'common practice')
+  if (burns(refrigerant.name) === 'yes') return evidence(say`Halved: the refrigerant burns`, 'common practice')
   if (visit.system.facts.meteringDevice === 'capillary')
-    return evidence(say`Halved: the charge is critical`, [], 'common practice')
+    return evidence(say`Halved: the charge is critical`, 'common practice')
   return undefined
 }

@@ -1,7 +1,6 @@
-import { say } from '@chargewright/quantity'
+import { evidence, say } from '@chargewright/quantity'
 import { type FigureId, figureKind, type ReadingId, readingKind, type Visit } from '@chargewright/visit'
 import type { Condition, Finding, NextEntry } from './assessment.ts'
-import { evidence } from './evidence.ts'
 
 /**
  * Stops a method that may not speak yet: *not ready* while a condition is broken; *cannot tell* while nothing tells

@@ -13,7 +13,6 @@ export {
   type NextEntry,
   type Target,
 } from './assessment.ts'
-export type { Evidence, Measure } from './evidence.ts'
 export { LIMITS, type Limit } from './limit.ts'
 export type { MeasureId, Measures } from './measures/measures.ts'
 export { VERSION } from './version.ts'

@@ -1,6 +1,5 @@
-import { type Quantity, quantity, say } from '@chargewright/quantity'
+import { type Evidence, evidence, type Quantity, quantity, say } from '@chargewright/quantity'
 import type { Move, Reading } from '@chargewright/visit'
-import { type Evidence, evidence } from './evidence.ts'
 import { measure } from './measures/measures.ts'
 import type { Case } from './ruling.ts'
 

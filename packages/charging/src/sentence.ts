@@ -1,6 +1,5 @@
-import { type Statement, say } from '@chargewright/quantity'
+import { type Evidence, type Statement, say } from '@chargewright/quantity'
 import type { Dose, Finding, LookAlike } from './assessment.ts'
-import type { Evidence } from './evidence.ts'
 import { LIMITS } from './limit.ts'
 import type { Case } from './ruling.ts'
 

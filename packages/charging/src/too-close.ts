@@ -1,7 +1,6 @@
-import { type Quantity, say } from '@chargewright/quantity'
+import { type Evidence, type Quantity, say } from '@chargewright/quantity'
 import { type ReadingId, readingKind } from '@chargewright/visit'
 import type { Finding, NextEntry } from './assessment.ts'
-import type { Evidence } from './evidence.ts'
 
 /** Source of every *too close to tell*. */
 export const GUARD = 'guard of one standard uncertainty (JCGM 106:2012)'

@@ -1,6 +1,5 @@
-import { type Quantity, say } from '@chargewright/quantity'
+import { type Evidence, evidence, type Measure, type Quantity, say } from '@chargewright/quantity'
 import { againstBand, type Side } from './compare.ts'
-import { type Evidence, evidence, type Measure } from './evidence.ts'
 import { LIMITS } from './limit.ts'
 import type { Case } from './ruling.ts'
 
@@ -16,5 +15,5 @@ export function valveBand(
   const side = againstBand(valve.quantity, low.si, high.si)
   const words = { below: 'below', above: 'above', inside: 'within', 'too-close': 'too close to the edge of' } as const
   const statement = say`Valve superheat ${valve.quantity} is ${words[side]} ${low} to ${high}`
-  return { side, evidence: evidence(statement, [valve.evidence], source) }
+  return { side, evidence: evidence(statement, source, [valve.evidence]) }
 }

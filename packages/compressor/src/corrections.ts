@@ -1,6 +1,15 @@
-import { fail, ok, type Problem, type Quantity, quantity, type Result, say } from '@chargewright/quantity'
+import {
+  type Evidence,
+  evidence,
+  fail,
+  ok,
+  type Problem,
+  type Quantity,
+  quantity,
+  type Result,
+  say,
+} from '@chargewright/quantity'
 import type { Compressor, Motor } from './compressor.ts'
-import { type Evidence, evidence } from './evidence.ts'
 import { MOTOR_SOURCE, type MotorDraw, motorDraw } from './motor-draw.ts'
 import type { RatedQuantity } from './rated-quantity.ts'
 import { type SuctionGas, superheatCorrection } from './superheat-correction.ts'

@@ -1,7 +1,16 @@
-import { fail, ok, outOfRange, type Problem, type Quantity, type Result, say } from '@chargewright/quantity'
+import {
+  type Evidence,
+  evidence,
+  fail,
+  ok,
+  outOfRange,
+  type Problem,
+  type Quantity,
+  type Result,
+  say,
+} from '@chargewright/quantity'
 import type { Compressor } from './compressor.ts'
 import { corrections, type ReturnGas } from './corrections.ts'
-import { type Evidence, evidence } from './evidence.ts'
 import type { RatedQuantity, Rating } from './rated-quantity.ts'
 import { ratingInWords } from './rating-in-words.ts'
 import { ratedValue } from './rating-polynomial.ts'

@@ -1,5 +1,14 @@
-import { fail, ok, outOfRange, type Problem, type Result, type Statement, say } from '@chargewright/quantity'
-import { type Evidence, evidence } from './evidence.ts'
+import {
+  type Evidence,
+  evidence,
+  fail,
+  ok,
+  outOfRange,
+  type Problem,
+  type Result,
+  type Statement,
+  say,
+} from '@chargewright/quantity'
 import type { Expected } from './expected-rating.ts'
 import type { Rating } from './rated-quantity.ts'
 import { ratingInWords } from './rating-in-words.ts'

@@ -1,4 +1,6 @@
 import {
+  type Evidence,
+  evidence,
   fail,
   ok,
   outOfRange,
@@ -10,7 +12,6 @@ import {
   say,
 } from '@chargewright/quantity'
 import { deratingFactor } from './derating-factor.ts'
-import { type Evidence, evidence } from './evidence.ts'
 import { average, voltageUnbalance } from './voltage-unbalance.ts'
 
 /**

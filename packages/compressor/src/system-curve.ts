@@ -1,5 +1,4 @@
-import { fail, ok, outOfRange, type Problem, type Quantity, type Result, say } from '@chargewright/quantity'
-import { evidence } from './evidence.ts'
+import { evidence, fail, ok, outOfRange, type Problem, type Quantity, type Result, say } from '@chargewright/quantity'
 import type { Expected } from './expected-rating.ts'
 import type { RatedQuantity } from './rated-quantity.ts'
 import { ratingInWords } from './rating-in-words.ts'

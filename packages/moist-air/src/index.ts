@@ -4,7 +4,6 @@ export { airflowByElectricHeat, type ElectricHeat } from './airflow/by-electric-
 export { airflowByFanTable, type FanEntry } from './airflow/by-fan-table.ts'
 export { airflowByPressureDrop, type DropEntry } from './airflow/by-pressure-drop.ts'
 export { airflowByTraverse, type TraverseReadings } from './airflow/by-traverse.ts'
-export type { Evidence } from './airflow/evidence.ts'
 export {
   type Duct,
   LOG_LINEAR,

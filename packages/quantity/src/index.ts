@@ -1,3 +1,4 @@
+export { type Evidence, evidence, type Measure } from './evidence.ts'
 export { COVERAGE, format, formatNumber } from './format.ts'
 export { type ParseOptions, parse } from './parse.ts'
 export { INCH_POUND, METRIC, preferredUnit, type UnitPreference } from './preference.ts'

@@ -1,5 +1,4 @@
-import { type Quantity, quantity, type Statement, say } from '@chargewright/quantity'
-import { type Evidence, evidence } from './evidence.ts'
+import { type Evidence, evidence, type Quantity, quantity, type Statement, say } from '@chargewright/quantity'
 import type { HoldCriterion } from './hold-criterion.ts'
 import type { PressureLog } from './pressure-log.ts'
 

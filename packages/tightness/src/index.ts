@@ -1,5 +1,4 @@
 export { type Caution, EVACUATION_CAUTIONS, PRESSURE_TEST_CAUTIONS } from './cautions.ts'
-export type { Evidence } from './evidence.ts'
 export { FEWEST_READINGS, fitRise, type RiseFit } from './fit-rise.ts'
 export { HOLD_CRITERIA, type HoldCriterion } from './hold-criterion.ts'
 export type { HoldKind } from './hold-verdict.ts'

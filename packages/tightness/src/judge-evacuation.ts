@@ -1,4 +1,6 @@
 import {
+  type Evidence,
+  evidence,
   fail,
   type Kelvin,
   ok,
@@ -11,7 +13,6 @@ import {
   say,
 } from '@chargewright/quantity'
 import { evacuationSteps } from './evacuation-steps.ts'
-import { type Evidence, evidence } from './evidence.ts'
 import { FEWEST_READINGS, fitRise, MAX_RESOLUTION_PA, type RiseFit } from './fit-rise.ts'
 import { badCriterion, HOLD_CRITERIA, type HoldCriterion } from './hold-criterion.ts'
 import { type ColdestSpot, type HoldKind, holdVerdict } from './hold-verdict.ts'

@@ -1,4 +1,6 @@
 import {
+  type Evidence,
+  evidence,
   fail,
   ok,
   outOfRange,
@@ -10,7 +12,6 @@ import {
   say,
   toAbsolute,
 } from '@chargewright/quantity'
-import { type Evidence, evidence } from './evidence.ts'
 import {
   type PressureAndTemperature,
   pressureAtTemperature,

@@ -1,5 +1,4 @@
-import { quantity, say } from '@chargewright/quantity'
-import { type Evidence, evidence } from './evidence.ts'
+import { type Evidence, evidence, quantity, say } from '@chargewright/quantity'
 import type { RiseFit } from './fit-rise.ts'
 import type { HoldCriterion } from './hold-criterion.ts'
 import type { PressureLog } from './pressure-log.ts'

@@ -1,5 +1,5 @@
-import type { Assessment, Measure } from '@chargewright/charging'
-import { COVERAGE, format, type Quantity, type UnitPreference } from '@chargewright/quantity'
+import type { Assessment } from '@chargewright/charging'
+import { COVERAGE, format, type Measure, type Quantity, type UnitPreference } from '@chargewright/quantity'
 
 /** The methods that hold one value against a band. */
 const TITLES = { superheat: 'Superheat', subcooling: 'Subcooling' } as const

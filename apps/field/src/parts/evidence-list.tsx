@@ -1,5 +1,4 @@
-import type { Evidence } from '@chargewright/charging'
-import type { UnitPreference } from '@chargewright/quantity'
+import type { Evidence, UnitPreference } from '@chargewright/quantity'
 import { EvidenceTree } from './evidence-tree.tsx'
 
 interface Props {

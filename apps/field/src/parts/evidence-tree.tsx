@@ -1,5 +1,4 @@
-import type { Evidence } from '@chargewright/charging'
-import { render, type UnitPreference } from '@chargewright/quantity'
+import { type Evidence, render, type UnitPreference } from '@chargewright/quantity'
 
 interface Props {
   readonly evidence: Evidence

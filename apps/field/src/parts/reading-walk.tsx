@@ -1,5 +1,4 @@
-import type { Evidence } from '@chargewright/charging'
-import type { UnitPreference } from '@chargewright/quantity'
+import type { Evidence, UnitPreference } from '@chargewright/quantity'
 import { READING_IDS, type ReadingId, readingKind, STATIONS, type Visit } from '@chargewright/visit'
 import type { Kept } from '../session/session.ts'
 import { EvidenceTree } from './evidence-tree.tsx'

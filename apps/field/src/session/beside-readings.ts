@@ -1,4 +1,5 @@
-import type { Assessment, Evidence, Measure } from '@chargewright/charging'
+import type { Assessment } from '@chargewright/charging'
+import type { Evidence, Measure } from '@chargewright/quantity'
 import { READING_IDS, type ReadingId, type Visit } from '@chargewright/visit'
 
 /**

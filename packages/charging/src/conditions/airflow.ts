@@ -1,8 +1,7 @@
-import { type Quantity, quantity, say, subtract } from '@chargewright/quantity'
+import { evidence, type Quantity, quantity, say, subtract } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import table from '../../data/temperature-split.json' with { type: 'json' }
 import type { Condition, NextEntry } from '../assessment.ts'
-import { evidence } from '../evidence.ts'
 import { LIMITS } from '../limit.ts'
 import type { Measures } from '../measures/measures.ts'
 import { typedIn } from '../measures/typed-in.ts'
@@ -41,19 +40,19 @@ function byMeasurement({ airflowPerCapacity }: Measures): Condition | undefined 
     return {
       id: 'airflow',
       state: 'unmet',
-      evidence: evidence(say`Airflow ${flow} is below ${airflowRefused.quantity}`, [tree], airflowRefused.source),
+      evidence: evidence(say`Airflow ${flow} is below ${airflowRefused.quantity}`, airflowRefused.source, [tree]),
       remedy,
     }
   }
   const off = flow.si < airflowLow.quantity.si ? 'below' : flow.si > airflowHigh.quantity.si ? 'above' : undefined
   if (off) {
     const statement = say`Airflow ${flow} is ${off} the usual ${airflowLow.quantity} to ${airflowHigh.quantity}`
-    return { id: 'airflow', state: 'doubtful', evidence: evidence(statement, [tree], airflowLow.source), remedy }
+    return { id: 'airflow', state: 'doubtful', evidence: evidence(statement, airflowLow.source, [tree]), remedy }
   }
   return {
     id: 'airflow',
     state: 'met',
-    evidence: evidence(say`Airflow ${flow} is in range`, [tree], airflowLow.source),
+    evidence: evidence(say`Airflow ${flow} is in range`, airflowLow.source, [tree]),
   }
 }
 
@@ -72,7 +71,7 @@ function bySplit(visit: Visit, { temperatureSplit, returnWetBulb }: Measures): C
   const apart = subtract(temperatureSplit.quantity, expected)
   const from = [
     temperatureSplit.evidence,
-    evidence(say`Expected split ${expected}`, [typedIn(dryBulb), returnWetBulb.evidence], SPLIT_SOURCE),
+    evidence(say`Expected split ${expected}`, SPLIT_SOURCE, [typedIn(dryBulb), returnWetBulb.evidence]),
   ]
   if (apart.si > splitTolerance.quantity.si) {
     return {
@@ -80,23 +79,23 @@ function bySplit(visit: Visit, { temperatureSplit, returnWetBulb }: Measures): C
       state: 'unmet',
       evidence: evidence(
         say`The temperature split is ${apart} above the expected one: too little air`,
-        from,
         `${splitTolerance.source}; this side recalled, unconfirmed`,
+        from,
       ),
       remedy: say`Put the airflow right (filter, coil, blower, ducts), let the system settle and read again`,
     }
   }
   if (apart.si < -splitTolerance.quantity.si) {
     const statement = say`The temperature split is below the expected one by more than ${splitTolerance.quantity}: air is not short, the capacity is`
-    return { id: 'airflow', state: 'doubtful', evidence: evidence(statement, from, SPLIT_SOURCE) }
+    return { id: 'airflow', state: 'doubtful', evidence: evidence(statement, SPLIT_SOURCE, from) }
   }
   return {
     id: 'airflow',
     state: 'met',
     evidence: evidence(
       say`The temperature split is within ${splitTolerance.quantity} of the expected one`,
-      from,
       SPLIT_SOURCE,
+      from,
     ),
   }
 }

@@ -1,7 +1,6 @@
-import { type Quantity, quantity, say, subtract } from '@chargewright/quantity'
+import { evidence, type Quantity, quantity, say, subtract } from '@chargewright/quantity'
 import type { Condition } from '../assessment.ts'
 import { againstLimit } from '../compare.ts'
-import { evidence } from '../evidence.ts'
 import { saturated } from '../measures/saturated.ts'
 import { sitePressure } from '../measures/site-pressure.ts'
 import { typedIn } from '../measures/typed-in.ts'
@@ -22,7 +21,7 @@ export function consistent({ visit, refrigerant }: Case): readonly Condition[] {
     {
       id: 'consistent',
       state: 'unknown',
-      evidence: evidence(statement, [typedIn(line), coldest.evidence]),
+      evidence: evidence(statement, undefined, [typedIn(line), coldest.evidence]),
       remedy: say`Check the thermometer and its contact, the gauge, and that the refrigerant is the one on the nameplate; read again`,
       next: {
         entry: { kind: 'reading', what: 'suction-temperature' },

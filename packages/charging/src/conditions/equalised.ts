@@ -1,7 +1,6 @@
-import { say } from '@chargewright/quantity'
+import { evidence, say } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
-import { evidence } from '../evidence.ts'
 import { LIMITS } from '../limit.ts'
 
 const { equaliseTime } = LIMITS
@@ -26,7 +25,7 @@ export function equalised(visit: Visit): readonly Condition[] {
     {
       id: 'equalised',
       state: met ? 'met' : 'unmet',
-      evidence: { ...evidence(statement, [], equaliseTime.source), eventId: move.eventId },
+      evidence: { ...evidence(statement, equaliseTime.source), eventId: move.eventId },
       ...(met
         ? {}
         : {

@@ -1,7 +1,6 @@
-import { add, type Quantity, say } from '@chargewright/quantity'
+import { add, evidence, type Quantity, say } from '@chargewright/quantity'
 import { observationKind, type Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
-import { evidence } from '../evidence.ts'
 import { LIMITS } from '../limit.ts'
 import { typedIn } from '../measures/typed-in.ts'
 
@@ -48,7 +47,7 @@ export function load(visit: Visit): Condition {
   return {
     id: 'load',
     state: high ? 'met' : 'unmet',
-    evidence: evidence(statement, from, boxAboveSetPoint.source),
+    evidence: evidence(statement, boxAboveSetPoint.source, from),
     ...(high ? {} : { remedy }),
   }
 }

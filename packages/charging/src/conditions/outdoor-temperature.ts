@@ -1,7 +1,6 @@
-import { say } from '@chargewright/quantity'
+import { evidence, say } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
-import { evidence } from '../evidence.ts'
 import { LIMITS } from '../limit.ts'
 import { typedIn } from '../measures/typed-in.ts'
 
@@ -26,8 +25,8 @@ export function outdoorTemperature(visit: Visit): Condition {
       state: 'unmet',
       evidence: evidence(
         say`It is colder outdoors than ${outdoorRefused.quantity}: superheat tells nothing about the charge`,
-        from,
         outdoorRefused.source,
+        from,
       ),
       remedy: say`Recover, evacuate and weigh in the nameplate charge, or come back on a warmer day`,
     }
@@ -38,14 +37,14 @@ export function outdoorTemperature(visit: Visit): Condition {
       state: 'doubtful',
       evidence: evidence(
         say`It is colder outdoors than ${outdoorWarned.quantity}: the superheat method is near its limit`,
-        from,
         outdoorWarned.source,
+        from,
       ),
     }
   }
   return {
     id: 'outdoor-temperature',
     state: 'met',
-    evidence: evidence(say`It is warm enough outdoors`, from, outdoorRefused.source),
+    evidence: evidence(say`It is warm enough outdoors`, outdoorRefused.source, from),
   }
 }

@@ -1,7 +1,6 @@
-import { type Quantity, quantity, say } from '@chargewright/quantity'
+import { evidence, type Quantity, quantity, say } from '@chargewright/quantity'
 import type { Origin, ReadingId, Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
-import { evidence } from '../evidence.ts'
 import { LIMITS } from '../limit.ts'
 
 const { settleTime } = LIMITS
@@ -69,7 +68,7 @@ function runningTime(visit: Visit, change: Origin | undefined, needed: readonly 
       : say`The system has not yet run ${settleTime.quantity} without a change`
     return {
       kind: isSettled ? 'settled' : 'not-settled',
-      evidence: { ...evidence(statement, [], settleTime.source), eventId: observed.eventId },
+      evidence: { ...evidence(statement, settleTime.source), eventId: observed.eventId },
     }
   }
   const read = latest(needed.flatMap((id) => visit.readings[id] ?? []))
@@ -86,7 +85,7 @@ function runningTime(visit: Visit, change: Origin | undefined, needed: readonly 
 }
 
 function ranFor(time: Quantity<'duration'>, since: string): Condition['evidence'] {
-  return evidence(say`The system ran ${time} ${since}; ${settleTime.quantity} are asked for`, [], settleTime.source)
+  return evidence(say`The system ran ${time} ${since}; ${settleTime.quantity} are asked for`, settleTime.source)
 }
 
 /** Seconds from one event to another as the device's clock told them; zero when it told nothing usable. */

@@ -1,6 +1,5 @@
-import { say } from '@chargewright/quantity'
+import { evidence, say } from '@chargewright/quantity'
 import type { Condition } from '../assessment.ts'
-import { evidence } from '../evidence.ts'
 import type { Case } from '../ruling.ts'
 
 /** A charge is weighed into an empty, evacuated system only. */

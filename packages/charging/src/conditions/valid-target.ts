@@ -1,6 +1,5 @@
-import { say } from '@chargewright/quantity'
+import { evidence, say } from '@chargewright/quantity'
 import type { Condition } from '../assessment.ts'
-import { evidence } from '../evidence.ts'
 import { LIMITS } from '../limit.ts'
 import type { SuperheatTarget } from '../target/superheat-target.ts'
 
@@ -15,7 +14,7 @@ export function validTarget(target: SuperheatTarget): readonly Condition[] {
         {
           id: 'target',
           state: 'unmet',
-          evidence: evidence(say`No valid test: ${target.because}`, [], target.source),
+          evidence: evidence(say`No valid test: ${target.because}`, target.source),
           remedy,
         },
       ]
@@ -30,7 +29,7 @@ export function validTarget(target: SuperheatTarget): readonly Condition[] {
         {
           id: 'target',
           state: clear ? 'met' : 'unmet',
-          evidence: evidence(statement, [tree], source),
+          evidence: evidence(statement, source, [tree]),
           ...(clear ? {} : { remedy }),
         },
       ]

@@ -1,6 +1,5 @@
-import { add, type Quantity, say } from '@chargewright/quantity'
+import { add, type Evidence, evidence, type Quantity, say } from '@chargewright/quantity'
 import { againstLimit } from '../compare.ts'
-import { type Evidence, evidence } from '../evidence.ts'
 import { LIMITS } from '../limit.ts'
 import type { Case } from '../ruling.ts'
 
@@ -27,7 +26,7 @@ export function condenserLiquid({ visit, measures }: Case): CondenserLiquid {
       }
     : normalSubcooling
   const side = againstLimit(subcooling.quantity, limit.quantity)
-  const tree = (statement: Evidence['statement']) => evidence(statement, [subcooling.evidence], limit.source)
+  const tree = (statement: Evidence['statement']) => evidence(statement, limit.source, [subcooling.evidence])
   switch (side) {
     case 'below':
       return {

@@ -1,7 +1,6 @@
-import { say } from '@chargewright/quantity'
+import { evidence, say } from '@chargewright/quantity'
 import type { LookAlike } from '../assessment.ts'
 import { againstLimit } from '../compare.ts'
-import { evidence } from '../evidence.ts'
 import { nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import type { Case } from '../ruling.ts'
@@ -38,11 +37,9 @@ export function gasOrPoorCondenserAir({ visit, measures }: Case): LookAlike {
         id,
         label,
         verdict: 'unlikely',
-        evidence: evidence(
-          say`Condensing ${rise.quantity} above the entering air, no more than ${limit}`,
-          [rise.evidence],
-          source,
-        ),
+        evidence: evidence(say`Condensing ${rise.quantity} above the entering air, no more than ${limit}`, source, [
+          rise.evidence,
+        ]),
       }
     case 'too-close':
     case 'above': {
@@ -56,7 +53,7 @@ export function gasOrPoorCondenserAir({ visit, measures }: Case): LookAlike {
             entry: { kind: 'observation', what: 'condenser-coil' } as const,
             why: say`a dirty coil would explain the high pressure`,
           }
-      return { id, label, verdict: 'open', evidence: evidence(statement, [rise.evidence], source), next }
+      return { id, label, verdict: 'open', evidence: evidence(statement, source, [rise.evidence]), next }
     }
   }
 }

@@ -1,7 +1,6 @@
-import { type Statement, say } from '@chargewright/quantity'
+import { type Evidence, type Statement, say } from '@chargewright/quantity'
 import type { Dose, Finding, LookAlike } from '../assessment.ts'
 import { nextDose } from '../dose.ts'
-import type { Evidence } from '../evidence.ts'
 import type { Watched } from '../response.ts'
 import type { Case } from '../ruling.ts'
 import { charge } from '../sentence.ts'

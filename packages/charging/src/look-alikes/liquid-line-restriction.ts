@@ -1,7 +1,6 @@
-import { say } from '@chargewright/quantity'
+import { evidence, say } from '@chargewright/quantity'
 import type { LookAlike, NextEntry } from '../assessment.ts'
 import { againstLimit } from '../compare.ts'
-import { evidence } from '../evidence.ts'
 import { nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import type { Case } from '../ruling.ts'
@@ -20,7 +19,7 @@ export function liquidLineRestriction(asked: Case): LookAlike {
   const dropSide = drop && againstLimit(drop.quantity, LIMITS.drierDrop.quantity)
   if (drop && dropSide === 'above') {
     const statement = say`The drier cools the liquid by ${drop.quantity}, more than ${LIMITS.drierDrop.quantity}: it is restricted`
-    return { id, label, verdict: 'explains', evidence: evidence(statement, [drop.evidence], LIMITS.drierDrop.source) }
+    return { id, label, verdict: 'explains', evidence: evidence(statement, LIMITS.drierDrop.source, [drop.evidence]) }
   }
   const liquid = condenserLiquid(asked)
   switch (liquid.amount) {

@@ -1,6 +1,5 @@
-import { say } from '@chargewright/quantity'
+import { evidence, say } from '@chargewright/quantity'
 import type { LookAlike } from '../assessment.ts'
-import { evidence } from '../evidence.ts'
 import type { Case } from '../ruling.ts'
 
 /** A charge that went missing left through a leak; weighing in anew would only lose it again. */
@@ -12,7 +11,7 @@ export function lostCharge({ visit }: Case): LookAlike | undefined {
     leak?.answer === 'found'
       ? { ...evidence(say`A leak was found and is not repaired`), eventId: leak.eventId }
       : {
-          ...evidence(say`The charge went missing suddenly: it left through a leak`, [], 'common practice'),
+          ...evidence(say`The charge went missing suddenly: it left through a leak`, 'common practice'),
           eventId: state!.eventId,
         }
   return { id: 'leak', label: say`a leak`, verdict: 'explains', evidence: seen }

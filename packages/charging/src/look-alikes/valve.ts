@@ -1,6 +1,5 @@
-import { say } from '@chargewright/quantity'
+import { type Evidence, say } from '@chargewright/quantity'
 import type { LookAlike } from '../assessment.ts'
-import type { Evidence } from '../evidence.ts'
 
 /** A valve that feeds too little (or a restriction ahead of it) starves the evaporator, whatever the charge. */
 export function valveFeedsTooLittle(superheat: Evidence, explains: boolean): LookAlike {

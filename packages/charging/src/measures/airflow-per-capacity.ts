@@ -1,6 +1,5 @@
-import { type Quantity, quantity, say } from '@chargewright/quantity'
+import { evidence, type Measure, type Quantity, quantity, say } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
-import { evidence, type Measure } from '../evidence.ts'
 import { typedIn } from './typed-in.ts'
 
 /** Measured airflow over the nominal capacity. */
@@ -14,5 +13,5 @@ export function airflowPerCapacity(visit: Visit): Measure<Quantity<'specific air
     ...evidence(say`nominal capacity ${capacity.quantity}, typed “${capacity.typed}”`),
     eventId: capacity.eventId,
   }
-  return { quantity: value, evidence: evidence(say`Airflow ${value}`, [typedIn(airflow), nominal]) }
+  return { quantity: value, evidence: evidence(say`Airflow ${value}`, undefined, [typedIn(airflow), nominal]) }
 }

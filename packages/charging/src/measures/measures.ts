@@ -1,7 +1,14 @@
-import { type Problem, type Quantity, say, subtract } from '@chargewright/quantity'
+import {
+  type Evidence,
+  evidence,
+  type Measure,
+  type Problem,
+  type Quantity,
+  say,
+  subtract,
+} from '@chargewright/quantity'
 import type { Refrigerant } from '@chargewright/refrigerant'
 import type { ReadingId, Visit } from '@chargewright/visit'
-import { type Evidence, evidence, type Measure } from '../evidence.ts'
 import { airflowPerCapacity } from './airflow-per-capacity.ts'
 import { wetBulbFromHumidity } from './return-wet-bulb.ts'
 import { saturated } from './saturated.ts'
@@ -59,7 +66,7 @@ export function measure(
         'Superheat at the coil outlet',
         typed('evaporator-outlet-temperature'),
         evaporatingTemperature,
-        [evidence(say`pressure at the coil outlet taken as that of the suction port`, [], 'assumption')],
+        [evidence(say`pressure at the coil outlet taken as that of the suction port`, 'assumption')],
       ),
       subcooling: difference('Subcooling', condensingTemperature, typed('liquid-temperature')),
       temperatureSplit: difference('Temperature split', typed('return-air-dry-bulb'), typed('supply-air-dry-bulb')),
@@ -82,7 +89,10 @@ function difference(
 ): Measure<Difference> | undefined {
   if (!warm || !cold) return undefined
   const value = subtract(warm.quantity, cold.quantity)
-  return { quantity: value, evidence: evidence(say`${name} ${value}`, [warm.evidence, cold.evidence, ...assumptions]) }
+  return {
+    quantity: value,
+    evidence: evidence(say`${name} ${value}`, undefined, [warm.evidence, cold.evidence, ...assumptions]),
+  }
 }
 
 type Possible<T> = { readonly [K in keyof T]-?: T[K] | undefined }

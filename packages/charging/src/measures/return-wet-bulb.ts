@@ -1,7 +1,15 @@
 import { moistAir } from '@chargewright/moist-air'
-import { kelvin, type Problem, pascal, type Quantity, quantity, say } from '@chargewright/quantity'
+import {
+  evidence,
+  kelvin,
+  type Measure,
+  type Problem,
+  pascal,
+  type Quantity,
+  quantity,
+  say,
+} from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
-import { evidence, type Measure } from '../evidence.ts'
 import { typedIn } from './typed-in.ts'
 
 /** Wet bulb of the return air from its dry bulb and relative humidity, where it was not read itself. */
@@ -30,10 +38,10 @@ export function wetBulbFromHumidity(
   const value = quantity('temperature', air.value.wetBulb_K, Math.hypot(shift(warmer), shift(drier)))
   return {
     quantity: value,
-    evidence: evidence(
-      say`Return air, wet bulb ${value}`,
-      [typedIn(dry), typedIn(humidity), site.evidence],
-      'ASHRAE Fundamentals 2017, ch. 1',
-    ),
+    evidence: evidence(say`Return air, wet bulb ${value}`, 'ASHRAE Fundamentals 2017, ch. 1', [
+      typedIn(dry),
+      typedIn(humidity),
+      site.evidence,
+    ]),
   }
 }

@@ -1,7 +1,15 @@
-import { type Problem, pascal, type Quantity, quantity, say, toAbsolute } from '@chargewright/quantity'
+import {
+  evidence,
+  type Measure,
+  type Problem,
+  pascal,
+  type Quantity,
+  quantity,
+  say,
+  toAbsolute,
+} from '@chargewright/quantity'
 import { type Refrigerant, saturationAtPressure } from '@chargewright/refrigerant'
 import { type Reading, readingKind } from '@chargewright/visit'
-import { evidence, type Measure } from '../evidence.ts'
 import { typedIn } from './typed-in.ts'
 
 /** Dew or bubble temperature at the pressure of a port, with the uncertainty of its gauge carried along the line. */
@@ -32,12 +40,13 @@ export function saturated(
   const from = [
     evidence(
       say`${label} ${absolute.value}`,
+      undefined,
       typed.dimension === 'gauge pressure' ? [typedIn(reading), site.evidence] : [typedIn(reading)],
     ),
   ]
   return {
     quantity: value,
-    evidence: evidence(say`${name} ${value}`, from, `equation of state of ${refrigerant.name}`),
+    evidence: evidence(say`${name} ${value}`, `equation of state of ${refrigerant.name}`, from),
   }
 }
 

@@ -1,6 +1,13 @@
-import { atmosphericPressure, type Problem, type Quantity, STANDARD_ATMOSPHERE, say } from '@chargewright/quantity'
+import {
+  atmosphericPressure,
+  evidence,
+  type Measure,
+  type Problem,
+  type Quantity,
+  STANDARD_ATMOSPHERE,
+  say,
+} from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
-import { evidence, type Measure } from '../evidence.ts'
 
 /** Atmospheric pressure of the site: as typed, else from its elevation, else that of sea level as a stated assumption. */
 export function sitePressure(visit: Visit, problems: Problem[]): Measure<Quantity<'absolute pressure'>> {
@@ -15,17 +22,13 @@ export function sitePressure(visit: Visit, problems: Problem[]): Measure<Quantit
       const statement = say`atmospheric pressure ${value.value} at ${elevation.quantity}`
       return {
         quantity: value.value,
-        evidence: { ...evidence(statement, [], 'ASHRAE Fundamentals 2017, ch. 1, eq. 3'), eventId: elevation.eventId },
+        evidence: { ...evidence(statement, 'ASHRAE Fundamentals 2017, ch. 1, eq. 3'), eventId: elevation.eventId },
       }
     }
     problems.push(value.error)
   }
   return {
     quantity: STANDARD_ATMOSPHERE,
-    evidence: evidence(
-      say`atmospheric pressure ${STANDARD_ATMOSPHERE}, sea level`,
-      [],
-      'assumption: no elevation given',
-    ),
+    evidence: evidence(say`atmospheric pressure ${STANDARD_ATMOSPHERE}, sea level`, 'assumption: no elevation given'),
   }
 }

@@ -1,6 +1,5 @@
-import { say } from '@chargewright/quantity'
+import { type Evidence, say } from '@chargewright/quantity'
 import { type Reading, readingKind } from '@chargewright/visit'
-import type { Evidence } from '../evidence.ts'
 
 /** The leaf of every tree: the reading as it was typed. */
 export function typedIn(reading: Reading): Evidence {

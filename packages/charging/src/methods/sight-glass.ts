@@ -1,4 +1,4 @@
-import { say } from '@chargewright/quantity'
+import { type Evidence, evidence, say } from '@chargewright/quantity'
 import { observationKind } from '@chargewright/visit'
 import type { Dose, Finding, LookAlike, NextEntry } from '../assessment.ts'
 import { againstLimit } from '../compare.ts'
@@ -6,7 +6,6 @@ import { equalised } from '../conditions/equalised.ts'
 import { load } from '../conditions/load.ts'
 import { settled } from '../conditions/settled.ts'
 import { nextDose } from '../dose.ts'
-import { type Evidence, evidence } from '../evidence.ts'
 import { gate, missingEntries, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import { otherCause } from '../look-alikes/judge.ts'
@@ -46,7 +45,7 @@ export function bySightGlass(asked: Case): Ruling {
 
   const answer = observationKind('sight-glass').answers[glass.answer] ?? glass.answer
   const seen: Evidence = {
-    ...evidence(say`Sight glass under high load: ${answer}`, [], 'common practice'),
+    ...evidence(say`Sight glass under high load: ${answer}`, 'common practice'),
     eventId: glass.eventId,
   }
   switch (glass.answer) {
@@ -78,7 +77,6 @@ export function bySightGlass(asked: Case): Ruling {
 
 const CLEAR_IS_NOT_FULL = evidence(
   say`A clear glass tells that liquid alone reaches the valve, not how much more the receiver holds`,
-  [],
   'common practice',
 )
 
@@ -96,10 +94,9 @@ function valveOutOfBand(asked: Case): readonly LookAlike[] {
 function partlyFilled({ visit }: Case): Evidence {
   const vertical = visit.observations['liquid-line-orientation']?.answer === 'vertical'
   return vertical
-    ? evidence(say`In a vertical line a partly filled glass is unusual: look again for bubbles`, [], 'common practice')
+    ? evidence(say`In a vertical line a partly filled glass is unusual: look again for bubbles`, 'common practice')
     : evidence(
         say`At low flow the liquid does not fill a horizontal line; that shows less in a vertical one`,
-        [],
         'common practice',
       )
 }
@@ -124,8 +121,8 @@ function restrictedDrier({ visit, measures }: Case): LookAlike {
       verdict: 'explains',
       evidence: evidence(
         say`The drier cools the liquid by ${drop.quantity}, more than ${limit}: it flashes there`,
-        [drop.evidence],
         source,
+        [drop.evidence],
       ),
     }
   }
@@ -148,11 +145,9 @@ function restrictedDrier({ visit, measures }: Case): LookAlike {
     return {
       ...shared,
       verdict: 'excluded',
-      evidence: evidence(
-        say`The drier cools the liquid by ${drop.quantity}, less than ${limit}`,
-        [drop.evidence],
-        source,
-      ),
+      evidence: evidence(say`The drier cools the liquid by ${drop.quantity}, less than ${limit}`, source, [
+        drop.evidence,
+      ]),
     }
   }
   const next: NextEntry = drop
@@ -164,7 +159,7 @@ function restrictedDrier({ visit, measures }: Case): LookAlike {
   const statement = drop
     ? say`The temperature drop across the drier, ${drop.quantity}, is too close to ${limit} to tell`
     : say`Nothing tells whether the drier ahead of the glass is restricted`
-  return { ...shared, verdict: 'open', evidence: evidence(statement, drop ? [drop.evidence] : [], source), next }
+  return { ...shared, verdict: 'open', evidence: evidence(statement, source, drop ? [drop.evidence] : []), next }
 }
 
 /** An empty glass looks like a full one; the superheat of the valve tells them apart. */
@@ -174,8 +169,8 @@ function emptyGlass(asked: Case, seen: Evidence): Finding {
   if (valve && againstLimit(valve.quantity, limit.quantity) === 'above') {
     const starved = evidence(
       say`Superheat ${valve.quantity} is above ${limit.quantity}: no liquid reaches the valve`,
-      [valve.evidence],
       limit.source,
+      [valve.evidence],
     )
     return charge(
       asked,

@@ -1,4 +1,4 @@
-import { type Quantity, type Statement, say, subtract } from '@chargewright/quantity'
+import { evidence, type Measure, type Quantity, type Statement, say, subtract } from '@chargewright/quantity'
 import type { ReadingId } from '@chargewright/visit'
 import type { Condition, Finding, LookAlike, NextEntry } from '../assessment.ts'
 import { againstBand } from '../compare.ts'
@@ -6,7 +6,6 @@ import { airflow } from '../conditions/airflow.ts'
 import { consistent } from '../conditions/consistent.ts'
 import { equalised } from '../conditions/equalised.ts'
 import { settled } from '../conditions/settled.ts'
-import { evidence, type Measure } from '../evidence.ts'
 import { gate, missingEntries, nextFigure, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import { gasOrPoorCondenserAir } from '../look-alikes/gas-or-poor-condenser-air.ts'
@@ -65,7 +64,7 @@ export function bySubcooling(asked: Case): Ruling {
   const side = againstBand(apart, -tolerance.quantity.si, tolerance.quantity.si)
   const band = valveBand(asked, valve)
   const compared = (statement: Statement, source = tolerance.source) =>
-    evidence(statement, [subcooling.evidence, target.evidence], source)
+    evidence(statement, source, [subcooling.evidence, target.evidence])
   if (side === 'too-close') {
     const reason = say`Subcooling ${subcooling.quantity} is ${apart} from the nameplate: an edge of the band of ${tolerance.quantity} lies within that uncertainty`
     return rule(tooClose('Subcooling', compared(reason, GUARD), widestOf(asked)))

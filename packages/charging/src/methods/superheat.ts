@@ -1,4 +1,4 @@
-import { type Statement, say, subtract } from '@chargewright/quantity'
+import { evidence, type Measure, type Statement, say, subtract } from '@chargewright/quantity'
 import type { ReadingId } from '@chargewright/visit'
 import type { Condition, Finding, NextEntry } from '../assessment.ts'
 import { againstBand } from '../compare.ts'
@@ -8,7 +8,6 @@ import { equalised } from '../conditions/equalised.ts'
 import { outdoorTemperature } from '../conditions/outdoor-temperature.ts'
 import { settled } from '../conditions/settled.ts'
 import { validTarget } from '../conditions/valid-target.ts'
-import { evidence, type Measure } from '../evidence.ts'
 import { gate, missingEntries, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import { gasOrPoorCondenserAir } from '../look-alikes/gas-or-poor-condenser-air.ts'
@@ -58,7 +57,7 @@ export function bySuperheat(asked: Case): Ruling {
   const tolerance = LIMITS.superheatTolerance
   const apart = subtract(superheat.quantity, aim.quantity)
   const compared = (statement: Statement, source = tolerance.source) =>
-    evidence(statement, [superheat.evidence, aim.evidence], source)
+    evidence(statement, source, [superheat.evidence, aim.evidence])
   switch (againstBand(apart, -tolerance.quantity.si, tolerance.quantity.si)) {
     case 'inside':
       return rule(

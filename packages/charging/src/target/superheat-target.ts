@@ -1,5 +1,7 @@
 import {
+  evidence,
   fail,
+  type Measure,
   ok,
   type Problem,
   type Quantity,
@@ -9,7 +11,6 @@ import {
   say,
 } from '@chargewright/quantity'
 import type { MakersChart, Visit } from '@chargewright/visit'
-import { evidence, type Measure } from '../evidence.ts'
 import { LIMITS } from '../limit.ts'
 import type { Measures } from '../measures/measures.ts'
 import { typedIn } from '../measures/typed-in.ts'
@@ -73,11 +74,10 @@ function fromChart(chart: MakersChart, visit: Visit, measures: Measures): Result
       const value = quantity('temperature difference', found.value * scale, u * scale)
       const measure = {
         quantity: value,
-        evidence: evidence(
-          say`Target superheat ${value}`,
-          [typedIn(outdoor), indoor.evidence],
-          "maker's chart, as entered",
-        ),
+        evidence: evidence(say`Target superheat ${value}`, "maker's chart, as entered", [
+          typedIn(outdoor),
+          indoor.evidence,
+        ]),
       }
       return ok({ kind: 'target', source: 'makers-chart', measure, departure: 0 })
     }
@@ -106,8 +106,8 @@ function ruleOfThumb(visit: Visit, measures: Measures): SuperheatTarget {
       quantity: value,
       evidence: evidence(
         say`Target superheat ${value}`,
-        [typedIn(outdoor), wetBulb.evidence],
         'rule of thumb (3·WB − 80 − DB)/2 °F, common practice; no maker’s chart entered',
+        [typedIn(outdoor), wetBulb.evidence],
       ),
     },
   }

@@ -1,5 +1,15 @@
-import { fail, ok, outOfRange, type Problem, type Quantity, quantity, type Result, say } from '@chargewright/quantity'
-import { evidence, type Measure } from '../evidence.ts'
+import {
+  evidence,
+  fail,
+  type Measure,
+  ok,
+  outOfRange,
+  type Problem,
+  type Quantity,
+  quantity,
+  type Result,
+  say,
+} from '@chargewright/quantity'
 import type { Contents } from './contents.ts'
 
 /** A part that was added to the system: receiver, accumulator, heat exchanger, muffler. */
@@ -28,5 +38,5 @@ export function accessoryCharge(
   const mass = quantity('mass', volume.si * density, Math.hypot((volume.u ?? 0) * density, volume.si * uDensity))
   const filled = Math.round(liquidShare * 100)
   const statement = say`${name} ${mass}: ${volume}, ${filled} % of it ${liquid.words}, the rest ${vapour.words}`
-  return ok({ quantity: mass, evidence: evidence(statement, [], liquid.source) })
+  return ok({ quantity: mass, evidence: evidence(statement, liquid.source) })
 }

@@ -1,6 +1,14 @@
-import { ok, type Problem, type Quantity, quantity, type Result, say } from '@chargewright/quantity'
+import {
+  evidence,
+  type Measure,
+  ok,
+  type Problem,
+  type Quantity,
+  quantity,
+  type Result,
+  say,
+} from '@chargewright/quantity'
 import type { Figure } from '@chargewright/visit'
-import { evidence, type Measure } from '../evidence.ts'
 import type { Case } from '../ruling.ts'
 import { type Contents, liquidAt } from './contents.ts'
 import { copperTube } from './copper-tube.ts'
@@ -48,7 +56,7 @@ function lines(asked: Case): readonly Part[] {
   if (lineChargePerLength) {
     const mass = quantity('mass', (length.si - included.si) * lineChargePerLength.quantity.si)
     const statement = say`Lines ${mass}: ${length} less ${included} included, at ${lineChargePerLength.quantity}`
-    const tree = { ...evidence(statement, [], 'maker, as entered'), eventId: lineChargePerLength.eventId }
+    const tree = { ...evidence(statement, 'maker, as entered'), eventId: lineChargePerLength.eventId }
     return [ok({ quantity: mass, evidence: tree })]
   }
   if (facts.liquidLineTube === undefined) return []

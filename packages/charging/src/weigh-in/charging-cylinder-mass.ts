@@ -1,6 +1,8 @@
 import {
+  evidence,
   fail,
   kelvin,
+  type Measure,
   ok,
   outOfRange,
   type Problem,
@@ -11,7 +13,6 @@ import {
 } from '@chargewright/quantity'
 import type { Refrigerant } from '@chargewright/refrigerant'
 import { saturationAtTemperature } from '@chargewright/refrigerant'
-import { evidence, type Measure } from '../evidence.ts'
 
 /**
  * Mass that left a graduated charging cylinder as its liquid level fell: volume · (liquid − vapour), for vapour of the
@@ -39,5 +40,5 @@ export function chargingCylinderMass(
   const u = Math.hypot((drop.u ?? 0) * density.value, drop.si * (colder.value - density.value))
   const mass = quantity('mass', drop.si * density.value, u)
   const statement = say`${mass} left the charging cylinder: ${drop} of liquid at ${temperature}`
-  return ok({ quantity: mass, evidence: evidence(statement, [], `equation of state of ${refrigerant.name}`) })
+  return ok({ quantity: mass, evidence: evidence(statement, `equation of state of ${refrigerant.name}`) })
 }

@@ -1,5 +1,15 @@
-import { fail, ok, outOfRange, type Problem, type Quantity, quantity, type Result, say } from '@chargewright/quantity'
-import { evidence, type Measure } from '../evidence.ts'
+import {
+  evidence,
+  fail,
+  type Measure,
+  ok,
+  outOfRange,
+  type Problem,
+  type Quantity,
+  quantity,
+  type Result,
+  say,
+} from '@chargewright/quantity'
 import type { Contents } from './contents.ts'
 
 const MAX_VOLUME_M3 = 1
@@ -21,5 +31,5 @@ export function drierExchange(
   const u = Math.hypot(liquid.density_kg_m3 * Math.hypot(oldVolume.u ?? 0, newVolume.u ?? 0), more * liquid.u_kg_m3)
   const mass = quantity('mass', more * liquid.density_kg_m3, u)
   const statement = say`Drier ${mass}: ${newVolume} in place of ${oldVolume}, full of ${liquid.words}`
-  return ok({ quantity: mass, evidence: evidence(statement, [], liquid.source) })
+  return ok({ quantity: mass, evidence: evidence(statement, liquid.source) })
 }

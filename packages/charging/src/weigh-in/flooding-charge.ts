@@ -1,6 +1,8 @@
 import {
+  evidence,
   fail,
   kelvin,
+  type Measure,
   ok,
   outOfRange,
   type Problem,
@@ -10,7 +12,6 @@ import {
   say,
 } from '@chargewright/quantity'
 import { type Refrigerant, saturationAtTemperature } from '@chargewright/refrigerant'
-import { evidence, type Measure } from '../evidence.ts'
 
 /** Head-pressure control that floods the condenser with liquid when it is cold outside. */
 export interface FloodedCondenser {
@@ -69,5 +70,5 @@ export function floodingCharge(
   const mass = quantity('mass', si, Math.hypot((si * REAL_CONDENSER_SHARE) / Math.sqrt(3), (volume.u ?? 0) * perVolume))
   const share = Number((fraction.value * 100).toPrecision(3))
   const statement = say`Head-pressure control ${mass}: ${share} % of ${volume} flooded to hold ${heldCondensing} at ${lowestAmbient}`
-  return ok({ quantity: mass, evidence: evidence(statement, [], 'constant heat flow, estimated within 10 %') })
+  return ok({ quantity: mass, evidence: evidence(statement, 'constant heat flow, estimated within 10 %') })
 }

@@ -1,5 +1,15 @@
-import { fail, ok, outOfRange, type Problem, type Quantity, quantity, type Result, say } from '@chargewright/quantity'
-import { evidence, type Measure } from '../evidence.ts'
+import {
+  evidence,
+  fail,
+  type Measure,
+  ok,
+  outOfRange,
+  type Problem,
+  type Quantity,
+  quantity,
+  type Result,
+  say,
+} from '@chargewright/quantity'
 import type { Contents } from './contents.ts'
 
 type Mass = Quantity<'mass'>
@@ -19,5 +29,5 @@ export function hoseHoldUp(
   const volume = (Math.PI / 4) * inside.si ** 2 * length.si
   const mass = quantity('mass', volume * contents.density_kg_m3, volume * contents.u_kg_m3)
   const statement = say`The hose holds ${mass}: ${length} of ${inside} inside, full of ${contents.words}`
-  return ok({ quantity: mass, evidence: evidence(statement, [], contents.source) })
+  return ok({ quantity: mass, evidence: evidence(statement, contents.source) })
 }

@@ -1,5 +1,4 @@
-import { add, type Quantity, say, subtract } from '@chargewright/quantity'
-import { evidence, type Measure } from '../evidence.ts'
+import { add, evidence, type Measure, type Quantity, say, subtract } from '@chargewright/quantity'
 
 type Mass = Quantity<'mass'>
 
@@ -16,10 +15,10 @@ export function intoSystem(
   const { fullAtZero, drawnEmptyAtEnd } = hose
   if (fullAtZero !== drawnEmptyAtEnd) {
     const statement = say`${leftCylinder} left the cylinder, and as much went into the system`
-    return { quantity: leftCylinder, evidence: evidence(statement, [], 'balance of the hose') }
+    return { quantity: leftCylinder, evidence: evidence(statement, 'balance of the hose') }
   }
   const mass = fullAtZero ? add(leftCylinder, holdUp) : subtract(leftCylinder, holdUp)
   const hoseDid = fullAtZero ? 'gave' : 'kept'
   const statement = say`${mass} went into the system: ${leftCylinder} left the cylinder, the hose ${hoseDid} ${holdUp}`
-  return { quantity: mass, evidence: evidence(statement, [], 'balance of the hose') }
+  return { quantity: mass, evidence: evidence(statement, 'balance of the hose') }
 }

@@ -1,5 +1,15 @@
-import { fail, ok, outOfRange, type Problem, type Quantity, quantity, type Result, say } from '@chargewright/quantity'
-import { evidence, type Measure } from '../evidence.ts'
+import {
+  evidence,
+  fail,
+  type Measure,
+  ok,
+  outOfRange,
+  type Problem,
+  type Quantity,
+  quantity,
+  type Result,
+  say,
+} from '@chargewright/quantity'
 import type { Contents } from './contents.ts'
 import { boreArea_m2, type CopperTube } from './copper-tube.ts'
 
@@ -39,5 +49,5 @@ export function lineCharge(line: Line, contents: Contents): Result<Measure<Quant
   const mass = quantity('mass', si, u)
   const perLength = quantity('mass per length', area * contents.density_kg_m3)
   const statement = say`${tube.nominal} in ${name} ${mass}: ${length} less ${included} included, at ${perLength} of ${contents.words}`
-  return ok({ quantity: mass, evidence: evidence(statement, [], `ASTM B280, table 1; ${contents.source}`) })
+  return ok({ quantity: mass, evidence: evidence(statement, `ASTM B280, table 1; ${contents.source}`) })
 }

@@ -1,6 +1,8 @@
 import {
+  evidence,
   fail,
   inQuadrature,
+  type Measure,
   ok,
   outOfRange,
   type Problem,
@@ -9,7 +11,6 @@ import {
   type Result,
   say,
 } from '@chargewright/quantity'
-import { evidence, type Measure } from '../evidence.ts'
 
 type Mass = Quantity<'mass'>
 
@@ -32,5 +33,5 @@ export function weighInTotal(
   if (problem) return fail(problem)
   const total = quantity('mass', si, inQuadrature(...all.map((part) => part.quantity.u)))
   const tree = all.map((part) => part.evidence)
-  return ok({ quantity: total, evidence: evidence(say`Charge to weigh in ${total}`, tree, 'sum of its parts') })
+  return ok({ quantity: total, evidence: evidence(say`Charge to weigh in ${total}`, 'sum of its parts', tree) })
 }

@@ -1,4 +1,5 @@
 import {
+  evidence,
   INCH_POUND,
   kelvin,
   type Problem,
@@ -11,7 +12,6 @@ import {
 import { findRefrigerant, refrigerantNames, saturationAtTemperature } from '@chargewright/refrigerant'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { evidence } from '../evidence.ts'
 import {
   accessoryCharge,
   chargingCylinderMass,

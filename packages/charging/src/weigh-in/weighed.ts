@@ -1,6 +1,14 @@
-import { COVERAGE, type Quantity, quantity, type Statement, say } from '@chargewright/quantity'
+import {
+  COVERAGE,
+  type Evidence,
+  evidence,
+  type Measure,
+  type Quantity,
+  quantity,
+  type Statement,
+  say,
+} from '@chargewright/quantity'
 import type { Dose, Finding } from '../assessment.ts'
-import { type Evidence, evidence, type Measure } from '../evidence.ts'
 import type { Limit } from '../limit.ts'
 import type { Case } from '../ruling.ts'
 import { hold } from '../sentence.ts'
@@ -27,20 +35,19 @@ export function weighed(asked: Case, total: ChargeTarget): Finding {
   if (left.si <= tolerance.quantity.si) {
     if (COVERAGE * u > tolerance.quantity.si) return tooCoarse(u, tolerance.quantity, inSoFar)
     return hold(
-      evidence(
-        say`The weighed charge is within ${tolerance.quantity} of ${total.quantity}`,
-        [total.evidence, ...inSoFar],
-        tolerance.source,
-      ),
+      evidence(say`The weighed charge is within ${tolerance.quantity} of ${total.quantity}`, tolerance.source, [
+        total.evidence,
+        ...inSoFar,
+      ]),
     )
   }
   const mass = quantity('mass', left.si)
   const under = total.quantity.si > net
-  const reason = evidence(under ? say`${mass} are still to go in` : say`${mass} too much went in`, [
+  const reason = evidence(under ? say`${mass} are still to go in` : say`${mass} too much went in`, undefined, [
     total.evidence,
     ...inSoFar,
   ])
-  const resolve = evidence(say`The scale must resolve ${tolerance.quantity}`, [], tolerance.source)
+  const resolve = evidence(say`The scale must resolve ${tolerance.quantity}`, tolerance.source)
   return under ? weighIn(asked, mass, reason, resolve) : takeOut(mass, reason, resolve)
 }
 
@@ -51,6 +58,7 @@ function tooCoarse(u: number, tolerance: Mass, inSoFar: readonly Evidence[]): Fi
     reasons: [
       evidence(
         say`The weighed charge is uncertain by ${quantity('mass', COVERAGE * u)}; it must be right within ${tolerance}`,
+        undefined,
         inSoFar,
       ),
     ],

@@ -1,6 +1,16 @@
-import { fail, ok, outOfRange, type Problem, type Quantity, quantity, type Result, say } from '@chargewright/quantity'
+import {
+  type Evidence,
+  evidence,
+  fail,
+  ok,
+  outOfRange,
+  type Problem,
+  type Quantity,
+  quantity,
+  type Result,
+  say,
+} from '@chargewright/quantity'
 import type { AirStream } from './air-stream.ts'
-import { type Evidence, evidence } from './evidence.ts'
 
 /** An airflow that was measured. */
 export interface Airflow {

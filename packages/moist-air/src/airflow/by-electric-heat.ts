@@ -1,7 +1,6 @@
-import { fail, outOfRange, type Problem, type Quantity, type Result, say } from '@chargewright/quantity'
+import { evidence, fail, outOfRange, type Problem, type Quantity, type Result, say } from '@chargewright/quantity'
 import type { AirStream } from './air-stream.ts'
 import { type Airflow, airflowFound } from './airflow.ts'
-import { evidence } from './evidence.ts'
 
 /** What the heater takes, measured while it runs, and the rise of the air across it. */
 export interface ElectricHeat {

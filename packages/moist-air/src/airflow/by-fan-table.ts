@@ -1,7 +1,6 @@
-import { fail, outOfRange, type Problem, type Quantity, type Result, say } from '@chargewright/quantity'
+import { evidence, fail, outOfRange, type Problem, type Quantity, type Result, say } from '@chargewright/quantity'
 import type { AirStream } from './air-stream.ts'
 import { type Airflow, airflowFound, STANDARD_DENSITY } from './airflow.ts'
-import { evidence } from './evidence.ts'
 import { MAKERS_TABLE, placeIn } from './makers-table.ts'
 
 /** One line of a maker's fan table, at the speed tap as set. */

@@ -1,7 +1,6 @@
-import { fail, ok, outOfRange, type Problem, type Quantity, type Result, say } from '@chargewright/quantity'
+import { evidence, fail, ok, outOfRange, type Problem, type Quantity, type Result, say } from '@chargewright/quantity'
 import type { AirStream } from './air-stream.ts'
 import { type Airflow, airflowFound } from './airflow.ts'
-import { evidence } from './evidence.ts'
 import { type Duct, LOG_LINEAR, LOG_TCHEBYCHEFF, traversePoints } from './traverse-points.ts'
 
 /** One reading at every point of a traverse, in any order. */

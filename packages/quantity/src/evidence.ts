@@ -1,4 +1,5 @@
-import type { Quantity, Statement } from '@chargewright/quantity'
+import type { Quantity } from './quantity.ts'
+import type { Statement } from './statement.ts'
 
 /**
  * A statement and what it rests on, down to what was typed in. It is written where the comparison is made; screens,
@@ -13,8 +14,8 @@ export interface Evidence {
   readonly from: readonly Evidence[]
 }
 
-export function evidence(statement: Statement, from: readonly Evidence[] = [], source?: string): Evidence {
-  return source === undefined ? { statement, from } : { statement, from, source }
+export function evidence(statement: Statement, source?: string, from: readonly Evidence[] = []): Evidence {
+  return source === undefined ? { statement, from } : { statement, source, from }
 }
 
 /** A derived value with the tree that leads to it. */
