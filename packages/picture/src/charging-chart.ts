@@ -1,4 +1,4 @@
-import { type Assessment, LIMITS } from '@chargewright/charging'
+import type { Assessment, Target } from '@chargewright/charging'
 import { format, type Quantity, quantity, render, type UnitPreference } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import { axisTitle, linearAxis, tickText } from './axis.ts'
@@ -36,7 +36,7 @@ export function chargingChart(
 
   const found: Point = { x: shown(outdoor, preference), y: shown(superheat, preference) }
   const spread: Point = { x: reach(outdoor, preference), y: reach(superheat, preference) }
-  const tolerance = shown(LIMITS.superheatTolerance.quantity, preference)
+  const tolerance = shown(target.tolerance.quantity, preference)
   const warmth = [found.x - spread.x, found.x + spread.x, ...SHOWN_OUTDOORS.map((q) => shown(q, preference))]
   const across = linearAxis(axisTitle('air entering condenser', 'temperature', preference), warmth, 6)
   const curves = targetFamily(visit, indoor, across, preference)
@@ -60,10 +60,8 @@ export function chargingChart(
       title: 'Superheat against its target',
       description: describe(
         superheat,
-        target.quantity,
-        outdoor,
-        `${format(bare(indoor), preference)} ${indoorKind(visit)}`,
-        target.evidence.source ?? render(target.evidence.statement, preference),
+        target,
+        `${format(bare(outdoor), preference)} outdoors and ${format(bare(indoor), preference)} ${indoorKind(visit)} indoors`,
         preference,
       ),
       table: tableOf(curves, names, across.ticks, across.title),
@@ -98,18 +96,12 @@ function curveIn(at: Plot, { points }: Curve, name: string, own: boolean, sheet:
     : line + label(name, first.x + 0.3 * text, first.y + 0.35 * text, sheet, { fill: palette.soft, onPaper: true })
 }
 
-function describe(
-  superheat: Quantity,
-  target: Quantity,
-  outdoor: Quantity,
-  indoor: string,
-  source: string,
-  preference: UnitPreference,
-): string {
-  const band = format(LIMITS.superheatTolerance.quantity, preference)
+function describe(superheat: Quantity, target: Target, weather: string, preference: UnitPreference): string {
+  const band = format(target.tolerance.quantity, preference)
+  const source = target.evidence.source ?? render(target.evidence.statement, preference)
   return (
-    `Superheat ${written(superheat, preference)}; target ${written(target, preference)}, with a band of ${band} to ` +
-    `either side, at ${format(bare(outdoor), preference)} outdoors and ${indoor} indoors. Target from: ${source}.`
+    `Superheat ${written(superheat, preference)}; target ${written(target.quantity, preference)}, with a band of ` +
+    `${band} to either side, at ${weather}. Target from: ${source}.`
   )
 }
 

@@ -5,6 +5,7 @@ import { bare } from './in-unit.ts'
 import { label } from './label.ts'
 import type { Sheet } from './picture.ts'
 import { element, type Point, pathThrough } from './svg.ts'
+import { textWidth } from './text-width.ts'
 import { STROKE } from './tokens.ts'
 
 type Place = (state: PlateState) => Point
@@ -104,9 +105,9 @@ function stationMark({ station, state }: CyclePoint, place: Place, sheet: Sheet)
   return ring + label(String(station), x + dx * text, y + dy * text, sheet, { weight: 'bold' })
 }
 
-/** `342.0 psig, bubble 105.0 °F`, above or below its level. */
+/** `342.0 psig, bubble 105.0 °F` above or below its level; the reading alone where the level is too short for both. */
 function levelLabel(
-  { level, from }: Run,
+  { level, from, to }: Run,
   end: 'dew' | 'bubble',
   below: number,
   place: Place,
@@ -114,7 +115,10 @@ function levelLabel(
   sheet: Sheet,
 ): string {
   const { x, y } = place({ enthalpy: from, pressure: level.pressure })
-  const words = `${format(bare(level.reading), preference)}, ${end} ${format(bare(level.saturation), preference)}`
+  const room = place({ enthalpy: to, pressure: level.pressure }).x - x - 1.2 * sheet.text
+  const reading = format(bare(level.reading), preference)
+  const both = `${reading}, ${end} ${format(bare(level.saturation), preference)}`
+  const words = textWidth(both, sheet.text) <= room ? both : reading
   return label(words, x + 0.8 * sheet.text, y + below * sheet.text, sheet, { onPaper: true })
 }
 

@@ -30,7 +30,7 @@ export function saturationLines(
 
 const LIQUID_NODES = 4
 const GLIDE_NODES = 5
-const VAPOUR_NODES = 14
+const VAPOUR_NODES = 20
 
 /** The states of one temperature, from the top of the window to its bottom: liquid, across the dome, vapour. */
 export function isotherm(refrigerant: Refrigerant, T: number, { bottom_Pa, top_Pa }: Window): readonly PlateState[] {

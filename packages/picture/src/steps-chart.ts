@@ -8,7 +8,7 @@ import { label } from './label.ts'
 import { DESK, type Picture, type PictureTable, type Sheet } from './picture.ts'
 import { lineIn, type Plot, plot, reachAt } from './plot.ts'
 import { pointMark } from './point-mark.ts'
-import { type StepPoint, type StepsPlotted, stepsPlotted } from './steps-plotted.ts'
+import { type Aim, type StepPoint, type StepsPlotted, stepsPlotted } from './steps-plotted.ts'
 import { element } from './svg.ts'
 import { STROKE } from './tokens.ts'
 
@@ -31,8 +31,8 @@ export function stepsChart(
   const steps = chargeSteps(visit, assessment)
   const watched = steps.some(({ measure }) => measure) ? watchedBy(assessment) : undefined
   const drawn = stepsPlotted(steps, watched, assessment, preference)
-  const { points, target, tolerance, across, up } = drawn
-  const at = plot(sheet, across, up, { text: target?.name ?? '', share: 1 })
+  const { points, aim, across, up } = drawn
+  const at = plot(sheet, across, up, { text: aim?.name ?? '', share: 1 })
   const { text, palette } = sheet
   return draw(
     sheet,
@@ -41,9 +41,9 @@ export function stepsChart(
       description: describe(steps, drawn, preference),
       table: tableOf(steps, watched, preference),
     },
-    target && tolerance !== undefined ? bandOf(at, target.value, tolerance, sheet) : '',
+    aim ? bandOf(at, aim, sheet) : '',
     at.grid,
-    target ? targetLine(at, target, sheet) : '',
+    aim ? aimLine(at, aim, sheet) : '',
     lineIn(
       at,
       points.map(({ at: where }) => at.place(where)),
@@ -59,14 +59,14 @@ export function stepsChart(
   )
 }
 
-function bandOf(at: Plot, aim: number, tolerance: number, { palette }: Sheet): string {
+function bandOf(at: Plot, { value, tolerance }: Aim, { palette }: Sheet): string {
   const { left, right, top, bottom } = at.box
-  const edge = (value: number) => Math.max(top, Math.min(at.place({ x: 0, y: value }).y, bottom))
-  const [high, low] = [edge(aim + tolerance), edge(aim - tolerance)]
+  const edge = (y: number) => Math.max(top, Math.min(at.place({ x: 0, y }).y, bottom))
+  const [high, low] = [edge(value + tolerance), edge(value - tolerance)]
   return element('rect', { x: left, y: high, width: right - left, height: low - high, fill: palette.wash })
 }
 
-function targetLine(at: Plot, { value, name }: { value: number; name: string }, sheet: Sheet): string {
+function aimLine(at: Plot, { value, name }: Aim, sheet: Sheet): string {
   const { y } = at.place({ x: 0, y: value })
   const { left, right } = at.box
   const line = lineIn(
@@ -96,10 +96,10 @@ function stepLabel(
   return label(name, rises ? x + 0.5 * sheet.text : x, y + down, sheet, { anchor, onPaper: true })
 }
 
-function describe(steps: readonly ChargeStep[], { points, target }: StepsPlotted, preference: UnitPreference): string {
+function describe(steps: readonly ChargeStep[], { points, aim }: StepsPlotted, preference: UnitPreference): string {
   const total = steps.at(-1)?.net ?? quantity('mass', 0)
   const route = points.length > 0 ? ` In order: ${points.map(({ name }) => name).join(', then ')}.` : ''
-  return `Steps weighed: ${steps.length - 1}; ${written(total, preference)} net into the system.${route}${target ? ` Aimed at: ${target.name}.` : ''}`
+  return `Steps weighed: ${steps.length - 1}; ${written(total, preference)} net into the system.${route}${aim ? ` Aimed at: ${aim.name}.` : ''}`
 }
 
 function tableOf(

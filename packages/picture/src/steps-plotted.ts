@@ -1,5 +1,5 @@
-import { type Assessment, LIMITS } from '@chargewright/charging'
-import { format, type Quantity, type UnitPreference } from '@chargewright/quantity'
+import type { Assessment, Target } from '@chargewright/charging'
+import { format, type UnitPreference } from '@chargewright/quantity'
 import { type Axis, axisTitle, linearAxis } from './axis.ts'
 import type { ChargeStep } from './charge-steps.ts'
 import { bare, reach, shown, written } from './in-unit.ts'
@@ -11,11 +11,17 @@ export interface StepPoint {
   readonly name: string
 }
 
+/** What the steps close on, and how near counts as there. */
+export interface Aim {
+  readonly value: number
+  readonly tolerance: number
+  readonly name: string
+}
+
 /** The steps as points between their axes, in the reader's units, with what they close on. */
 export interface StepsPlotted {
   readonly points: readonly StepPoint[]
-  readonly target?: { readonly value: number; readonly name: string }
-  readonly tolerance?: number
+  readonly aim?: Aim
   readonly across: Axis
   readonly up: Axis
 }
@@ -45,12 +51,10 @@ function byMeasure(
         ]
       : [],
   )
-  const limit = watched === 'superheat' ? LIMITS.superheatTolerance : LIMITS.subcoolingTolerance
-  const tolerance = shown(limit.quantity, preference)
-  const aim = target && targetOf(target.quantity, preference)
+  const aim = target && aimOf(target, preference)
   return {
     points,
-    ...(aim ? { target: aim, tolerance } : {}),
+    ...(aim ? { aim } : {}),
     across: linearAxis(
       axisTitle('refrigerant in', 'mass', preference),
       [0, ...steps.map(({ net }) => shown(net, preference))],
@@ -61,7 +65,7 @@ function byMeasure(
       [
         0,
         ...points.flatMap(({ at, spread }) => [at.y - spread.y, at.y + spread.y]),
-        ...(aim ? [aim.value + tolerance] : []),
+        ...(aim ? [aim.value + aim.tolerance] : []),
       ],
       5,
     ),
@@ -74,21 +78,22 @@ function byMass(steps: readonly ChargeStep[], { target }: Assessment, preference
     spread: { x: 0, y: reach(net, preference) },
     name: written(net, preference),
   }))
-  const aim = target?.quantity.dimension === 'mass' ? targetOf(target.quantity, preference) : undefined
+  const aim = target?.quantity.dimension === 'mass' ? aimOf(target, preference) : undefined
   const across = linearAxis('weighed steps', [0, steps.length - 1], 4)
   return {
     points,
-    ...(aim ? { target: aim } : {}),
+    ...(aim ? { aim } : {}),
     across: { ...across, ticks: across.ticks.filter(Number.isInteger) },
     up: linearAxis(
       axisTitle('refrigerant in', 'mass', preference),
-      [0, ...points.map(({ at }) => at.y), ...(aim ? [aim.value] : [])],
+      [0, ...points.map(({ at }) => at.y), ...(aim ? [aim.value + aim.tolerance] : [])],
       5,
     ),
   }
 }
 
-const targetOf = (target: Quantity, preference: UnitPreference) => ({
-  value: shown(target, preference),
-  name: `target ${format(bare(target), preference)}`,
+const aimOf = ({ quantity, tolerance }: Target, preference: UnitPreference): Aim => ({
+  value: shown(quantity, preference),
+  tolerance: shown(tolerance.quantity, preference),
+  name: `target ${format(bare(quantity), preference)}`,
 })

@@ -17,7 +17,7 @@ type Difference = Quantity<'temperature difference'>
 /** Where subcooling and valve superheat should lie, and where they do. */
 interface Sought {
   readonly target: Quantity
-  readonly tolerance: Difference
+  readonly tolerance: Quantity
   readonly valve: readonly [low: Quantity, high: Quantity]
   readonly subcooling: Difference
   /** Absent where no superheat was read: the point is then a line across. */
@@ -93,7 +93,7 @@ function soughtBy({ system }: Visit, { method, target, measures }: Assessment): 
   const { valveSuperheatMin, valveSuperheatMax } = system.figures
   return {
     target: target.quantity,
-    tolerance: LIMITS.subcoolingTolerance.quantity,
+    tolerance: target.tolerance.quantity,
     valve: [
       valveSuperheatMin?.quantity ?? LIMITS.valveSuperheatMin.quantity,
       valveSuperheatMax?.quantity ?? LIMITS.valveSuperheatMax.quantity,
