@@ -1,4 +1,4 @@
-import { guess } from '../../packages/refrigerant/src/equilibrium/envelope.ts'
+import { guess } from '../../packages/refrigerant/src/equilibrium/first-point.ts'
 import { incipient, solveIncipient } from '../../packages/refrigerant/src/equilibrium/incipient.ts'
 import { solveLine } from '../../packages/refrigerant/src/equilibrium/saturation-line.ts'
 import { findRefrigerant, type Refrigerant, refrigerantNames } from '../../packages/refrigerant/src/index.ts'

@@ -48,7 +48,7 @@ export function compileRecipe(
   }
   const engine = buildEngine(fluids, Float64Array.from(massFractions), pairs.pairs)
   if (!engine) {
-    const accepted = 'no saturation line could be followed for this composition'
+    const accepted = 'its bubble and dew lines could not be followed until they meet'
     return fail({ kind: 'unsolved', field: 'refrigerant', value: name, accepted })
   }
   return ok(

@@ -1,10 +1,7 @@
 import { fail, type Kelvin, ok, outOfRange, type Pascal, type Problem, type Result } from '@chargewright/quantity'
-import { type Engine, stateOf } from './engine.ts'
-import { solveLine } from './equilibrium/saturation-line.ts'
-import { densityBetween } from './mixture/density.ts'
-import { type CaloricState, caloricState } from './mixture/fixed-composition.ts'
 import type { Refrigerant } from './refrigerant.ts'
 import { saturationAtPressure } from './saturation.ts'
+import { singlePhaseAt } from './single-phase.ts'
 import { type TwoPhase, twoPhaseAt } from './two-phase.ts'
 
 /** A state of the refrigerant. In two-phase, cp and the speed of sound have no meaning and are absent. */
@@ -75,15 +72,12 @@ export function stateAtQuality(refrigerant: Refrigerant, pressure: Pascal, quali
 /** Above every saturation pressure that is solved: liquid, gas or supercritical, but not next to the critical point. */
 function aboveTheDome(refrigerant: Refrigerant, pressure: number, temperature: number): Result<State, Problem> {
   const { critical, engine } = refrigerant
-  const { bubble, dew } = engine
+  const { bubble, dew, limits } = engine
   const warmest = Math.exp(Math.max(bubble.lnT.at(-1)!, dew.lnT.at(-1)!, Math.log(critical.temperature_K)))
-  const highest = Math.max(
-    CLEAR_OF_CRITICAL * critical.pressure_Pa,
-    Math.exp(Math.max(bubble.lnP.at(-1)!, dew.lnP.at(-1)!)),
-  )
+  const top = Math.exp(Math.max(bubble.lnP.at(-1)!, dew.lnP.at(-1)!))
+  const highest = Math.max(CLEAR_OF_CRITICAL * critical.pressure_Pa, top)
   if (pressure < highest && temperature < warmest) {
-    const coldest = engine.limits.saturation
-    const lines = saturationAtPressure(refrigerant, coldest.maxPressure_Pa as Pascal)
+    const lines = saturationAtPressure(refrigerant, limits.saturation.maxPressure_Pa as Pascal)
     if (!lines.ok) return lines
     if (temperature >= lines.value.bubble.temperature_K) return fail(tooCritical(refrigerant, pressure, temperature))
     return singlePhase(refrigerant, pressure, temperature, 'liquid')
@@ -99,47 +93,8 @@ function singlePhase(
   temperature: number,
   phase: 'liquid' | 'vapour' | 'supercritical',
 ): Result<State, Problem> {
-  const density =
-    phase === 'liquid' ? liquidDensity(engine, pressure, temperature) : gasDensity(engine, pressure, temperature)
-  if (!(density > 0)) return fail(unsolved(pressure, 'temperature', `${temperature} K`))
-  const state: CaloricState = caloricState()
-  stateOf(engine, temperature, density, state)
-  const { enthalpy_J_kg, entropy_J_kgK, cp_J_kgK, speedOfSound_m_s } = state
-  return ok({
-    temperature_K: temperature,
-    pressure_Pa: pressure,
-    density_kg_m3: density * engine.fluid.molarMass_kg_mol,
-    enthalpy_J_kg,
-    entropy_J_kgK,
-    cp_J_kgK,
-    speedOfSound_m_s,
-    phase,
-  })
-}
-
-/** From the saturated liquid of the same temperature upwards; above the solved line from the reducing density. */
-function liquidDensity(
-  { bubble, fluid, limits, moleFractions }: Engine,
-  pressure: number,
-  temperature: number,
-): number {
-  const below = temperature <= limits.saturation.maxTemperature_K
-  if (below && !solveLine(bubble, 'temperature', Math.log(temperature))) return Number.NaN
-  const saturated = below ? Math.exp(bubble.work.u[moleFractions.length]!) : fluid.reducingDensity_mol_m3
-  const low = below ? saturated * (1 - 1e-6) : 0
-  return densityBetween(fluid, temperature, pressure, saturated, low, Number.POSITIVE_INFINITY)
-}
-
-/** From the ideal gas; below the critical temperature not past the saturated vapour. */
-function gasDensity({ dew, fluid, limits, moleFractions }: Engine, pressure: number, temperature: number): number {
-  const ideal = pressure / (fluid.gasConstant_J_molK * temperature)
-  const below = temperature <= limits.saturation.maxTemperature_K
-  const above = temperature < limits.saturation.minTemperature_K
-  if (!below || above) return densityBetween(fluid, temperature, pressure, ideal, 0, Number.POSITIVE_INFINITY)
-  if (!solveLine(dew, 'temperature', Math.log(temperature))) return Number.NaN
-  const pure = moleFractions.length === 1
-  const saturated = Math.exp(pure ? dew.work.u[0]! : dew.work.u[moleFractions.length]!)
-  return densityBetween(fluid, temperature, pressure, ideal, 0, saturated * (1 + 1e-6))
+  const state = singlePhaseAt(engine, phase === 'liquid' ? 'liquid' : 'gas', pressure, temperature)
+  return state ? ok({ ...state, phase }) : fail(unsolved(pressure, 'temperature', `${temperature} K`))
 }
 
 const twoPhaseState = (state: TwoPhase): State => ({ ...state, phase: 'two-phase' })

@@ -1,4 +1,4 @@
-import type { EnvelopeNode } from './envelope.ts'
+import type { EnvelopeNode } from './envelope-node.ts'
 
 /** Nodes of each line nearest the critical point that the interpolation uses. */
 const NODES = 4
@@ -24,4 +24,22 @@ export function criticalPoint(bubble: readonly EnvelopeNode[], dew: readonly Env
     lnP += weight * node.lnP
   }
   return { temperature_K: Math.exp(lnT), pressure_Pa: Math.exp(lnP) }
+}
+
+/** Largest spread at the end of a trace that still counts as the neighbourhood of the critical point. */
+const NEAR = 0.1
+const SAME_LN_T = 0.05
+const SAME_LN_P = 0.2
+
+/** Whether both lines were followed into the same critical point. */
+export function linesMeet(bubble: readonly EnvelopeNode[], dew: readonly EnvelopeNode[]): boolean {
+  const b = bubble.at(-1)!
+  const d = dew.at(-1)!
+  const lnT = b.u.length - 1
+  return (
+    Math.abs(b.S) < NEAR &&
+    Math.abs(d.S) < NEAR &&
+    Math.abs(b.u[lnT]! - d.u[lnT]!) < SAME_LN_T &&
+    Math.abs(b.lnP - d.lnP) < SAME_LN_P
+  )
 }

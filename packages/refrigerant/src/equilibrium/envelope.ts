@@ -1,6 +1,7 @@
-import { ancillary, roughLiquidDensity, roughSaturationPressure } from '../mixture/ancillary.ts'
 import type { MixtureModel } from '../mixture/mixture-model.ts'
-import { type Incipient, incipient, type Side, solveIncipient, tangent } from './incipient.ts'
+import { type EnvelopeNode, hermite, nodeOf } from './envelope-node.ts'
+import { firstPoint } from './first-point.ts'
+import { type Incipient, incipient, type Side, solveIncipient } from './incipient.ts'
 
 /**
  * The bubble or the dew line of one composition, followed in small steps of the spread S from a place where the first
@@ -13,23 +14,10 @@ export interface Envelope {
   readonly nodes: readonly EnvelopeNode[]
 }
 
-export interface EnvelopeNode {
-  /** ln ρ_given − ln ρ_incipient. */
-  readonly S: number
-  readonly lnP: number
-  /** d(ln p)/dS. */
-  readonly dLnP: number
-  /** The unknowns of `Incipient`, the last of them ln T. */
-  readonly u: Float64Array
-  readonly du: Float64Array
-}
-
-/** Reduced temperatures at which the first point is tried, by the mole-fraction mean of the critical temperatures. */
-const FIRST_TRIES = [0.75, 0.7, 0.8, 0.65, 0.85, 0.6]
-const FIRST_ITERATIONS = 40
 const ITERATIONS = 6
 const LONGEST_STEP = 0.6
 const SHORTEST_STEP = 0.002
+const INWARD_SHARE = 0.2
 /** The trace ends at this spread; nearer the critical point the two phases cannot be told apart reliably. */
 const LAST_SPREAD = 0.08
 
@@ -50,78 +38,6 @@ export function traceEnvelope(
   return { side, nodes: [...colder.reverse(), first, ...warmer] }
 }
 
-function firstPoint(work: Incipient): boolean {
-  const { model, z } = work
-  let kay = 0
-  for (let i = 0; i < z.length; i++) kay += z[i]! * model.components[i]!.critical.temperature_K
-  return FIRST_TRIES.some((fraction) => {
-    guess(work, fraction * kay)
-    return solveIncipient(work, 'temperature', Math.log(fraction * kay), FIRST_ITERATIONS) > 0 && plausible(work)
-  })
-}
-
-/** Raoult's law with the components' own saturation lines, and their liquid volumes added. */
-export function guess(work: Incipient, temperature: number): void {
-  const { model, z, u, side } = work
-  const count = z.length
-  const RT = model.gasConstant_J_molK * temperature
-  let pressure = 0
-  for (let i = 0; i < count; i++) {
-    const p = roughSaturationPressure(model.components[i]!, temperature)
-    u[i] = p
-    pressure += side === 'bubble' ? z[i]! * p : z[i]! / p
-  }
-  if (side === 'dew') pressure = 1 / pressure
-  let volume = 0
-  let compressibility = 0
-  for (let i = 0; i < count; i++) {
-    const fluid = model.components[i]!
-    const ratio = side === 'bubble' ? u[i]! / pressure : pressure / u[i]!
-    const liquid = side === 'bubble' ? z[i]! : z[i]! * ratio
-    const vapour = side === 'bubble' ? z[i]! * ratio : z[i]!
-    u[i] = Math.log(z[i]! * ratio)
-    volume += liquid / roughLiquidDensity(fluid, temperature)
-    compressibility += vapour * roughCompressibility(model, i, temperature)
-  }
-  const lnLiquid = -Math.log(volume)
-  const lnVapour = Math.log(pressure / (compressibility * RT))
-  for (let i = 0; i < count; i++) u[i]! += side === 'bubble' ? lnVapour : lnLiquid
-  u[count] = side === 'bubble' ? lnLiquid : lnVapour
-  u[count + 1] = Math.log(temperature)
-}
-
-/** p/ρRT of a component's saturated vapour at the same reduced temperature, at most 0.96. */
-function roughCompressibility(model: MixtureModel, i: number, temperature: number): number {
-  const { pressure, vapourDensity } = model.components[i]!.ancillary
-  const T = Math.min(temperature, 0.96 * pressure.temperature_K)
-  return ancillary(pressure, T) / (ancillary(vapourDensity, T) * model.gasConstant_J_molK * T)
-}
-
-/** Liquid and vapour densities such as real fluids have at these temperatures: false roots fail one of them. */
-function plausible(work: Incipient): boolean {
-  const { model, z, given, other, side, u } = work
-  const liquid = side === 'bubble' ? given : other
-  const vapour = side === 'bubble' ? other : given
-  const T = Math.exp(u[z.length + 1]!)
-  let volume = 0
-  for (let i = 0; i < z.length; i++) volume += liquid.x[i]! / roughLiquidDensity(model.components[i]!, T)
-  const ratio = liquid.density * volume
-  const Z = vapour.P / vapour.density
-  return ratio > 0.85 && ratio < 1.25 && Z > 0.3 && Z <= 1 && liquid.P_density > 0 && vapour.P_density > 0
-}
-
-function nodeOf(work: Incipient): EnvelopeNode {
-  const dLnP = tangent(work, 'spread')
-  const { u, du, given, other } = work
-  return {
-    S: Math.log(given.density / other.density),
-    lnP: work.lnP,
-    dLnP,
-    u: u.slice(),
-    du: du.slice(),
-  }
-}
-
 /** Steps in S towards more or less spread until `done`, or until even the shortest step fails. */
 function follow(work: Incipient, from: EnvelopeNode, direction: number, done: (node: EnvelopeNode) => boolean) {
   const nodes: EnvelopeNode[] = []
@@ -130,11 +46,8 @@ function follow(work: Incipient, from: EnvelopeNode, direction: number, done: (n
   let length = LONGEST_STEP
   while (!done(last)) {
     // Towards the critical point the step shrinks with the spread that is left.
-    const left = Math.abs(last.S)
     const inward = direction * last.S < 0
-    const step = inward
-      ? Math.min(length, Math.max(0.2 * left, left - LAST_SPREAD > 0.2 * left ? 0 : left - LAST_SPREAD))
-      : length
+    const step = inward ? Math.min(length, INWARD_SHARE * Math.abs(last.S)) : length
     const S = last.S + direction * step
     predict(work.u, last, before, S)
     const iterations = solveIncipient(work, 'spread', S, ITERATIONS)
@@ -165,30 +78,4 @@ function smooth(a: EnvelopeNode, b: EnvelopeNode): boolean {
   const expected = (a.du[k]! + b.du[k]!) * half
   const jump = Math.abs(b.u[k]! - a.u[k]! - expected)
   return Number.isFinite(b.dLnP) && jump < 0.02 + 0.2 * Math.abs(expected)
-}
-
-/**
- * Cubic through two nodes as a function of any s with known ds/dS: s = S, ln T or ln p. `s0`, `s1` are its values and
- * `r0`, `r1` its slopes at the nodes.
- */
-export function hermite(
-  a: EnvelopeNode,
-  b: EnvelopeNode,
-  s0: number,
-  s1: number,
-  r0: number,
-  r1: number,
-  s: number,
-  out: Float64Array,
-): void {
-  const h = s1 - s0
-  const t = (s - s0) / h
-  const t2 = t * t
-  const h01 = t2 * (3 - 2 * t)
-  const h00 = 1 - h01
-  const h10 = (t * (1 - t) * (1 - t) * h) / r0
-  const h11 = (t2 * (t - 1) * h) / r1
-  for (let k = 0; k < out.length; k++) {
-    out[k] = h00 * a.u[k]! + h10 * a.du[k]! + h01 * b.u[k]! + h11 * b.du[k]!
-  }
 }

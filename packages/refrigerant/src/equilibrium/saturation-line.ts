@@ -1,5 +1,6 @@
 import type { MixtureModel } from '../mixture/mixture-model.ts'
-import { type Envelope, type EnvelopeNode, hermite } from './envelope.ts'
+import type { Envelope } from './envelope.ts'
+import { type EnvelopeNode, hermite } from './envelope-node.ts'
 import { type Incipient, incipient, solveIncipient } from './incipient.ts'
 
 /** A traced bubble or dew line, ready to be solved at any temperature or pressure. */

@@ -1,19 +1,8 @@
-import {
-  fail,
-  type Kelvin,
-  kelvin,
-  ok,
-  outOfRange,
-  type Pascal,
-  type Problem,
-  pascal,
-  type Result,
-} from '@chargewright/quantity'
-import { blend } from '../blend.ts'
-import { solveLine } from '../equilibrium/saturation-line.ts'
+import { fail, type Kelvin, ok, outOfRange, type Problem, type Result } from '@chargewright/quantity'
 import type { Refrigerant } from '../refrigerant.ts'
-import { type Saturation, saturationAtPressure, saturationAtTemperature } from '../saturation.ts'
-import { type ClosedVolume, closedVolume, solveClosedVolume } from './closed-volume.ts'
+import { type ChartError, chartErrorOf, type ReadingPressures, readingPressures } from './chart-error.ts'
+import { type ClosedVolume, solveClosedVolume } from './closed-volume.ts'
+import { filledVolume } from './filled-volume.ts'
 import { type LeakPoint, leakPath, pointOf } from './leak-path.ts'
 
 export interface LeakRequest {
@@ -67,24 +56,8 @@ export interface Content extends PathPoint {
   readonly chartError: ChartError
 }
 
-/** What the chart of the nominal blend makes of a system that holds this composition. */
-export interface ChartError {
-  /** At the nominal dew pressure of the evaporating temperature. */
-  readonly suctionPressure_Pa: number
-  /** At the nominal bubble pressure of the condensing temperature. */
-  readonly liquidPressure_Pa: number
-  /** Superheat as charted less true superheat: positive when the chart shows more than there is. */
-  readonly superheat_K: number
-  /** Subcooling as charted less true subcooling. */
-  readonly subcooling_K: number
-  /** Dew less bubble temperature of this composition at the suction pressure. */
-  readonly glide_K: number
-}
-
 const MAX_LOST = 0.95
 const DEFAULT_FILL = 0.3
-const EVAPORATING = kelvin(278.15)
-const CONDENSING = kelvin(313.15)
 const STEPS = 12
 
 /**
@@ -100,9 +73,9 @@ export function leak(request: LeakRequest): Result<Leak, Problem> {
     outOfRange('liquidFill', liquidFill, 0.01, 0.95, 'm³/m³') ??
     (topUpTo === undefined ? undefined : outOfRange('topUpTo', topUpTo, 1 - lost, 1, 'kg/kg'))
   if (problem) return fail(problem)
-  const pressures = readingPressures(request)
+  const pressures = readingPressures(refrigerant, request.evaporating, request.condensing)
   if (!pressures.ok) return pressures
-  const filled = fill(refrigerant, temperature, liquidFill)
+  const filled = filledVolume(refrigerant, temperature, liquidFill)
   if (!filled.ok) return filled
   const { volume, content } = filled.value
   const points = leakPath(volume, content, from, lost, STEPS)
@@ -131,50 +104,11 @@ export function leak(request: LeakRequest): Result<Leak, Problem> {
   return toppedUp.ok ? ok({ ...result, toppedUp: toppedUp.value }) : toppedUp
 }
 
-/** The volume filled with fresh refrigerant, liquid and vapour in equilibrium. */
-function fill(
-  refrigerant: Refrigerant,
-  temperature: Kelvin,
-  liquidFill: number,
-): Result<{ readonly volume: ClosedVolume; readonly content: Float64Array }, Problem> {
-  const { model, bubble, moleFractions } = refrigerant.engine
-  const at = saturationAtTemperature(refrigerant, temperature)
-  if (!at.ok) return at
-  if (!solveLine(bubble, 'temperature', Math.log(temperature))) return fail(unsolved(refrigerant, 0))
-  const count = moleFractions.length
-  const { u } = bubble.work
-  const volume = closedVolume(model, temperature)
-  let vapour = 0
-  for (let i = 0; i < count; i++) {
-    volume.u[i] = u[count]! + Math.log(moleFractions[i]!)
-    volume.u[count + i] = u[i]!
-    vapour += Math.exp(u[i]!)
-  }
-  volume.u[2 * count] = liquidFill
-  const total = liquidFill * Math.exp(u[count]!) + (1 - liquidFill) * vapour
-  const content = moleFractions.map((x) => x * total)
-  return solveClosedVolume(volume, content) ? ok({ volume, content }) : fail(unsolved(refrigerant, 0))
-}
-
 /** Fresh refrigerant into what the leak has left, up to a share of the first mass. */
 function topUp(volume: ClosedVolume, fresh: Float64Array, last: LeakPoint, topUpTo: number): LeakPoint | undefined {
   const added = topUpTo - (1 - last.lost)
   const mixed = fresh.map((n, i) => last.content[i]! + added * n)
   return solveClosedVolume(volume, mixed) ? pointOf(volume, 1 - topUpTo, mixed) : undefined
-}
-
-interface ReadingPressures {
-  readonly suction: Pascal
-  readonly liquid: Pascal
-}
-
-function readingPressures(request: LeakRequest): Result<ReadingPressures, Problem> {
-  const { refrigerant, evaporating = EVAPORATING, condensing = CONDENSING } = request
-  const suction = saturationAtTemperature(refrigerant, evaporating)
-  if (!suction.ok) return fail({ ...suction.error, field: 'evaporating' })
-  const liquid = saturationAtTemperature(refrigerant, condensing)
-  if (!liquid.ok) return fail({ ...liquid.error, field: 'condensing' })
-  return ok({ suction: pascal(suction.value.dew.pressure_Pa), liquid: pascal(liquid.value.bubble.pressure_Pa) })
 }
 
 function pathPoint(refrigerant: Refrigerant, { lost, pressure_Pa, content }: LeakPoint): PathPoint {
@@ -203,37 +137,6 @@ function byMass({ components, engine }: Refrigerant, molar: Float64Array): Recor
   const mass = components.map((_, i) => molar[i]! * engine.model.components[i]!.molarMass_kg_mol)
   const total = mass.reduce((sum, m) => sum + m, 0)
   return Object.fromEntries(components.map(({ name }, i) => [name, mass[i]! / total]))
-}
-
-/** The nominal saturation temperatures against those of the composition that is really there, at the same pressures. */
-function chartErrorOf(
-  nominal: Refrigerant,
-  massFractions: Readonly<Record<string, number>>,
-  pressures: ReadingPressures,
-): Result<ChartError, Problem> {
-  const shifted = blend(massFractions)
-  if (!shifted.ok) return shifted
-  const chart = readings(nominal, pressures)
-  if (!chart.ok) return chart
-  const real = readings(shifted.value, pressures)
-  if (!real.ok) return real
-  return ok({
-    suctionPressure_Pa: pressures.suction,
-    liquidPressure_Pa: pressures.liquid,
-    superheat_K: real.value.suction.dew.temperature_K - chart.value.suction.dew.temperature_K,
-    subcooling_K: chart.value.liquid.bubble.temperature_K - real.value.liquid.bubble.temperature_K,
-    glide_K: real.value.suction.dew.temperature_K - real.value.suction.bubble.temperature_K,
-  })
-}
-
-function readings(
-  refrigerant: Refrigerant,
-  pressures: ReadingPressures,
-): Result<{ readonly suction: Saturation; readonly liquid: Saturation }, Problem> {
-  const suction = saturationAtPressure(refrigerant, pressures.suction)
-  if (!suction.ok) return suction
-  const liquid = saturationAtPressure(refrigerant, pressures.liquid)
-  return liquid.ok ? ok({ suction: suction.value, liquid: liquid.value }) : liquid
 }
 
 const unsolved = ({ name }: Refrigerant, lost: number): Problem => ({
