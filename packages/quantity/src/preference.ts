@@ -18,6 +18,8 @@ export const INCH_POUND: UnitPreference = {
   volume: 'in³',
   airflow: 'CFM',
   'specific airflow': 'CFM per ton',
+  velocity: 'ft/min',
+  'mass flow': 'lb/h',
   'cooling capacity': 'ton',
 }
 
@@ -35,6 +37,8 @@ export const METRIC: UnitPreference = {
   volume: 'cm³',
   airflow: 'm³/h',
   'specific airflow': 'm³/h per kW',
+  velocity: 'm/s',
+  'mass flow': 'kg/h',
   'cooling capacity': 'kW',
 }
 

@@ -1,4 +1,4 @@
-import { evidence, fail, outOfRange, type Problem, type Quantity, type Result, say } from '@chargewright/quantity'
+import { evidence, fail, outOfRange, type Problem, type Quantity, quantity, type Result, say } from '@chargewright/quantity'
 import type { AirStream } from './air-stream.ts'
 import { type Airflow, airflowFound } from './airflow.ts'
 
@@ -53,7 +53,7 @@ export function airflowByElectricHeat(heat: ElectricHeat, entering: AirStream): 
     'energy balance of the air across the heater',
     [
       evidence(say`heater ${voltage}, ${current}, ${phases === 3 ? 'three phases' : 'single phase'}`),
-      ...(blower_W > 0 ? [evidence(say`blower ${Math.round(blower_W)} W`)] : []),
+      ...(blower_W > 0 ? [evidence(say`blower ${quantity('power', blower_W)}`)] : []),
       evidence(say`temperature rise ${rise}`),
     ],
   )
