@@ -24,12 +24,12 @@ test('[property] numbers are rounded to a hundredth, without a negative zero, an
   expect(
     pathThrough(
       [
-        { x: 0, y: 1.005 },
-        { x: 2, y: 3 },
+        { x: 0, y: 1.001 },
+        { x: 2, y: 10 / 3 },
       ],
       true,
     ),
-  ).toBe('M0 1L2 3Z')
+  ).toBe('M0,1L2,3.33Z')
 })
 
 test('[limit] a group of nothing is nothing', () => {

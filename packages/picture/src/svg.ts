@@ -1,3 +1,5 @@
+import { type CurveFactory, curveLinear, curveLinearClosed, line } from 'd3-shape'
+
 type Attributes = Readonly<Record<string, string | number | undefined>>
 
 /** One element as text. Numbers are rounded to a hundredth: no printer shows more, and the text stays short. */
@@ -17,10 +19,10 @@ export function escapeXml(text: string): string {
   return text.replace(FORBIDDEN, '').replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`)
 }
 
-// Controls but tab and line ends, lone surrogates, and the two non-characters.
+// Controls but tab and line ends, halves of a character (with the u flag only lone ones match), and the two that are none.
 const FORBIDDEN =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to be left out
-  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g
+  /[\u0000-\u0008\u000b\u000c\u000e-\u001f\p{Cs}\ufffe\uffff]/gu
 
 export interface Point {
   readonly x: number
@@ -28,9 +30,17 @@ export interface Point {
 }
 
 /** The path through points, as straight pieces. */
-export function pathThrough(points: readonly Point[], closed = false): string {
-  const pieces = points.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${rounded(x)} ${rounded(y)}`)
-  return pieces.join('') + (closed ? 'Z' : '')
-}
+export const pathThrough = (points: readonly Point[], closed = false): string => (closed ? CLOSED : OPEN)(points) ?? ''
+
+const through = (curve: CurveFactory) =>
+  line<Point>(
+    ({ x }) => x,
+    ({ y }) => y,
+  )
+    .curve(curve)
+    .digits(2)
+
+const OPEN = through(curveLinear)
+const CLOSED = through(curveLinearClosed)
 
 const rounded = (value: number): string => String(Math.round(value * 100) / 100 + 0)

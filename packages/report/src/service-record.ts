@@ -4,12 +4,13 @@ import type { Visit } from '@chargewright/visit'
 import { type RecordContent, type RecordOptions, recordContent } from './content/record-content.ts'
 import { timeOf } from './content/time-in-words.ts'
 import { findingPart, reasonsPart } from './pdf/finding-part.ts'
+import { logPart } from './pdf/log-part.ts'
 import type { PdfDefinition, PdfNode } from './pdf/node.ts'
 import { picturesPart } from './pdf/pictures-part.ts'
 import { printable } from './pdf/printable.ts'
 import { paragraph, SIZE, SOFT, section } from './pdf/style.ts'
 import { rule, systemPart } from './pdf/system-part.ts'
-import { conditionsPart, logPart, measuresPart, readingsPart, weightsPart } from './pdf/tables-part.ts'
+import { conditionsPart, measuresPart, readingsPart, weightsPart } from './pdf/tables-part.ts'
 
 const MARGIN = 36
 const WIDTHS = { A4: 595.28, LETTER: 612 } as const

@@ -1,14 +1,12 @@
 import type { RecordContent } from '../content/record-content.ts'
 import { clockOf } from '../content/time-in-words.ts'
+import { inHalves } from './in-halves.ts'
 import type { PdfNode } from './node.ts'
 import { shortened } from './printable.ts'
 import { CARE, cited, paragraph, SIZE, SOFT, section, table, titledTable } from './style.ts'
 
 /** Earlier readings of a kind that are printed; the data exports have all. */
 const MOST_EARLIER = 4
-/** Lines of one list that are printed; the data exports have all. */
-const MOST_LINES = 24
-
 /** Readings as typed and as converted, numbered as the stations are. */
 export const readingsPart = ({ readings }: RecordContent): readonly PdfNode[] =>
   titledTable(
@@ -107,45 +105,3 @@ export const weightsPart = ({ moves, cylinders }: RecordContent): readonly PdfNo
     ]),
   ),
 ]
-
-/** What was done and seen besides, and everything that does not stand as it was entered. */
-export const logPart = (
-  { happenings, corrections, problems, doubts }: RecordContent,
-  gap: number,
-): readonly PdfNode[] => [
-  ...section(
-    'Corrections, problems and doubts',
-    capped([
-      ...corrections.map(({ at, entered, holds, reasons }) => {
-        const why = reasons.length > 0 ? ` (${reasons.join('; ')})` : ''
-        return paragraph(shortened(`${clockOf(at)}  ${entered} was corrected: ${holds}${why}`), { color: CARE })
-      }),
-      ...problems.map((line) => paragraph(shortened(`Not used: ${line}`), { color: CARE })),
-      ...doubts.map((line) => paragraph(shortened(`Used, and questioned: ${line}`), { color: CARE })),
-    ]),
-  ),
-  ...section(
-    'Seen and done',
-    inHalves(capped(happenings.map(({ at, words }) => paragraph(shortened(`${clockOf(at)}  ${words}`)))), gap),
-  ),
-]
-
-/** Short lines side by side, down the left column first. */
-function inHalves(lines: readonly PdfNode[], gap: number): readonly PdfNode[] {
-  if (lines.length < 2) return lines
-  const half = Math.ceil(lines.length / 2)
-  return [
-    {
-      columns: [
-        { width: '*', stack: lines.slice(0, half) },
-        { width: '*', stack: lines.slice(half) },
-      ],
-      columnGap: gap,
-    },
-  ]
-}
-
-const capped = (lines: readonly PdfNode[]): readonly PdfNode[] =>
-  lines.length <= MOST_LINES
-    ? lines
-    : [...lines.slice(0, MOST_LINES), remark(`and ${lines.length - MOST_LINES} more, in the data export`)]
