@@ -8,7 +8,7 @@ export {
 } from './chart/charging-chart.ts'
 export { chartCsv } from './chart/chart-csv.ts'
 export { chartSvg } from './chart/chart-svg.ts'
-export type { Compressor, MappedCompressor, TenCoefficients } from './components/compressor.ts'
+export type { Compressor, MappedCompressor } from './components/compressor.ts'
 export type { Device } from './devices/device.ts'
 export { type DoseCare, type DoseEstimate, type DoseTarget, dose } from './dose.ts'
 export { type Belief, carriedOver, freshBelief, type Learned, learn } from './learn/learn.ts'

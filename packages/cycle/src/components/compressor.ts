@@ -1,3 +1,4 @@
+import { boxRegion, type RatingPolynomial, ratedValue } from '@chargewright/compressor'
 import type { Properties, Saturated } from '../refrigerant/properties.ts'
 import type { VapourState } from '../refrigerant/vapour-table.ts'
 import { positivePart } from '../smooth.ts'
@@ -18,22 +19,16 @@ export interface VolumetricCompressor {
   readonly heatLoss: number
 }
 
-/** Ten coefficients over dew temperatures in K, in kg/s and W: see `fromMap` for a maker's own units. */
+/** The maker's ten-coefficient ratings of flow and power, times a factor that fits them to this unit. */
 export interface MappedCompressor {
   readonly kind: 'map'
-  readonly flow: TenCoefficients
-  readonly power: TenCoefficients
+  readonly flow: RatingPolynomial
+  readonly power: RatingPolynomial
+  readonly flowFactor: number
+  readonly powerFactor: number
   /** Superheat at which the map was measured, K. */
   readonly superheat_K: number
   readonly heatLoss: number
-}
-
-/** C₁ + C₂S + C₃D + C₄S² + C₅SD + C₆D² + C₇S³ + C₈DS² + C₉SD² + C₁₀D³ over dew temperatures S and D in °F or °C. */
-export interface TenCoefficients {
-  readonly c: readonly number[]
-  readonly scale: 'F' | 'C'
-  /** SI value of one unit of the result. */
-  readonly unit: number
 }
 
 export interface CompressorState {
@@ -45,7 +40,7 @@ export interface CompressorState {
 /**
  * @param gas the state at the suction enthalpy
  * @param wear share of the swept gas that leaks back hot, 0 when sound
- * @source map form and order of terms: AHRI 540; correction for another superheat, with 0.75 of the density ratio on
+ * @source map: AHRI 540, as the compressor package has it; correction for another superheat, with 0.75 of the density ratio on
  *   the flow: Rice and Dabiri 1981, both READ in open heat-pump models. Efficiency falling with the square of the
  *   logarithm of the pressure ratio away from its best: *common practice* for a compressor known by one point only.
  */
@@ -93,7 +88,7 @@ function volumetric(
 }
 
 function mapped(
-  { flow, power, superheat_K, heatLoss }: MappedCompressor,
+  { flow, power, flowFactor, powerFactor, superheat_K, heatLoss }: MappedCompressor,
   properties: Properties,
   suction: Saturated,
   discharge: Saturated,
@@ -104,8 +99,8 @@ function mapped(
   const asMapped = suction.vapourEnthalpy_J_kg + suction.vapourHeat_J_kgK * superheat_K
   const mapState = properties.vapour(suction, asMapped)
   const mapWork = properties.isentropic(discharge, mapState.entropy_J_kgK) - asMapped
-  const mapFlow = positivePart(polynomial(flow, suction.dew_K, discharge.dew_K), 1e-5)
-  const mapPower = positivePart(polynomial(power, suction.dew_K, discharge.dew_K), 1)
+  const mapFlow = flowFactor * rated(flow, suction.dew_K, discharge.dew_K)
+  const mapPower = powerFactor * rated(power, suction.dew_K, discharge.dew_K)
   const efficiency = Math.min(Math.max((mapFlow * mapWork) / mapPower, 0.1), 0.95)
   const { leak, mixedEnthalpy, state } = leakBack(
     properties,
@@ -145,33 +140,12 @@ function finish(flow_kg_s: number, power_W: number, suctionEnthalpy: number, hea
   return { flow_kg_s, power_W, dischargeEnthalpy_J_kg: suctionEnthalpy + (power_W * (1 - heatLoss)) / flow_kg_s }
 }
 
-/** The rating polynomial in SI. */
-export function polynomial({ c, scale, unit }: TenCoefficients, suctionDew_K: number, dischargeDew_K: number): number {
-  const inScale = (T: number) => (scale === 'C' ? T - 273.15 : (T - 273.15) * 1.8 + 32)
-  const [S, D] = [inScale(suctionDew_K), inScale(dischargeDew_K)]
-  const [c1, c2, c3, c4, c5, c6, c7, c8, c9, c10] = c as readonly [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ]
-  return (
-    unit *
-    (c1 +
-      c2 * S +
-      c3 * D +
-      c4 * S * S +
-      c5 * S * D +
-      c6 * D * D +
-      c7 * S ** 3 +
-      c8 * D * S * S +
-      c9 * S * D * D +
-      c10 * D ** 3)
-  )
+/** The rating, and outside the maker's region its cubic's own continuation: an iteration passes there, a result is judged. */
+function rated(polynomial: RatingPolynomial, suctionDew_K: number, dischargeDew_K: number): number {
+  const value = ratedValue({ ...polynomial, region: ANYWHERE }, { suctionDew_K, dischargeDew_K })
+  return value.ok ? value.value.si : LEAST_RATING
 }
+
+const ANYWHERE = boxRegion([1, 2000], [1, 2000])
+/** What a cubic that went below zero is taken for, kg/s or W. */
+const LEAST_RATING = 1e-6

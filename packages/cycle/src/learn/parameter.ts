@@ -50,8 +50,8 @@ export function adjusted(system: System, parameters: Parameters): System {
           }
         : {
             ...compressor,
-            flow: { ...compressor.flow, unit: compressor.flow.unit * by('sweep') },
-            power: { ...compressor.power, unit: (compressor.power.unit * by('sweep')) / by('efficiency') },
+            flowFactor: compressor.flowFactor * by('sweep'),
+            powerFactor: (compressor.powerFactor * by('sweep')) / by('efficiency'),
           },
     condenser: scaledCoil(condenser, by('condenser'), by('outdoorAir')),
     evaporator: scaledCoil(evaporator, by('evaporator'), by('indoorAir')),

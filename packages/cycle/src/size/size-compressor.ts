@@ -49,10 +49,9 @@ export function sizeCompressor(
       unit: 'kg/s',
     })
   }
-  const { flow: map, power } = compressorMap
   return ok({
     ...compressorMap,
-    flow: { ...map, unit: map.unit * scale },
-    power: { ...power, unit: power.unit * scale },
+    flowFactor: compressorMap.flowFactor * scale,
+    powerFactor: compressorMap.powerFactor * scale,
   })
 }
