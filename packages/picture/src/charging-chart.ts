@@ -5,6 +5,7 @@ import { axisTitle, linearAxis, tickText } from './axis.ts'
 import { draw } from './draw.ts'
 import { fromTarget, pointLabel } from './from-target.ts'
 import { bare, reach, shown, written } from './in-unit.ts'
+import { isReady } from './is-ready.ts'
 import { label } from './label.ts'
 import { DESK, type Picture, type PictureTable, type Sheet } from './picture.ts'
 import { lineIn, type Plot, plot, reachAt } from './plot.ts'
@@ -53,7 +54,7 @@ export function chargingChart(
   const mark = at.place(found)
   const goal = at.place({ x: found.x, y: shown(target.quantity, preference) })
   const region = reachAt(at, found, spread)
-  const apart = { mark, goal, clear: region.x }
+  const apart = { mark, goal, clear: region.x, left: at.box.left }
   return draw(
     sheet,
     {
@@ -69,7 +70,7 @@ export function chargingChart(
     at.grid,
     bandOf(at, own.points, tolerance, sheet),
     ...curves.map((curve, i) => curveIn(at, curve, names[i]!, curve === own, sheet)),
-    fromTarget(apart, superheat, target.quantity, preference, sheet),
+    isReady(assessment) ? fromTarget(apart, superheat, target.quantity, preference, sheet) : '',
     pointMark(mark, region, sheet),
     pointLabel(apart, written(superheat, preference), sheet),
   )

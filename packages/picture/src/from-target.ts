@@ -2,13 +2,17 @@ import { format, type Quantity, quantity, type UnitPreference } from '@chargewri
 import { type LabelStyle, label } from './label.ts'
 import type { Sheet } from './picture.ts'
 import { element, type Point } from './svg.ts'
+import { textWidth } from './text-width.ts'
 import { STROKE } from './tokens.ts'
 
-/** A point found, its target straight above or below it, and how far beside the point its mark reaches. */
+/** A point found, and its target straight above or below it. */
 interface Apart {
   readonly mark: Point
   readonly goal: Point
+  /** How far to either side the mark of the point reaches. */
   readonly clear: number
+  /** Where the plot begins: labels to the left of the point end there. */
+  readonly left: number
 }
 
 /** What is still to go, as a dotted line from the point to its target with the distance; nothing where they touch. */
@@ -43,8 +47,10 @@ export const pointLabel = (apart: Apart, words: string, sheet: Sheet): string =>
   beside(apart, words, apart.mark.y, sheet, { weight: 'bold' })
 
 /** Above the target there is room to the right of a point, below it to the left: curves fall from left to right. */
-function beside({ mark, goal, clear }: Apart, words: string, y: number, sheet: Sheet, style: LabelStyle): string {
-  const [sign, anchor] = mark.y <= goal.y ? ([1, 'start'] as const) : ([-1, 'end'] as const)
-  const x = mark.x + sign * (clear + 0.5 * sheet.text)
-  return label(words, x, y + 0.35 * sheet.text, sheet, { ...style, anchor, onPaper: true })
+function beside({ mark, goal, clear, left }: Apart, words: string, y: number, sheet: Sheet, style: LabelStyle): string {
+  const away = clear + 0.5 * sheet.text
+  const fitsLeft = mark.x - away - textWidth(words, sheet.text) > left
+  const toLeft = mark.y > goal.y && fitsLeft
+  const x = toLeft ? mark.x - away : mark.x + away
+  return label(words, x, y + 0.35 * sheet.text, sheet, { ...style, anchor: toLeft ? 'end' : 'start', onPaper: true })
 }

@@ -25,7 +25,7 @@ export function plot(
   const widest = (labels: readonly string[]) => Math.max(0, ...labels.map((each) => textWidth(each, text)))
   const left = widest(up.ticks.map(tickText)) + text
   const edge = sheet.width - Math.max(0.6 * text, widest(across.ticks.slice(-1).map(tickText)) / 2)
-  const room = end ? (sheet.width - left - textWidth(end.text, text) - 0.5 * text) / end.share : Infinity
+  const room = end ? (sheet.width - left - textWidth(end.text, text) - 0.9 * text) / end.share : Infinity
   const box: Box = { left, top: 1.9 * text, right: Math.min(edge, left + room), bottom: sheet.height - 2.9 * text }
   const x = scale(across, [box.left, box.right])
   const y = scale(up, [box.bottom, box.top])

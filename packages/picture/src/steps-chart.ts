@@ -78,7 +78,7 @@ function aimLine(at: Plot, { value, name }: Aim, sheet: Sheet): string {
     sheet.palette.ink,
     STROKE.heavy * sheet.text,
   )
-  return line + label(name, right + 0.4 * sheet.text, y + 0.35 * sheet.text, sheet, { weight: 'bold' })
+  return line + label(name, right + 0.8 * sheet.text, y + 0.35 * sheet.text, sheet, { weight: 'bold' })
 }
 
 /** Above a point that the line falls to, below one that it rises to: where the line is not. */
@@ -93,7 +93,7 @@ function stepLabel(
   const rises = before !== undefined && before.at.y < where.y
   const down = rises ? clear + 1.1 * sheet.text : -clear - 0.4 * sheet.text
   const anchor = before && !rises ? 'middle' : 'start'
-  return label(name, rises ? x + 0.5 * sheet.text : x, y + down, sheet, { anchor, onPaper: true })
+  return label(name, rises ? x + 0.8 * sheet.text : x, y + down, sheet, { anchor, onPaper: true })
 }
 
 function describe(steps: readonly ChargeStep[], { points, aim }: StepsPlotted, preference: UnitPreference): string {

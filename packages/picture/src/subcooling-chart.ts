@@ -5,6 +5,7 @@ import { axisTitle, linearAxis } from './axis.ts'
 import { draw } from './draw.ts'
 import { fromTarget, pointLabel } from './from-target.ts'
 import { bare, reach, shown, written } from './in-unit.ts'
+import { isReady } from './is-ready.ts'
 import { label } from './label.ts'
 import { DESK, type Picture, type Sheet } from './picture.ts'
 import { lineIn, type Plot, plot, reachAt } from './plot.ts'
@@ -53,7 +54,7 @@ export function subcoolingChart(
   const at = plot(sheet, across, up, { text: aimLabel, share: (high - across.from) / (across.to - across.from) })
   const [mark, goal] = [at.place(found), at.place({ x: found.x, y: aim })]
   const region = reachAt(at, found, spread)
-  const apart = { mark, goal, clear: region.x }
+  const apart = { mark, goal, clear: region.x, left: at.box.left }
   const foundLabel = written(subcooling, preference)
   return draw(
     sheet,
@@ -71,7 +72,7 @@ export function subcoolingChart(
     at.grid,
     fieldOf(at, [low, high], around(aim, band), sheet),
     targetLine(at, [low, high], aim, aimLabel, sheet),
-    fromTarget(apart, subcooling, target, preference, sheet),
+    isReady(assessment) ? fromTarget(apart, subcooling, target, preference, sheet) : '',
     superheat
       ? pointMark(mark, region, sheet)
       : lineIn(

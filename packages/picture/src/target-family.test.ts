@@ -31,6 +31,13 @@ test('[property] with a maker’s chart they are its own figures, and end where 
   expect(family[6]!.points).toEqual([])
 })
 
+test('[limit] no curve begins where it is too cold for a test', () => {
+  const { visit, assessment } = example('orifice-cold-outdoors')
+  const family = targetFamily(visit, indoorOf(visit, assessment)!, linearAxis('outdoors', [40, 110], 7), INCH_POUND)
+  // 55 °F: RA3.2 (2008), as charging holds it.
+  expect(Math.min(...family.flatMap(({ points }) => points.map(({ x }) => x)))).toBe(56)
+})
+
 test('[limit] no curve goes on where the target is too low for a valid test', () => {
   const lowest = Math.min(...curves('orifice-add').flatMap(({ points }) => points.map(({ y }) => y)))
   expect(lowest).toBeGreaterThanOrEqual(5)

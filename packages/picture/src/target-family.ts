@@ -33,7 +33,8 @@ export function targetFamily(
   preference: UnitPreference,
 ): readonly Curve[] {
   const unit = preferredUnit('temperature', preference)
-  const outdoors = between(outdoorAxis)
+  const refused = shown(LIMITS.outdoorRefused.quantity, preference)
+  const outdoors = between(outdoorAxis).filter((x) => x >= refused)
   const steps = Array.from({ length: 2 * TO_EITHER_SIDE + 1 }, (_, i) => i - TO_EITHER_SIDE)
   return steps.map((step) => {
     const at = quantity('temperature', indoor.si + step * STEP_K[indoorKind(visit)])

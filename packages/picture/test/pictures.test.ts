@@ -80,6 +80,14 @@ test('[property] a chart says what was found, what it should be, and what lies b
   expect(description).toContain('common practice')
 })
 
+test('[limit] where the method may not speak, nothing is said to be above or below its target', () => {
+  for (const name of ['orifice-cold-outdoors', 'orifice-no-valid-test', 'orifice-low-airflow']) {
+    const { visit, assessment } = example(name)
+    const { svg } = chargingChart(visit, assessment, INCH_POUND)!
+    expect([name, /(above|below) target/.test(svg)]).toEqual([name, false])
+  }
+})
+
 test('[property] the subcooling field shows nameplate and valve, and says when no superheat was read', () => {
   const { visit, assessment } = example('valve-subcooling-add')
   const words = textsOf(subcoolingChart(visit, assessment, METRIC)!.svg).map((text) => text.words)
