@@ -1,4 +1,5 @@
 import type { NonanalyticTerms } from '../data-file.ts'
+import { exponential } from './exponential.ts'
 
 /** Terms smaller than exp(−this) relative to the rest are below the last digit of a double. */
 const NEGLIGIBLE_EXPONENT = 45
@@ -23,34 +24,39 @@ export function addNonanalytic(
   const y = tau - 1
   const x2 = x * x
   const lnX2 = Math.log(x2)
+  let solved = -1
+  let theta = 0
+  let lnDelta = 0
+  let u1 = 0
+  let Delta_d = 0
+  let Delta_dd = 0
   for (let k = 0; k < terms.n.length; k++) {
     const C = terms.C[k]!
     const E = terms.D[k]!
     const exponent = C * x2 + E * y * y
     if (exponent > NEGLIGIBLE_EXPONENT) continue
-    const psi = Math.exp(-exponent)
+    if (!sameDelta(terms, k, solved)) {
+      solved = k
+      const a = terms.a[k]!
+      const power = 1 / terms.beta[k]!
+      const u = terms.A[k]! * exponential(0.5 * power * lnX2)
+      const v = terms.B[k]! * exponential(a * lnX2)
+      theta = u - y
+      lnDelta = Math.log(theta * theta + v)
+      u1 = (power * u) / x
+      const u2 = ((power - 1) * u1) / x
+      const v1 = (2 * a * v) / x
+      Delta_d = 2 * theta * u1 + v1
+      Delta_dd = 2 * (u1 * u1 + theta * u2) + ((2 * a - 1) * v1) / x
+    }
+
     const n = weight * terms.n[k]!
-    const a = terms.a[k]!
     const b = terms.b[k]!
-    const A = terms.A[k]!
-    const B = terms.B[k]!
-    const half = 1 / (2 * terms.beta[k]!)
-
-    // Powers of (δ − 1)² are shared: one for 1/2β, one for a.
-    const u = A * Math.exp(half * lnX2)
-    const v = B * Math.exp(a * lnX2)
-    const theta = -y + u
-    const Delta = theta * theta + v
-    const u1 = (2 * half * u) / x
-    const u2 = (2 * half * (2 * half - 1) * u) / x2
-    const v1 = (2 * a * v) / x
-    const v2 = (2 * a * (2 * a - 1) * v) / x2
-    const Delta_d = 2 * theta * u1 + v1
-    const Delta_dd = 2 * u1 * u1 + 2 * theta * u2 + v2
-
-    const F = Math.exp(b * Math.log(Delta))
-    const F1 = (b * F) / Delta
-    const F2 = ((b - 1) * F1) / Delta
+    const psi = exponential(-exponent)
+    const F = exponential(b * lnDelta)
+    const inverse = exponential(-lnDelta)
+    const F1 = b * F * inverse
+    const F2 = (b - 1) * F1 * inverse
     const F_d = F1 * Delta_d
     const F_dd = F1 * Delta_dd + F2 * Delta_d * Delta_d
     const F_t = -2 * theta * F1
@@ -78,4 +84,9 @@ export function addNonanalytic(
     out[offset + 4]! += delta * tau * f_dt
     out[offset + 5]! += tau * (tau * f_tt + f_t)
   }
+}
+
+/** Terms of the paper share Δ, whose powers are the dear part. */
+function sameDelta({ a, beta, A, B }: NonanalyticTerms, k: number, solved: number): boolean {
+  return a[k] === a[solved] && beta[k] === beta[solved] && A[k] === A[solved] && B[k] === B[solved]
 }

@@ -3,15 +3,15 @@ import { type Engine, stateOf } from '../engine.ts'
 import { solveLine } from '../equilibrium/saturation-line.ts'
 import { caloricState } from '../mixture/fixed-composition.ts'
 import type { Refrigerant } from '../refrigerant.ts'
-import { domeSurface } from './build-dome.ts'
+import { DOME_EVERY, domeSurface } from './build-dome.ts'
 import { liquidSurface, vapourSurface } from './build-single-phase.ts'
 import { CURVE, CURVE_COUNT, type PropertyTable } from './property-table.ts'
 import { fitSpline } from './spline.ts'
 
 const HIGHEST_FRACTION = 0.97
 const COLDEST_K = 213.15
-/** One more than a multiple of the dome's stride. */
-const ROWS = 61
+/** The first and the last row are rows of the dome too. */
+const ROWS = 15 * DOME_EVERY + 1
 
 /** What a row of the table starts from: both saturated phases at one pressure, densities molar, h without reference. */
 export interface Row {

@@ -6,7 +6,7 @@
  */
 export interface PropertyTable {
   readonly name: string
-  /** By mass, in the order of the refrigerant's components; with the version it says what the table was built from. */
+  /** What it was built for, by mass. */
   readonly composition: readonly { readonly name: string; readonly massFraction: number }[]
   readonly lnCriticalPressure: number
   readonly minPressure_Pa: number
