@@ -65,8 +65,9 @@ export function condenser(
 
   const liquidRate = capacityRate * crossflowEffectiveness(ua.liquid, capacityRate)
   const cooled = 1 - Math.exp((-liquidRate * Math.max(liquidShare, 0)) / (flow * at.liquidHeat_J_kgK))
-  const outletEnthalpy_J_kg =
-    at.liquidEnthalpy_J_kg - at.liquidHeat_J_kgK * bubble * cooled + (Math.max(-liquidShare, 0) * condensingRate) / flow
+  // By temperature, so that no liquid leaves colder than the air; as a difference, so that nothing jumps at the bubble point.
+  const subcooled = properties.liquidEnthalpy(at.bubble_K - bubble * cooled) - properties.liquidEnthalpy(at.bubble_K)
+  const outletEnthalpy_J_kg = at.liquidEnthalpy_J_kg + subcooled + (Math.max(-liquidShare, 0) * condensingRate) / flow
 
   const heat_W = flow * (inletEnthalpy - outletEnthalpy_J_kg)
   const twoPhaseShare = Math.min(twoPhaseNeeded, 1 - vapourShare)

@@ -43,6 +43,8 @@ export interface Properties {
   /** Pressure at which the dew point is this temperature. */
   dewPressure(temperature: number): number
   bubblePressure(temperature: number): number
+  /** Of a liquid at this temperature, compression neglected. */
+  liquidEnthalpy(temperature: number): number
 }
 
 const NODES = 81
@@ -139,7 +141,7 @@ function properties(
   const lnP = Float64Array.from({ length: count }, (_, i) => first + step * i)
   const byEnthalpy = inverse(values[HF]!, [lnP, values[BUBBLE]!, values[RHO_F]!])
   const byDew = inverse(values[DEW]!, [lnP])
-  const byBubble = inverse(values[BUBBLE]!, [lnP])
+  const byBubble = inverse(values[BUBBLE]!, [lnP, values[HF]!])
   return {
     name,
     critical,
@@ -156,6 +158,7 @@ function properties(
     vapour: (at, enthalpy) => stateIn(vapour, at, enthalpy),
     isentropic: (at, entropy) => isentropicIn(vapour, at, entropy),
     dewPressure: (temperature) => Math.exp(interpolate(byDew, 0, placeIn(byDew, temperature))),
+    liquidEnthalpy: (temperature) => interpolate(byBubble, 1, placeIn(byBubble, temperature)),
     bubblePressure: (temperature) => Math.exp(interpolate(byBubble, 0, placeIn(byBubble, temperature))),
   }
 }

@@ -39,9 +39,7 @@ export function size(plate: Nameplate): Result<System, Problem> {
   const superheat = plate.superheat_K ?? (isFixed ? habits.superheat_K.fixed : habits.superheat_K.valve)
   const length = plate.lineLength_m ?? habits.lineLength_m
 
-  const liquidEnthalpy = properties.saturated(
-    properties.bubblePressure(condensing.bubble_K - subcooling),
-  ).liquidEnthalpy_J_kg
+  const liquidEnthalpy = properties.liquidEnthalpy(condensing.bubble_K - subcooling)
   const suction = properties.saturated((1 - SUCTION_DROP) * evaporating.pressure_Pa)
   const warmed = isFixed ? superheat : evaporating.dew_K - suction.dew_K + superheat + LINE_WARMING_K
   const gasEnthalpy = superheated(properties, suction, warmed)
