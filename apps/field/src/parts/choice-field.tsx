@@ -8,6 +8,8 @@ interface Props<Choice extends string> {
   readonly label: string
   readonly choices: Readonly<Record<Choice, string>>
   readonly chosen: string | undefined
+  /** The answer is from before the last change to the system: the same one can be given again. */
+  readonly outdated?: boolean
   readonly absent: string
   readonly choose: (choice: Choice) => Kept
 }
@@ -16,12 +18,20 @@ interface Props<Choice extends string> {
  * A few answers side by side, one of which holds. Buttons and not radio buttons, because arrow keys that walk over
  * radio buttons would enter every answer they pass.
  */
-export function ChoiceField<Choice extends string>({ id, label, choices, chosen, absent, choose }: Props<Choice>) {
+export function ChoiceField<Choice extends string>({
+  id,
+  label,
+  choices,
+  chosen,
+  outdated = false,
+  absent,
+  choose,
+}: Props<Choice>) {
   const trouble = useSignal<string | undefined>(undefined)
   const answers = Object.entries<string>(choices) as [Choice, string][]
   const anchor = answers.find(([choice]) => choice === chosen)?.[0] ?? answers[0]?.[0]
   const press = async (choice: Choice) => {
-    if (choice === chosen) return
+    if (choice === chosen && !outdated) return
     const kept = await choose(choice)
     trouble.value = kept.ok ? undefined : notKeptInWords(kept.error, label)
   }
@@ -50,7 +60,11 @@ export function ChoiceField<Choice extends string>({ id, label, choices, chosen,
         ))}
       </div>
       <div class="entry-says" id={`${id}-says`}>
-        <EntryMessage trouble={trouble.value} absent={chosen === undefined ? absent : undefined} />
+        <EntryMessage
+          trouble={trouble.value}
+          outdated={outdated && 'answered before the last change; press it again if it still holds'}
+          absent={chosen === undefined ? absent : undefined}
+        />
       </div>
     </fieldset>
   )

@@ -10,14 +10,17 @@ interface Props {
   readonly text: string
   readonly type: (text: string) => void
   readonly turnLetters: () => void
-  readonly next: () => void
+  /** Enters once more what stands there; only where that would tell anything. */
+  readonly sameAgain?: (() => void) | undefined
+  /** Goes on to the next field; left out where there is none. */
+  readonly next?: () => void
 }
 
 /**
  * The keys that a phone's number pad lacks, for gloves. They are no stops of the Tab key: with a real keyboard the
  * unit is typed.
  */
-export function EntryKeys({ dimension, units, lettered, text, type, turnLetters, next }: Props) {
+export function EntryKeys({ dimension, units, lettered, text, type, turnLetters, sameAgain, next }: Props) {
   const preferred = preferredUnit(dimension, units)
   const offered = [preferred, ...unitsOf(dimension).filter((unit) => unit !== preferred)]
   return (
@@ -28,7 +31,8 @@ export function EntryKeys({ dimension, units, lettered, text, type, turnLetters,
         <Key key={symbol} label={symbol} press={() => type(withUnit(text, symbol))} />
       ))}
       <Key label={lettered ? '123' : 'ABC'} name={lettered ? 'Number pad' : 'Letters'} press={turnLetters} />
-      <Key label="Next" press={next} strong />
+      {sameAgain && <Key label="Same again" press={sameAgain} />}
+      {next && <Key label="Next" press={next} strong />}
     </fieldset>
   )
 }

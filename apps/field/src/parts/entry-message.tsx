@@ -4,12 +4,14 @@ interface Props {
   readonly trouble: string | undefined
   readonly understood?: string | undefined
   readonly remark?: string | undefined
+  /** That the entry is from before the last change to the system, in words. */
+  readonly outdated?: string | false
   readonly absent: string | undefined
   readonly children?: ComponentChildren
 }
 
 /** What stands under a field: what is wrong with it first, else what was understood, else what it means. */
-export function EntryMessage({ trouble, understood, remark, absent, children }: Props) {
+export function EntryMessage({ trouble, understood, remark, outdated, absent, children }: Props) {
   if (trouble !== undefined) {
     return (
       <p class="trouble" role="alert">
@@ -27,6 +29,7 @@ export function EntryMessage({ trouble, understood, remark, absent, children }: 
   return (
     <>
       {remark !== undefined && <p class="doubt">{remark}</p>}
+      {outdated && <p class="outdated">{outdated}</p>}
       {absent !== undefined && <p class="absent">{absent}</p>}
       {children}
     </>

@@ -1,16 +1,19 @@
-import { OBSERVATION_IDS, type ObservationId, observationKind, type Visit } from '@chargewright/visit'
+import { OBSERVATION_IDS, type ObservationId, type Origin, observationKind, type Visit } from '@chargewright/visit'
+import { isBefore } from '../session/before-change.ts'
 import type { Kept } from '../session/session.ts'
 import { ChoiceField } from './choice-field.tsx'
 
 interface Props {
   readonly observations: Visit['observations']
+  /** The last change to the system. */
+  readonly change: Origin | undefined
   /** What the finding asks for next. */
   readonly askedFor: ReadonlySet<string>
   readonly record: (id: ObservationId, answer: string) => Kept
 }
 
 /** What is seen rather than measured: in front what was answered or is asked for, the rest folded behind it. */
-export function ObservationList({ observations, askedFor, record }: Props) {
+export function ObservationList({ observations, change, askedFor, record }: Props) {
   const isUpFront = (id: ObservationId) => observations[id] !== undefined || askedFor.has(id)
   const field = (id: ObservationId) => {
     const { label, answers, tells } = observationKind(id)
@@ -21,6 +24,7 @@ export function ObservationList({ observations, askedFor, record }: Props) {
         label={label}
         choices={answers}
         chosen={observations[id]?.answer}
+        outdated={isBefore(change, observations[id])}
         absent={`would tell ${tells}`}
         choose={(answer) => record(id, answer)}
       />

@@ -23,6 +23,8 @@ interface Props {
   readonly label: string
   readonly accepts: readonly Dimension[]
   readonly kept: { readonly typed: string; readonly quantity: Quantity } | undefined
+  /** What is kept is from before the last change to the system. */
+  readonly outdated?: boolean
   /** What stands there while nothing is entered. */
   readonly absent: string
   readonly remark?: string | undefined
@@ -38,7 +40,7 @@ interface Props {
  * was typed, and takes any text with a unit or a bare number in the unit beside it.
  */
 export function QuantityField(props: Props) {
-  const { id, label, kept, units } = props
+  const { id, label, kept, outdated = false, units } = props
   const input = useRef<HTMLInputElement>(null)
   const focused = useSignal(false)
   const lettered = useSignal(false)
@@ -46,6 +48,7 @@ export function QuantityField(props: Props) {
   const field = useDraft({
     label,
     kept: kept?.typed,
+    outdated,
     check: (typed) => {
       const understood = read(typed)
       return understood.ok ? ok(understood.value.text) : fail(describeProblem(understood.error))
@@ -58,13 +61,20 @@ export function QuantityField(props: Props) {
   const value = shownQuantity(kept?.quantity, props.accepts[0]!, units)
   const text = draft ?? (focused.value ? (kept?.typed ?? '') : value.number)
   const next = () => {
+    const typed = field.draft.value
+    const isReadable = !typed?.trim() || read(typed).ok
     void field.commit()
-    if (input.current) focusNextEntry(input.current)
+    if (isReadable && input.current) focusNextEntry(input.current)
+  }
+  const sameAgain = () => {
+    if (kept) field.type(kept.typed)
+    next()
   }
   return (
     <div
       class="entry"
       data-kept={kept !== undefined}
+      data-outdated={outdated}
       data-focused={focused.value}
       onFocusIn={() => {
         focused.value = true
@@ -116,6 +126,7 @@ export function QuantityField(props: Props) {
           trouble={field.trouble.value}
           understood={understood?.ok ? format(understood.value.quantity, units) : undefined}
           remark={props.remark}
+          outdated={outdated && 'read before the last change'}
           absent={kept ? undefined : props.absent}
         >
           {props.children}
@@ -131,6 +142,7 @@ export function QuantityField(props: Props) {
           turnLetters={() => {
             lettered.value = !lettered.value
           }}
+          sameAgain={outdated ? sameAgain : undefined}
           next={next}
         />
       )}

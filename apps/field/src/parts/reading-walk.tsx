@@ -1,11 +1,14 @@
 import type { Evidence, UnitPreference } from '@chargewright/quantity'
-import { READING_IDS, type ReadingId, readingKind, STATIONS, type Visit } from '@chargewright/visit'
+import { type Origin, READING_IDS, type ReadingId, readingKind, STATIONS, type Visit } from '@chargewright/visit'
+import { isBefore } from '../session/before-change.ts'
 import type { Kept } from '../session/session.ts'
 import { EvidenceTree } from './evidence-tree.tsx'
 import { QuantityField } from './quantity-field.tsx'
 
 interface Props {
   readonly readings: Visit['readings']
+  /** The last change to the system. */
+  readonly change: Origin | undefined
   /** Derived values, beside the reading that completes them. */
   readonly beside: Readonly<Partial<Record<ReadingId, readonly Evidence[]>>>
   readonly units: UnitPreference
@@ -15,7 +18,7 @@ interface Props {
 }
 
 /** The readings by station, in walking order. A missing one stays in its place and says what it would tell. */
-export function ReadingWalk({ readings, beside, units, remarkOn, record, showEntry }: Props) {
+export function ReadingWalk({ readings, change, beside, units, remarkOn, record, showEntry }: Props) {
   return (
     <section class="walk" aria-labelledby="readings">
       <h2 id="readings">Readings, in walking order</h2>
@@ -33,6 +36,7 @@ export function ReadingWalk({ readings, beside, units, remarkOn, record, showEnt
                 label={readingKind(id).label}
                 accepts={readingKind(id).accepts}
                 kept={readings[id]}
+                outdated={isBefore(change, readings[id])}
                 absent={`would tell ${readingKind(id).tells}`}
                 remark={remarkOn(id)}
                 units={units}

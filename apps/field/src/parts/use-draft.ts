@@ -8,6 +8,8 @@ interface Field {
   readonly label: string
   /** The text that is kept, as it was typed. */
   readonly kept: string | undefined
+  /** What is kept is from before the last change to the system: the same text, typed again, is a new entry. */
+  readonly outdated?: boolean | undefined
   /** The text to keep for what was typed, or why it cannot be. */
   readonly check: (typed: string) => Result<string, string>
   readonly keep: (text: string) => Kept
@@ -36,8 +38,9 @@ export function useDraft(field: Field) {
     const typed = draft.value
     if (typed === undefined || typed === sending.current) return
     trouble.value = undefined
-    if (typed.trim() === '' || typed === field.kept) {
-      if (field.kept !== undefined && typed !== field.kept && field.clear) return send(typed, field.clear)
+    const isSame = typed === field.kept
+    if (typed.trim() === '' || (isSame && !field.outdated)) {
+      if (field.kept !== undefined && !isSame && field.clear) return send(typed, field.clear)
       draft.value = undefined
       return
     }

@@ -15,6 +15,7 @@ import { UndoneNotice } from '../parts/undone-notice.tsx'
 import { VisitBar } from '../parts/visit-bar.tsx'
 import { VisitLog } from '../parts/visit-log.tsx'
 import { VisitTools } from '../parts/visit-tools.tsx'
+import { lastChange } from '../session/before-change.ts'
 import { besideReadings } from '../session/beside-readings.ts'
 import type { Preferences } from '../session/preference.ts'
 import { remarks } from '../session/remarks.ts'
@@ -33,6 +34,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
   const visit = useMemo(() => fold(stored), [stored])
   const assessment = useMemo(() => assess(visit), [visit])
   const remark = useMemo(() => remarks(visit, assessment), [visit, assessment])
+  const change = useMemo(() => lastChange(visit), [visit])
   const units = preferences.units.value
   const asked = new Set(assessment.finding.next.map(({ entry }) => entry.what))
   const { facts } = visit.system
@@ -74,6 +76,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
           />
           <ReadingWalk
             readings={visit.readings}
+            change={change}
             beside={besideReadings(assessment.measures, visit.readings)}
             remarkOn={remark.onReading}
             record={(what, value) => record({ kind: 'reading', what, value })}
@@ -81,6 +84,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
           />
           <ObservationList
             observations={visit.observations}
+            change={change}
             askedFor={asked}
             record={(what, answer) => record({ kind: 'observation', what, answer })}
           />
