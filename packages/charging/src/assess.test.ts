@@ -441,17 +441,30 @@ describe('weighed steps', () => {
     expect(finding.cause?.id).toBe('unanswered-step')
   })
 
-  test('[property] steps are halved when the refrigerant burns', () => {
-    const { finding } = orifice(
-      {
-        'suction-temperature': '66 °F',
-        'suction-pressure': '110 psig',
-        'liquid-pressure': '300 psig',
-        'liquid-temperature': '98 °F',
-      },
-      { ...ORIFICE, refrigerant: 'R-454B' },
-    )
-    expect(finding.kind).toBe('add')
-    expect(finding.dose!.mass.si / (116 * (0.45359237 / 16))).toBeCloseTo(0.025, 6)
+  const short: Typed = {
+    ...ORIFICE_READINGS,
+    'suction-temperature': '66 °F',
+    'suction-pressure': '110 psig',
+    'liquid-pressure': '300 psig',
+    'liquid-temperature': '98 °F',
+  }
+  const { nominalCapacity: _unknown, ...withoutCapacity } = ORIFICE
+  // Without the capacity there is no twin; the airflow then shows by the temperature split.
+  const split: Typed = { ...short, 'supply-air-dry-bulb': '61 °F' }
+
+  test('[property] where there is no twin the first step is a twentieth of the charge, half of it when it burns', () => {
+    const share = (refrigerant: string) => {
+      const { finding } = assessed(described({ ...withoutCapacity, refrigerant }), settledNow, readings(split))
+      return finding.dose!.mass.si / (116 * (0.45359237 / 16))
+    }
+    expect(share('R-454B')).toBeCloseTo(0.025, 6)
+    expect(share('R-410A')).toBeCloseTo(0.05, 6)
+  })
+
+  test('[property] the twin gives the step with an interval around what is to go', () => {
+    const { dose } = assessed(described({ ...ORIFICE, refrigerant: 'R-454B' }), settledNow, readings(short)).finding
+    expect(dose!.interval!.low.si).toBeGreaterThan(0)
+    expect(dose!.interval!.high.si).toBeGreaterThan(dose!.mass.si)
+    expect(dose!.mass.si).toBeLessThan(0.25 * 116 * (0.45359237 / 16))
   })
 })

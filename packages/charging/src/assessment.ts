@@ -78,6 +78,8 @@ export interface LookAlike {
 export interface Dose {
   readonly direction: 'into-system' | 'out-of-system'
   readonly mass: Quantity<'mass'>
+  /** Where the whole way to the target lies in nine of ten cases; known only where a twin sized the step. */
+  readonly interval?: { readonly low: Quantity<'mass'>; readonly high: Quantity<'mass'> }
   readonly phase: 'liquid' | 'vapour'
   readonly port: 'suction' | 'liquid-line' | 'receiver'
   readonly compressor: 'running' | 'stopped'

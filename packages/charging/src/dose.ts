@@ -1,40 +1,45 @@
-import { type Evidence, evidence, type Quantity, quantity, say } from '@chargewright/quantity'
+import { type Evidence, evidence, quantity, say } from '@chargewright/quantity'
 import type { Dose } from './assessment.ts'
+import type { Deviation } from './deviation.ts'
 import { burns } from './flammable.ts'
 import { FIRST_STEP_SHARE, GREATEST_STEP_SHARE, LIMITS } from './limit.ts'
-import { response, type Watched } from './response.ts'
+import { response } from './response.ts'
 import type { Case } from './ruling.ts'
+import { twinDose } from './twin/twin-dose.ts'
 
 /**
- * The next weighed step. The first is a small share of the nameplate charge; once a weighed step lies behind, the
- * system's own response sets it: step = what is left to go · mass moved ÷ change seen, never more than a tenth of the
- * charge. Half of it where the refrigerant burns or the charge is critical. Steps and shares are *common practice*.
- *
- * @param toGo signed change wanted in the measure that the method watches, K
+ * The next weighed step towards a target: by the twin of this system where its facts allow one, else by the system's own
+ * response to the last weighed step, else a small share of the nameplate charge.
  */
-export function nextDose(asked: Case, direction: Dose['direction'], watched: Watched | undefined, toGo: number): Dose {
+export function nextDose(asked: Case, deviation: Deviation): Dose {
+  const { direction } = deviation
+  const byTwin = twinDose(asked, deviation)
+  if (!byTwin) return sized(direction, ...careful(asked, byResponse(asked, deviation) ?? smallStep(asked)))
+  return { ...sized(direction, byTwin.mass.si, [byTwin.evidence]), interval: byTwin.interval }
+}
+
+/** A small step where nothing tells how far it is: a sight glass has no scale. */
+export function blindDose(asked: Case): Dose {
+  return sized('into-system', ...careful(asked, smallStep(asked)))
+}
+
+function sized(direction: Dose['direction'], mass_kg: number, from: readonly Evidence[]): Dose {
+  const mass = quantity('mass', mass_kg)
+  return { direction, mass, ...route(direction), evidence: evidence(say`Step of ${mass}`, undefined, from) }
+}
+
+type Sized = readonly [mass_kg: number, from: readonly Evidence[]]
+
+/** What is left to go · mass moved ÷ change seen, never more than a tenth of the charge: *common practice*. */
+function byResponse(asked: Case, { direction, watched, value, target }: Deviation): Sized | undefined {
+  const measured = response(asked, watched)
+  if (!measured) return undefined
+  const wanted = (target.si - value.si) / measured.perKilogram
+  if (wanted === 0 || wanted > 0 !== (direction === 'into-system')) return undefined
   const nameplate = asked.visit.system.figures.nameplateCharge
   const most = nameplate ? nameplate.quantity.si * GREATEST_STEP_SHARE : LIMITS.habitualStep.quantity.si
-  const measured = watched && response(asked, watched)
-  const wanted = measured ? toGo / measured.perKilogram : undefined
-  const agrees = wanted !== undefined && wanted !== 0 && wanted > 0 === (direction === 'into-system')
-
-  const [mass, tree] =
-    agrees && measured
-      ? [
-          Math.min(Math.abs(wanted), most),
-          evidence(say`Sized by the response to the last step`, undefined, [measured.evidence]),
-        ]
-      : first(nameplate && quantity('mass', nameplate.quantity.si))
-  const careful = isCareful(asked)
-  const step = quantity('mass', careful ? mass / 2 : mass)
-  const from = careful ? [tree, careful] : [tree]
-  return {
-    direction,
-    mass: step,
-    ...route(direction),
-    evidence: evidence(say`Step of ${step}`, 'common practice', from),
-  }
+  const tree = evidence(say`Sized by the response to the last step`, 'common practice', [measured.evidence])
+  return [Math.min(Math.abs(wanted), most), [tree]]
 }
 
 /** Vapour into the suction of the running system; out again from the liquid line, into a recovery cylinder. */
@@ -44,21 +49,24 @@ function route(direction: Dose['direction']): Pick<Dose, 'phase' | 'port' | 'com
     : { phase: 'liquid', port: 'liquid-line', compressor: 'running' }
 }
 
-function first(nameplate: Quantity<'mass'> | undefined): readonly [number, Evidence] {
+function smallStep({ visit }: Case): Sized {
+  const nameplate = visit.system.figures.nameplateCharge
   if (!nameplate) {
     const { quantity: habit, source } = LIMITS.habitualStep
-    return [habit.si, evidence(say`No nameplate charge is entered: a habitual small step of ${habit}`, source)]
+    return [habit.si, [evidence(say`No nameplate charge is entered: a habitual small step of ${habit}`, source)]]
   }
   const share = `${FIRST_STEP_SHARE * 100} %`
-  return [
-    nameplate.si * FIRST_STEP_SHARE,
-    evidence(say`First step: ${share} of the nameplate charge ${nameplate}`, 'common practice'),
-  ]
+  const tree = evidence(say`First step: ${share} of the nameplate charge ${nameplate.quantity}`, 'common practice')
+  return [nameplate.quantity.si * FIRST_STEP_SHARE, [tree]]
 }
 
-function isCareful({ visit, refrigerant }: Case): Evidence | undefined {
-  if (burns(refrigerant.name) === 'yes') return evidence(say`Halved: the refrigerant burns`, 'common practice')
-  if (visit.system.facts.meteringDevice === 'capillary')
-    return evidence(say`Halved: the charge is critical`, 'common practice')
-  return undefined
+/** Half of it where the refrigerant burns or the charge is critical: *common practice*. */
+function careful({ visit, refrigerant }: Case, [mass_kg, from]: Sized): Sized {
+  const because =
+    burns(refrigerant.name) === 'yes'
+      ? say`Halved: the refrigerant burns`
+      : visit.system.facts.meteringDevice === 'capillary'
+        ? say`Halved: the charge is critical`
+        : undefined
+  return because ? [mass_kg / 2, [...from, evidence(because, 'common practice')]] : [mass_kg, from]
 }

@@ -8,6 +8,8 @@ import { type Assessment, assess, FINDINGS, type FindingKind, METHODS, type Meth
 const folder = new URL('../../../examples/', import.meta.url)
 const readme = readFileSync(new URL('README.md', folder), 'utf8')
 
+const OUNCE = 0.028349523125
+
 interface Example {
   readonly method: MethodId
   readonly finding: FindingKind
@@ -18,12 +20,15 @@ interface Example {
   /** The entry that would tell most. */
   readonly next?: string
   /** Mass of the next step, oz. */
+  /** Of a step by a rule. */
   readonly step_oz?: number
+  /** Of a step by the twin: the share of the nameplate charge within which its interval must lie. */
+  readonly twin?: { readonly nameplate_oz: number; readonly from: number; readonly to: number }
 }
 
 /** What each visit must find. First steps are 5 % of the nameplate charge, half of it for a mildly flammable one. */
 const EXAMPLES: Readonly<Record<string, Example>> = {
-  'orifice-add': { method: 'superheat', finding: 'add', step_oz: 0.05 * 104 },
+  'orifice-add': { method: 'superheat', finding: 'add', twin: { nameplate_oz: 104, from: 0.05, to: 0.35 } },
   'orifice-hold': { method: 'superheat', finding: 'hold' },
   'orifice-recover': { method: 'superheat', finding: 'recover', step_oz: 0.05 * 104 },
   'orifice-no-valid-test': { method: 'superheat', finding: 'not-ready', condition: 'target' },
@@ -47,10 +52,10 @@ const EXAMPLES: Readonly<Record<string, Example>> = {
   'receiver-bubbles-under-load': { method: 'sight-glass', finding: 'add', step_oz: 0.05 * 224 },
   'receiver-low-load': { method: 'sight-glass', finding: 'not-ready', condition: 'load' },
   'receiver-drier-restricted': { method: 'sight-glass', finding: 'not-the-charge', cause: 'liquid-line-restriction' },
-  'valve-subcooling-add': { method: 'subcooling', finding: 'add', step_oz: (0.05 * 90) / 2 },
+  'valve-subcooling-add': { method: 'subcooling', finding: 'add', twin: { nameplate_oz: 90, from: 0.02, to: 0.35 } },
   'valve-subcooling-hold': { method: 'subcooling', finding: 'hold' },
   'valve-dirty-condenser': { method: 'subcooling', finding: 'not-the-charge', cause: 'gas-or-poor-condenser-air' },
-  'glide-r407c': { method: 'subcooling', finding: 'add', step_oz: (0.05 * 4200) / 28.349523 },
+  'glide-r407c': { method: 'subcooling', finding: 'add', twin: { nameplate_oz: 148, from: 0.02, to: 0.35 } },
   'step-by-step': { method: 'superheat', finding: 'hold' },
 }
 
@@ -76,8 +81,17 @@ describe('example visits', () => {
     const broken = conditions.find(({ state }) => state === 'unmet' || state === 'unknown')
     expect(broken?.id).toBe(expected.condition)
     expect(finding.next[0]?.entry.what).toBe(expected.next)
-    if (expected.step_oz === undefined) expect(finding.dose).toBeUndefined()
-    else expect(finding.dose!.mass.si / 0.028349523).toBeCloseTo(expected.step_oz, 2)
+    const { dose } = finding
+    const { step_oz, twin } = expected
+    if (step_oz !== undefined) expect(dose!.mass.si / OUNCE).toBeCloseTo(step_oz, 2)
+    else if (twin) {
+      const shares = [dose!.interval!.low, dose!.mass, dose!.interval!.high].map(
+        ({ si }) => si / OUNCE / twin.nameplate_oz,
+      )
+      expect(shares[0]).toBeGreaterThan(twin.from)
+      expect(shares[2]).toBeLessThan(twin.to)
+      expect(shares[1]).toBeLessThan(shares[2]!)
+    } else expect(dose).toBeUndefined()
   })
 
   test('[property] are all in the table above and in the README, with their finding', () => {

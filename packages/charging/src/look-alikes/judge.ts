@@ -1,25 +1,14 @@
 import { type Evidence, type Statement, say } from '@chargewright/quantity'
-import type { Dose, Finding, LookAlike } from '../assessment.ts'
+import type { Finding, LookAlike } from '../assessment.ts'
+import type { Deviation } from '../deviation.ts'
 import { nextDose } from '../dose.ts'
-import type { Watched } from '../response.ts'
 import type { Case } from '../ruling.ts'
 import { charge } from '../sentence.ts'
 
-/** A reading that lies off its target, and what adding or recovering would have to do to it. */
-export interface Deviation {
-  readonly evidence: Evidence
-  readonly direction: Dose['direction']
-  readonly watched: Watched
-  /** Signed change wanted in the watched measure, K. */
-  readonly toGo: number
-}
-
 /** The finding behind a deviation: another cause if one explains it as well, else the next weighed step. */
 export function judge(asked: Case, deviation: Deviation, lookAlikes: readonly LookAlike[]): Finding {
-  const { evidence, direction, watched, toGo } = deviation
-  return (
-    otherCause(evidence, lookAlikes) ?? charge(asked, evidence, lookAlikes, nextDose(asked, direction, watched, toGo))
-  )
+  const { evidence } = deviation
+  return otherCause(evidence, lookAlikes) ?? charge(asked, evidence, lookAlikes, nextDose(asked, deviation))
 }
 
 /**

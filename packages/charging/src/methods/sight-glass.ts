@@ -5,7 +5,7 @@ import { againstLimit } from '../compare.ts'
 import { equalised } from '../conditions/equalised.ts'
 import { load } from '../conditions/load.ts'
 import { settled } from '../conditions/settled.ts'
-import { nextDose } from '../dose.ts'
+import { blindDose } from '../dose.ts'
 import { gate, missingEntries, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import { otherCause } from '../look-alikes/judge.ts'
@@ -190,6 +190,5 @@ function emptyGlass(asked: Case, seen: Evidence): Finding {
 
 /** Into the receiver of the stopped system, as liquid. */
 function intoReceiver(asked: Case): Dose {
-  const step = nextDose(asked, 'into-system', undefined, 0)
-  return { ...step, phase: 'liquid', port: 'receiver', compressor: 'stopped' }
+  return { ...blindDose(asked), phase: 'liquid', port: 'receiver', compressor: 'stopped' }
 }

@@ -89,7 +89,17 @@ export function bySubcooling(asked: Case): Ruling {
       )
       const lookAlikes = [...shared, liquidLineRestriction(asked)]
       return rule(
-        judge(asked, { evidence: short, direction: 'into-system', watched: 'subcooling', toGo: -apart.si }, lookAlikes),
+        judge(
+          asked,
+          {
+            evidence: short,
+            direction: 'into-system',
+            watched: 'subcooling',
+            value: subcooling.quantity,
+            target: target.quantity,
+          },
+          lookAlikes,
+        ),
         lookAlikes,
       )
     }
@@ -99,7 +109,13 @@ export function bySubcooling(asked: Case): Ruling {
       return rule(
         judge(
           asked,
-          { evidence: over, direction: 'out-of-system', watched: 'subcooling', toGo: -apart.si },
+          {
+            evidence: over,
+            direction: 'out-of-system',
+            watched: 'subcooling',
+            value: subcooling.quantity,
+            target: target.quantity,
+          },
           lookAlikes,
         ),
         lookAlikes,

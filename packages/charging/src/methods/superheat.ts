@@ -73,7 +73,17 @@ export function bySuperheat(asked: Case): Ruling {
       const above = compared(say`Superheat ${superheat.quantity} is ${apart} above its target ${aim.quantity}`)
       const lookAlikes = [...unansweredStep(asked, 'superheat'), liquidLineRestriction(asked)]
       return rule(
-        judge(asked, { evidence: above, direction: 'into-system', watched: 'superheat', toGo: -apart.si }, lookAlikes),
+        judge(
+          asked,
+          {
+            evidence: above,
+            direction: 'into-system',
+            watched: 'superheat',
+            value: superheat.quantity,
+            target: aim.quantity,
+          },
+          lookAlikes,
+        ),
         lookAlikes,
       )
     }
@@ -84,7 +94,13 @@ export function bySuperheat(asked: Case): Ruling {
       return rule(
         judge(
           asked,
-          { evidence: below, direction: 'out-of-system', watched: 'superheat', toGo: -apart.si },
+          {
+            evidence: below,
+            direction: 'out-of-system',
+            watched: 'superheat',
+            value: superheat.quantity,
+            target: aim.quantity,
+          },
           lookAlikes,
         ),
         lookAlikes,
