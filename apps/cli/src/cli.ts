@@ -12,11 +12,15 @@ import { EXAMPLES } from './help-examples.ts'
 import * as option from './options.ts'
 import { print } from './print.ts'
 import type { Terminal } from './terminal.ts'
+import { declareAirflow } from './verbs/airflow.ts'
 import { answerAssess } from './verbs/assess.ts'
 import { assessBatch, leakBatch, listBatch, saturationBatch, stateBatch } from './verbs/batch.ts'
+import { declareCompressor } from './verbs/compressor.ts'
+import { declareEvacuation } from './verbs/evacuation.ts'
 import { answerLeak } from './verbs/leak.ts'
 import { answerList } from './verbs/list.ts'
 import { answerPoint } from './verbs/point.ts'
+import { declarePressureTest } from './verbs/pressure-test.ts'
 
 /** Runs the program on its arguments and tells with which code to end. Never throws. */
 export async function run(args: readonly string[], terminal: Terminal): Promise<ExitCode> {
@@ -130,6 +134,12 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
     .action((names, flags, command) =>
       end(flags.batch ? batch(command, listBatch) : answerList(names, flags, terminal)),
     )
+
+  const declaring = { chargewright, terminal, end }
+  declareAirflow(declaring)
+  declareCompressor(declaring)
+  declareEvacuation(declaring)
+  declarePressureTest(declaring)
 
   return chargewright
 }

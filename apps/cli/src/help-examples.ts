@@ -26,4 +26,26 @@ Examples:
   chargewright list
   chargewright list R-32 R-454B --json
   echo '{"refrigerant": "R-290"}' | chargewright list --batch`,
+  airflow: `
+Examples:
+  chargewright airflow heat --volts 240V --amps 28A --rise "21 degF" --altitude 5000ft --tons 3ton
+  chargewright airflow traverse --width "20 in" --height "12 in"
+  chargewright airflow traverse --diameter "10 in" --in m/s 2.9 3.4 3.8 3.7 3.5 3 3 3.5 3.8 3.9 3.4 2.9 --json
+  chargewright airflow pressure-drop examples/service/coil-drops.csv --drop "0.22 inH2O" --air "72 degF"
+  chargewright airflow fan-table examples/service/fan-table.csv --static "0.5 inH2O" --units metric`,
+  compressor: `
+Examples:
+  chargewright compressor rating examples/service/compressor-coefficients.csv --suction "45 degF" --discharge "115 degF" --volts "222 V" --amps "11.2 A"
+  chargewright compressor rating examples/service/compressor.json --refrigerant R-410A --suction "130 psig" --discharge "364 psig" --return-gas "60 degF"
+  chargewright compressor rating examples/service/compressor-amps.csv --table "current A" --rated-superheat "20 degF" --rated-volts "230 V" --suction "45 degF" --discharge "115 degF" --amps "8.6 A" --json
+  chargewright compressor supply "462 V" "463 V" "455 V" --nominal "460 V"`,
+  evacuation: `
+Examples:
+  chargewright evacuation examples/service/vacuum-levels.csv --resolution "1 micron"
+  chargewright evacuation examples/service/vacuum-rises.csv --coldest "50 degF" --json
+  chargewright evacuation examples/service/vacuum-rises.csv --criterion habit --units metric`,
+  'pressure-test': `
+Examples:
+  chargewright pressure-test "0 h, 300 psig, 90 degF" "12 h, 283 psig, 60 degF" --gauge-step "1 psi" --thermometer-step "0.1 degF"
+  chargewright pressure-test "0 h, 20.7 bar g, 32 °C" "1 h, 20.1 bar g, 31 °C" "24 h, 17 bar g, 22 °C" --units metric --json`,
 } as const

@@ -1,4 +1,4 @@
-import type { Quantity } from '@chargewright/quantity'
+import { type Quantity, render, type Statement, type UnitPreference } from '@chargewright/quantity'
 import { siKey } from './json-key.ts'
 
 /** `{ superheat_K, superheat_standard_uncertainty_K }`; without the second where the value is taken as exact. */
@@ -9,3 +9,9 @@ export function inSi(name: string, q: Quantity, uncertainty = `${name}_standard_
 
 /** A key with its value; nothing where there is none. */
 export const optional = (key: string, value: unknown): object => (value === undefined ? {} : { [key]: value })
+
+/** A caution with its sentence in the reader's units. */
+export const cautionJson = (
+  { id, statement, source }: { readonly id: string; readonly statement: Statement; readonly source: string },
+  units: UnitPreference,
+): object => ({ id, text: render(statement, units), source })

@@ -13,7 +13,7 @@ import { entryLabel } from '../entry-label.ts'
 import { evidenceJson } from '../evidence-json.ts'
 import { measureKey } from '../json-key.ts'
 import { problemJson } from '../problem-json.ts'
-import { inSi, optional } from '../quantity-json.ts'
+import { cautionJson, inSi, optional } from '../quantity-json.ts'
 import type { AssessAnswer } from './assess.ts'
 
 /**
@@ -66,7 +66,7 @@ export function assessJson({ visit, assessment }: AssessAnswer, units: UnitPrefe
     measures: { ...measures(assessment), ...target(assessment) },
     conditions: assessment.conditions.map(condition),
     look_alikes: assessment.lookAlikes.map(lookAlike),
-    cautions: assessment.cautions.map(({ id, statement, source }) => ({ id, text: text(statement), source })),
+    cautions: assessment.cautions.map((each) => cautionJson(each, units)),
     problems: assessment.problems.map(entryProblem),
     doubts: assessment.doubts.map(entryProblem),
   }

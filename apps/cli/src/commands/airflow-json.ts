@@ -1,0 +1,24 @@
+import { COVERAGE, format, quantity, type UnitPreference } from '@chargewright/quantity'
+import { evidenceJson } from '../evidence-json.ts'
+import { inSi, optional } from '../quantity-json.ts'
+import type { AirflowAnswer } from './airflow.ts'
+import { ductUnits } from './airflow-text.ts'
+
+/** An airflow as JSON, with the reading that a visit file would hold of it. */
+export function airflowJson({ airflow: found, perCapacity }: AirflowAnswer, units: UnitPreference): object {
+  const inDucts = ductUnits(units)
+  const { airflow, standardAirflow, evidence } = found
+  return {
+    ...inSi('airflow', airflow),
+    ...inSi('standard_airflow', standardAirflow),
+    ...(perCapacity ? inSi('airflow_per_capacity', perCapacity.quantity) : {}),
+    evidence: evidenceJson(evidence, inDucts),
+    ...optional('per_capacity', perCapacity && evidenceJson(perCapacity.evidence, inDucts)),
+    reading: {
+      kind: 'reading',
+      what: 'airflow',
+      value: format(quantity('airflow', airflow.si), units),
+      instrument: { accuracy: format(quantity('airflow', COVERAGE * (airflow.u ?? 0)), units) },
+    },
+  }
+}

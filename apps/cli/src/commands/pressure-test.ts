@@ -1,0 +1,76 @@
+import { fail, ok, type Problem, type Quantity, quantity, type Result } from '@chargewright/quantity'
+import { judgePressureTest, type PressureTestFinding, type TestReading } from '@chargewright/tightness'
+import { missing, unreadable } from '../failure.ts'
+import { ifGiven, readFlags } from '../read-flags.ts'
+import { atmosphereAt } from '../typed-flag.ts'
+import { PLAIN, typedReading } from '../typed-reading.ts'
+
+export interface PressureTestFlags {
+  readonly altitude?: string
+  /** Last digits of the gauge and the thermometer, where the same ones read every time. */
+  readonly gaugeStep?: string
+  readonly thermometerStep?: string
+}
+
+/** Each later reading against the first. */
+export interface PressureTestAnswer {
+  readonly findings: readonly { readonly after: Quantity<'duration'>; readonly finding: PressureTestFinding }[]
+  readonly last: PressureTestFinding
+}
+
+interface TimedReading extends TestReading {
+  readonly time: Quantity<'duration'>
+}
+
+/** @param typed two or more readings in the order of time, each `0 h, 300 psig, 90 degF` */
+export function pressureTest(
+  typed: readonly string[],
+  flags: PressureTestFlags,
+): Result<PressureTestAnswer, readonly Problem[]> {
+  const readings = typed.map((text, i) => readTimed(text, `reading ${i + 1}`))
+  const shared = readFlags({
+    atmosphere: atmosphereAt(flags.altitude),
+    gauge: ifGiven(flags.gaugeStep, (text) => typedReading(text, 'pressure difference', 'gauge-step')),
+    thermometer: ifGiven(flags.thermometerStep, (text) =>
+      typedReading(text, 'temperature difference', 'thermometer-step'),
+    ),
+  })
+  const unread = readings.flatMap((each) => (each.ok ? [] : each.error))
+  if (unread.length > 0 || !shared.ok) return fail([...unread, ...(shared.ok ? [] : shared.error)])
+  const [start, ...later] = readings.flatMap((each) => (each.ok ? [each.value] : []))
+  if (!start || later.length === 0)
+    return fail([missing('readings', 'two or more, each “time, pressure, temperature”')])
+  const { atmosphere, gauge, thermometer } = shared.value
+  if ((gauge === undefined) !== (thermometer === undefined)) {
+    return fail([missing(gauge ? 'thermometer-step' : 'gauge-step', 'the steps of both instruments, or neither')])
+  }
+  const sameInstruments = gauge && thermometer ? { pressure: gauge, temperature: thermometer } : undefined
+  const findings: PressureTestAnswer['findings'][number][] = []
+  for (const end of later) {
+    const after = quantity('duration', end.time.si - start.time.si)
+    const test = { start, end, duration: after, atmosphere, ...(sameInstruments ? { sameInstruments } : {}) }
+    const finding = judgePressureTest(test)
+    if (!finding.ok) return fail([finding.error])
+    findings.push({ after, finding: finding.value })
+  }
+  return ok({ findings, last: findings.at(-1)!.finding })
+}
+
+/** A comma with a space after it, or a semicolon, parts time, pressure and temperature; `4,9 bar` stays whole. */
+function readTimed(text: string, field: string): Result<TimedReading, readonly Problem[]> {
+  const parts = text.split(/;|,\s/)
+  const [time, pressure, temperature] = parts
+  if (time === undefined || pressure === undefined || temperature === undefined || parts.length > 3) {
+    return fail([unreadable(field, text, 'time, pressure and temperature, such as “12 h, 282.5 psig, 60 degF”')])
+  }
+  return readFlags({
+    time: typedReading(time, 'duration', `${field}, time`),
+    pressure: typedReading(
+      pressure,
+      ['gauge pressure', 'absolute pressure'],
+      `${field}, pressure`,
+      PLAIN.highSideGauge,
+    ),
+    temperature: typedReading(temperature, 'temperature', `${field}, temperature`, PLAIN.thermometer),
+  })
+}
