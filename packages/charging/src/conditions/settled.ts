@@ -50,7 +50,7 @@ export function settled(visit: Visit, needed: readonly ReadingId[]): Condition {
 }
 
 /** The last thing that was done to the system. */
-export function lastChange(visit: Visit): Origin | undefined {
+function lastChange(visit: Visit): Origin | undefined {
   return latest([...visit.moves, ...visit.adjustments])
 }
 
