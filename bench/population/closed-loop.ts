@@ -111,6 +111,12 @@ function byTwin(at: Site, drawn: Drawn, twin: System): Run | undefined {
   return { error: at.error(), steps, harmful }
 }
 
+/** A method has no test where its target is below 5 °F: neither policy is asked to charge there. */
+function hasTarget(twin: System, weather: Conditions): boolean {
+  const right = solve(twin, weather, { ...SOUND, charge_kg: twin.rated.charge_kg })
+  return right.kind === 'steady' && right.readings.superheat_K >= 5 / 1.8
+}
+
 /** Weather in which the rule of thumb has a valid target. */
 function drawWeather({ uniform }: Random): Conditions {
   for (;;) {
@@ -157,6 +163,7 @@ export function closedLoop(kind: Kind, units: number, seed: number): LoopSummary
       refused++
       continue
     }
+    if (!hasTarget(twin.value, weather)) continue
     const [one, two] = [0, 1].map(() => site(drawn, fluid, start, weather, seeded(instrumentSeed)))
     if (!one || !two) continue
     const withTwin = byTwin(two, drawn, twin.value)

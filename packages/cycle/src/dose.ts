@@ -32,7 +32,7 @@ export interface DoseCare {
 /** Two-sided 90 % of a normal distribution. */
 const NINETY = 1.645
 /** Superheat that a step must leave, K: below it liquid is near the compressor. */
-const LEAST_SUPERHEAT_K = 3
+const LEAST_SUPERHEAT_K = 1
 const GREATEST_STEP = 0.25
 /** An interval wider than this share of the nameplate charge, to either side, is tried by half first. */
 const WIDE = 0.12
@@ -41,8 +41,9 @@ const WIDE = 0.12
  * Grams to the target from what has been learnt so far. After a weighed step, learn again with both sets of readings:
  * the measured response is then in the belief, and this is the second step.
  *
+ * Adding stops one standard deviation short of the goal, so that it is approached from below; recovery does not.
  * Half-step rules (*common practice*): half where the refrigerant burns, where the charge is critical (capillary), where
- * the interval is wide, and where the whole step would bring the superheat near flooding; never more than a quarter of
+ * the interval is wide, and where the whole step could flood within that interval; never more than a quarter of
  * the nameplate charge at once.
  *
  * @returns undefined when the target is not reached at any charge from 0.3 to 2.5 times the nameplate's
@@ -61,7 +62,8 @@ export function dose(
   if (sd === undefined) return undefined
   const reasons = halves(sized, learned, last.conditions, toGo_kg, sd, care)
   const most = GREATEST_STEP * sized.rated.charge_kg
-  const wish = reasons.length > 0 ? toGo_kg / 2 : toGo_kg
+  const whole = toGo_kg > 0 ? Math.max(toGo_kg - sd, toGo_kg / 2) : toGo_kg
+  const wish = reasons.length > 0 ? toGo_kg / 2 : whole
   return {
     toGo_kg,
     low_kg: toGo_kg - NINETY * sd,
@@ -74,7 +76,7 @@ export function dose(
 /** The charge at which the believed system, biases included, shows the target. */
 function chargeAt(
   sized: System,
-  { bias }: Learned,
+  { bias, charge_kg }: Learned,
   parameters: Parameters,
   conditions: Conditions,
   target: DoseTarget,
@@ -86,10 +88,28 @@ function chargeAt(
     const solution = solve(believed, conditions, { ...healthOf(sized, parameters, 0), charge_kg: charge })
     return solution.kind === 'steady' ? solution.readings[name] + (bias[name] ?? 0) - target.value_K : Number.NaN
   }
-  const { charge_kg } = sized.rated
-  return rootBetween(off, LEAST_CHARGE * charge_kg, MOST_CHARGE * charge_kg, 1e-4 * charge_kg)
+  return crossing(off, charge_kg, target.kind, sized.rated.charge_kg)
 }
 
+/** Walks from the present charge towards the target until it is passed, so that no far state is ever asked for. */
+function crossing(
+  off: (charge: number) => number,
+  from: number,
+  measure: 'superheat' | 'subcooling',
+  nameplate: number,
+): number | undefined {
+  let here = from
+  const short = measure === 'superheat' ? off(here) > 0 : off(here) < 0
+  for (;;) {
+    const next = here * (short ? STRIDE : 1 / STRIDE)
+    if (!(next > LEAST_CHARGE * nameplate && next < MOST_CHARGE * nameplate)) return undefined
+    const found = rootBetween(off, here, next, 1e-4 * nameplate)
+    if (found !== undefined) return found
+    here = next
+  }
+}
+
+const STRIDE = 1.12
 const LEAST_CHARGE = 0.3
 const MOST_CHARGE = 2.5
 
@@ -140,13 +160,12 @@ function halves(
     reasons.push(say`Half of it: it is known only to ${quantity('mass', NINETY * sd)}`)
   }
   if (toGo > 0) {
-    const health = { ...healthOf(sized, learned.parameters, 0), charge_kg: learned.charge_kg + toGo }
-    const after = solve(learned.system, conditions, health)
-    const superheat = after.kind === 'steady' ? after.readings.superheat_K : 0
+    const highest = learned.charge_kg + toGo + NINETY * sd
+    const after = solve(learned.system, conditions, { ...healthOf(sized, learned.parameters, 0), charge_kg: highest })
+    const superheat = after.kind === 'steady' ? after.readings.superheat_K + (learned.bias.superheat_K ?? 0) : 0
     if (superheat < LEAST_SUPERHEAT_K) {
-      reasons.push(
-        say`Half of it: the whole step would leave a superheat of ${quantity('temperature difference', superheat)}`,
-      )
+      const least = quantity('temperature difference', LEAST_SUPERHEAT_K)
+      reasons.push(say`Half of it: the whole step could bring the superheat below ${least}`)
     }
   }
   return reasons

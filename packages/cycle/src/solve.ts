@@ -104,7 +104,8 @@ function steady(system: System, at: Conditions, health: Health, unknowns: Unknow
 
 function noSolution({ residual }: NewtonResult, iterations: number): NoSolution {
   const names = ['flow', 'evaporatorOutlet', 'charge'] as const
-  const worst = residual.reduce((w, r, i) => (Math.abs(r) > Math.abs(residual[w]!) ? i : w), 0)
+  // Not ≤ rather than >: a residual that is no number is the worst.
+  const worst = residual.reduce((w, r, i) => (Math.abs(r) <= Math.abs(residual[w]!) ? w : i), 0)
   return { kind: 'no-solution', open: names[worst]!, by: residual[worst]!, iterations }
 }
 

@@ -5,9 +5,9 @@ export interface Habits {
   readonly outdoor_K: number
   readonly indoor_K: number
   readonly indoorWetBulb_K: number
-  /** Evaporating dew point, K, or below the box air. */
+  /** Mean temperature of the boiling refrigerant, K. */
   readonly evaporating_K: Guess
-  /** Condensing dew point above the outdoor air. */
+  /** Mean temperature of the condensing refrigerant above the outdoor air. */
   readonly condensingApproach_K: Guess
   /** Natural logarithm of the isentropic efficiency of compressor and motor. */
   readonly lnEfficiency: Guess

@@ -1,5 +1,5 @@
 import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
-import type { Saturated } from '../refrigerant/properties.ts'
+import type { Properties, Saturated } from '../refrigerant/properties.ts'
 import type { Guess, Habits } from './habits.ts'
 import type { Nameplate } from './nameplate.ts'
 
@@ -103,8 +103,8 @@ function statedCop({ efficiency, capacity_W }: Nameplate, habits: Habits) {
 /** Net cooling over all power of the plain cycle at these temperatures. */
 function copAt({ properties, capacity_W }: Nameplate, habits: Habits, subcooling: number, x: Free): number {
   const [evaporating_K, approach_K, lnEfficiency] = x
-  const low = properties.saturated(properties.dewPressure(evaporating_K))
-  const high = properties.saturated(properties.dewPressure(habits.outdoor_K + approach_K))
+  const low = evaporatingAt(properties, evaporating_K)
+  const high = condensingAt(properties, habits.outdoor_K + approach_K)
   const suction = low.vapourEnthalpy_J_kg + low.vapourHeat_J_kgK * 6
   const gross = suction - (high.liquidEnthalpy_J_kg - high.liquidHeat_J_kgK * subcooling)
   const work = properties.isentropic(high, properties.vapour(low, suction).entropy_J_kgK) - suction
@@ -114,10 +114,19 @@ function copAt({ properties, capacity_W }: Nameplate, habits: Habits, subcooling
   return capacity_W / (compressor + (habits.indoorFan + habits.outdoorFan) * capacity_W)
 }
 
+/** A coil feels the mean temperature of its two-phase stretch: all of the glide in a condenser, most in an evaporator. */
+const condensingAt = (properties: Properties, mean_K: number): Saturated => withGlide(properties, mean_K, 0.5)
+const evaporatingAt = (properties: Properties, mean_K: number): Saturated => withGlide(properties, mean_K, 0.4)
+
+function withGlide(properties: Properties, mean_K: number, dewAbove: number): Saturated {
+  const near = properties.saturated(properties.dewPressure(mean_K))
+  return properties.saturated(properties.dewPressure(mean_K + dewAbove * (near.dew_K - near.bubble_K)))
+}
+
 function pointAt({ properties, capacity_W }: Nameplate, habits: Habits, x: Free): RatingPoint {
   return {
-    evaporating: properties.saturated(properties.dewPressure(x[0])),
-    condensing: properties.saturated(properties.dewPressure(habits.outdoor_K + x[1])),
+    evaporating: evaporatingAt(properties, x[0]),
+    condensing: condensingAt(properties, habits.outdoor_K + x[1]),
     bestEfficiency: Math.exp(x[2]),
     indoorFan_W: habits.indoorFan * capacity_W,
     outdoorFan_W: habits.outdoorFan * capacity_W,

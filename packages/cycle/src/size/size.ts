@@ -2,7 +2,7 @@ import { fail, type Problem, type Result } from '@chargewright/quantity'
 import { compressor } from '../components/compressor.ts'
 import { liquidLine } from '../components/liquid-line.ts'
 import { SEAL } from '../components/receiver.ts'
-import { suctionLine } from '../components/suction-line.ts'
+import { type SuctionLine, suctionLine } from '../components/suction-line.ts'
 import type { Saturated } from '../refrigerant/properties.ts'
 import { conditions, type System } from '../system.ts'
 import { fillVolumes } from './fill-volumes.ts'
@@ -41,29 +41,26 @@ export function size(plate: Nameplate): Result<System, Problem> {
 
   const liquidEnthalpy = properties.liquidEnthalpy(condensing.bubble_K - subcooling)
   const suction = properties.saturated((1 - SUCTION_DROP) * evaporating.pressure_Pa)
-  const warmed = isFixed ? superheat : evaporating.dew_K - suction.dew_K + superheat + LINE_WARMING_K
-  const gasEnthalpy = superheated(properties, suction, warmed)
-  const gas = properties.vapour(suction, gasEnthalpy)
-  const gain_W_K = LINE_GAIN_W_MK * length
-  const gross = capacity_W + point.value.indoorFan_W
   const loss_W_K = LINE_LOSS_W_MK * length + (plate.receiver ? RECEIVER_LOSS * capacity_W : 0)
   const lost_W = loss_W_K * (condensing.bubble_K - subcooling - habits.outdoor_K)
-  const flow = (gross + gain_W_K * (habits.outdoor_K - gas.temperature_K) - lost_W) / (gasEnthalpy - liquidEnthalpy)
-  const line = {
-    volume_m3: SUCTION_BORE_M2_W * capacity_W * length,
-    drop_Pa: evaporating.pressure_Pa - suction.pressure_Pa,
-    ratedFlow_kg_s: flow,
-    ratedDensity_kg_m3: gas.density_kg_m3,
-    gain_W_K,
+  const taken_W = capacity_W + point.value.indoorFan_W - lost_W
+  const suctionSide = (gasSuperheat: number) =>
+    atSuction(
+      properties,
+      suction,
+      evaporating,
+      gasSuperheat,
+      liquidEnthalpy,
+      taken_W,
+      length,
+      capacity_W,
+      habits.outdoor_K,
+    )
+  let gasSuperheat = superheat
+  if (!isFixed) {
+    for (let i = 0; i < LINE_STEPS; i++) gasSuperheat += superheat - suctionSide(gasSuperheat).coilSuperheat
   }
-  const { evaporatorOutletEnthalpy_J_kg: coilOutlet } = suctionLine(
-    line,
-    suction,
-    gas,
-    gasEnthalpy,
-    flow,
-    habits.outdoor_K,
-  )
+  const { gasEnthalpy, gas, flow, line, coilOutlet, coilSuperheat } = suctionSide(gasSuperheat)
 
   const machine = sizeCompressor(plate, habits, point.value, suction, gas, gasEnthalpy, flow)
   if (!machine.ok) return machine
@@ -89,7 +86,6 @@ export function size(plate: Nameplate): Result<System, Problem> {
   )
   const cold = sizeEvaporator(plate, habits, point.value, at.value, coilInlet, coilOutlet, flow)
   if (!cold.ok) return cold
-  const coilSuperheat = properties.vapour(evaporating, coilOutlet).temperature_K - evaporating.dew_K
   const device = sizeDevice(plate.device, properties, inlet, evaporating.pressure_Pa, coilSuperheat, flow)
   if (!device) {
     const accepted = 'a capacity for which a fixed orifice of 0.2 mm to 8 mm passes the flow'
@@ -137,6 +133,34 @@ export function size(plate: Nameplate): Result<System, Problem> {
   return fillVolumes(system)
 }
 
+/** Flow and both ends of the suction line for a superheat at the compressor. */
+function atSuction(
+  properties: System['properties'],
+  suction: Saturated,
+  evaporating: Saturated,
+  gasSuperheat: number,
+  liquidEnthalpy: number,
+  taken_W: number,
+  length_m: number,
+  capacity_W: number,
+  outdoor_K: number,
+) {
+  const gasEnthalpy = superheated(properties, suction, gasSuperheat)
+  const gas = properties.vapour(suction, gasEnthalpy)
+  const gain_W_K = LINE_GAIN_W_MK * length_m
+  const flow = (taken_W + gain_W_K * (outdoor_K - gas.temperature_K)) / (gasEnthalpy - liquidEnthalpy)
+  const line: SuctionLine = {
+    volume_m3: SUCTION_BORE_M2_W * capacity_W * length_m,
+    drop_Pa: evaporating.pressure_Pa - suction.pressure_Pa,
+    ratedFlow_kg_s: flow,
+    ratedDensity_kg_m3: gas.density_kg_m3,
+    gain_W_K,
+  }
+  const coilOutlet = suctionLine(line, suction, gas, gasEnthalpy, flow, outdoor_K).evaporatorOutletEnthalpy_J_kg
+  const coilSuperheat = properties.vapour(evaporating, coilOutlet).temperature_K - evaporating.dew_K
+  return { gasEnthalpy, gas, flow, line, coilOutlet, coilSuperheat }
+}
+
 /** Enthalpy of vapour this far above its dew point, by Newton's method: the slope is nearly constant. */
 function superheated(properties: System['properties'], at: Saturated, superheat: number): number {
   let above = at.vapourHeat_J_kgK * superheat
@@ -152,7 +176,7 @@ const SUCTION_DROP = 0.015
 const LIQUID_DROP = 0.005
 /** Insulated suction line of about 20 mm. */
 const LINE_GAIN_W_MK = 0.35
-const LINE_WARMING_K = 1
+const LINE_STEPS = 4
 /** Bare liquid line of about 10 mm, and the shell of a receiver, W/K per W of cooling. */
 const LINE_LOSS_W_MK = 0.3
 const RECEIVER_LOSS = 2.5e-4
