@@ -16,11 +16,15 @@ import { declareAirflow } from './verbs/airflow.ts'
 import { answerAssess } from './verbs/assess.ts'
 import { assessBatch, leakBatch, listBatch, saturationBatch, stateBatch } from './verbs/batch.ts'
 import { declareCompressor } from './verbs/compressor.ts'
+import { declareCylinders } from './verbs/cylinders.ts'
 import { declareEvacuation } from './verbs/evacuation.ts'
 import { answerLeak } from './verbs/leak.ts'
+import { declareLeakRate } from './verbs/leak-rate.ts'
 import { answerList } from './verbs/list.ts'
 import { answerPoint } from './verbs/point.ts'
 import { declarePressureTest } from './verbs/pressure-test.ts'
+import { declareReport } from './verbs/report.ts'
+import { declareWeighIn } from './verbs/weigh-in.ts'
 
 /** Runs the program on its arguments and tells with which code to end. Never throws. */
 export async function run(args: readonly string[], terminal: Terminal): Promise<ExitCode> {
@@ -140,6 +144,10 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
   declareCompressor(declaring)
   declareEvacuation(declaring)
   declarePressureTest(declaring)
+  declareWeighIn(declaring)
+  declareCylinders(declaring)
+  declareLeakRate(declaring)
+  declareReport(declaring)
 
   return chargewright
 }

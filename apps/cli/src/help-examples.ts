@@ -48,4 +48,22 @@ Examples:
 Examples:
   chargewright pressure-test "0 h, 300 psig, 90 degF" "12 h, 283 psig, 60 degF" --gauge-step "1 psi" --thermometer-step "0.1 degF"
   chargewright pressure-test "0 h, 20.7 bar g, 32 °C" "1 h, 20.1 bar g, 31 °C" "24 h, 17 bar g, 22 °C" --units metric --json`,
+  cylinders: `
+Examples:
+  chargewright cylinders examples/service/cylinder-book.json
+  chargewright cylinders examples/service/cylinder-book.json --units metric --json`,
+  'leak-rate': `
+Examples:
+  chargewright leak-rate examples/service/leak-history-r22.json
+  chargewright leak-rate examples/service/leak-history-r410a.json --units metric --json`,
+  'weigh-in': `
+Examples:
+  chargewright weigh-in examples/line-set-weigh-in.json
+  chargewright weigh-in --refrigerant R-410A --metering-device thermostatic --nameplate-charge "6 lb 4 oz" --line-length "45 ft" --included-line-length "15 ft" --liquid-line-tube 3/8
+  chargewright weigh-in examples/capillary-weigh-in.json --units metric --json`,
+  report: `
+Examples:
+  chargewright report examples/orifice-add.json -o record.pdf
+  chargewright report examples/step-by-step.json -o record.pdf --csv record.csv --units metric
+  chargewright report examples/glide-r407c.json --json`,
 } as const

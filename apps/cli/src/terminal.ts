@@ -7,6 +7,8 @@ export interface Terminal {
   complain(text: string): void
   /** Characters on a line. */
   readonly columns: number
+  /** The time of day, ISO 8601: a record says when it was made. */
+  now(): string
 }
 
 const DEFAULT_COLUMNS = 80
@@ -26,6 +28,7 @@ export function processTerminal({ stdin, stdout, stderr }: NodeJS.Process): Term
     input: stdin,
     write: (text) => (stdout.write(text) ? Promise.resolve() : new Promise((resume) => stdout.once('drain', resume))),
     complain: (text) => void stderr.write(text),
+    now: () => new Date().toISOString(),
     columns: Math.min(Math.max(columns, FEWEST_COLUMNS), MOST_COLUMNS),
   }
 }

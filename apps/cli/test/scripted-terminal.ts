@@ -1,6 +1,6 @@
 import type { Terminal } from '../src/terminal.ts'
 
-/** A terminal for tests: stdin is given, stdout and stderr are kept. */
+/** A terminal for tests: stdin and the time are given, stdout and stderr are kept. */
 export function scriptedTerminal(
   stdin: string | Uint8Array = '',
 ): Terminal & { readonly out: string; readonly err: string } {
@@ -8,6 +8,7 @@ export function scriptedTerminal(
   const written = { out: '', err: '' }
   return {
     columns: 80,
+    now: () => '2026-07-01T12:00:00Z',
     get out() {
       return written.out
     },

@@ -6,6 +6,8 @@ import { checkVisitFile, fold, readVisitFile, type Visit, type VisitFile } from 
 export interface AssessAnswer {
   readonly visit: Visit
   readonly assessment: Assessment
+  /** On the file itself, for instance that its figures are invented. */
+  readonly about?: string
 }
 
 /** Assesses a visit file from its JSON text. */
@@ -21,5 +23,6 @@ export function assessObject(input: unknown): Result<AssessAnswer, readonly Prob
 function answer(file: Result<VisitFile, readonly Problem[]>): Result<AssessAnswer, readonly Problem[]> {
   if (!file.ok) return file
   const visit = fold(file.value)
-  return ok({ visit, assessment: assessVisit(visit) })
+  const { about } = file.value
+  return ok({ visit, assessment: assessVisit(visit), ...(about === undefined ? {} : { about }) })
 }

@@ -1,0 +1,69 @@
+import type { CylinderBook, Movement } from '@chargewright/ledger'
+import type { Problem, Result } from '@chargewright/quantity'
+import { choice, fields, list, type Reader, readJson, text, truth, typed, variant } from '../json-reader.ts'
+
+// Steps of 1 to 10 g, off by 0.05 to 0.1 % and a step, the coarse middle: common practice.
+const SCALE = { limit: 0.005, fraction: 0.001, source: 'charging scale, common practice' }
+const weight = typed('mass', SCALE)
+/** Stamped on the cylinder, taken as exact. */
+const stamp = typed('mass')
+
+const cylinder = fields(
+  {
+    id: text,
+    refrigerant: text,
+    holds: choice('new', 'recovered'),
+    refillable: truth,
+    tare: stamp,
+    waterCapacity: stamp,
+    firstWeighing: weight,
+  },
+  {},
+)
+
+const counterpart = variant({
+  system: fields({ kind: choice('system'), system: text }, {}),
+  elsewhere: fields({ kind: choice('elsewhere'), where: text }, {}),
+})
+
+const weighing = variant({
+  'before-and-after': fields(
+    { kind: choice('before-and-after'), before: weight, after: weight },
+    { hoses: weight, stated: weight },
+  ),
+  difference: fields({ kind: choice('difference'), mass: weight }, {}),
+})
+
+const MOVED = {
+  at: text,
+  cylinder: text,
+  refrigerant: text,
+  direction: choice('from-cylinder', 'to-cylinder'),
+  counterpart,
+  weighing,
+}
+
+const movement: Reader<Movement> = fields({ id: text, ...MOVED }, { visit: text })
+
+const entry = variant({
+  moved: fields({ kind: choice('moved'), movement }, {}),
+  corrected: fields(
+    { kind: choice('corrected'), movementId: text },
+    { replacement: fields(MOVED, { visit: text }), reason: text },
+  ),
+})
+
+const file = fields(
+  {
+    format: choice('chargewright-cylinders'),
+    version: choice(1),
+    cylinders: list(cylinder, 1000),
+    entries: list(entry, 10_000),
+  },
+  { about: text },
+)
+
+/** Reads a cylinder book from its JSON text; weights without a ± are those of a charging scale. */
+export function readCylinderBook(json: string): Result<CylinderBook, readonly Problem[]> {
+  return readJson(json, 'cylinder book', file)
+}

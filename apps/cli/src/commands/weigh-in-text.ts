@@ -1,0 +1,46 @@
+import { FINDINGS, type ProcedureStep } from '@chargewright/charging'
+import { describeProblem, format, render, type UnitPreference } from '@chargewright/quantity'
+import { evidenceWriter } from '../text/evidence-writer.ts'
+import { page, section, spread } from '../text/page.ts'
+import { wrap } from '../text/wrap.ts'
+import type { WeighInAnswer } from './weigh-in.ts'
+
+/** How much goes in and why so much, then the sequence with its waits and stops. */
+export function weighInText(answer: WeighInAnswer, units: UnitPreference, width: number): string {
+  const { charge, toGoIn, procedure, assessment, stillCharged } = answer
+  const writer = evidenceWriter(units, width)
+  const words = (statement: Parameters<typeof render>[0]) => render(statement, units)
+  const under = (mark: string, text: string) => wrap(text, width, `     ${mark} `)
+  const step = ({ act, wait, goOnWhen, stops }: ProcedureStep, i: number) => [
+    ...wrap(words(act), width, `${`${i + 1}`.padStart(3)}. `),
+    ...(wait ? under('wait', `${format(wait, units)}`) : []),
+    ...(goOnWhen ? under('go on when', words(goOnWhen)) : []),
+    ...stops.flatMap(({ seen, after, means, instead }) =>
+      under(
+        'stop if',
+        `${after ? `after ${format(after, units)}: ` : ''}${words(seen)}. ${words(means)}: ${words(instead)}`,
+      ),
+    ),
+  ]
+  return page(
+    [
+      ...spread(toGoIn ? `weigh in ${format(toGoIn, units)}` : FINDINGS[assessment.finding.kind], 'by weight', width),
+      ...wrap(`${words(assessment.finding.sentence)}.`, width, '  '),
+      ...(stillCharged ? wrap('This is for when it is empty: the sequence begins with that.', width, '  ') : []),
+    ],
+    section(
+      'Left out, because it cannot be read',
+      assessment.problems.flatMap(({ problem }) => wrap(describeProblem(problem), width, '  · ')),
+    ),
+    section('How much', writer.tree(charge.evidence, 2)),
+    section('Sequence', procedure.flatMap(step)),
+    section(
+      'Take care',
+      assessment.cautions.flatMap((c) => wrap(`${words(c.statement)}\u00a0${writer.cite(c.source)}`, width, '  ! ')),
+    ),
+    section(
+      'Sources',
+      writer.sources().flatMap((source, i) => wrap(source, width, `  ${`${i + 1}`.padStart(2)} `)),
+    ),
+  )
+}

@@ -1,0 +1,127 @@
+import { type Assessment, assess, type ProcedureStep, type Target, weighInProcedure } from '@chargewright/charging'
+import { fail, ok, type Problem, type Quantity, type Result } from '@chargewright/quantity'
+import { findRefrigerant } from '@chargewright/refrigerant'
+import {
+  fold,
+  readVisitFile,
+  type SystemStatement,
+  type Visit,
+  type VisitEvent,
+  type VisitFile,
+} from '@chargewright/visit'
+import { entryLabel } from '../entry-label.ts'
+import { missing } from '../failure.ts'
+import { withNearNames } from '../near-names.ts'
+
+/** What to weigh in, and how, step by step. */
+export interface WeighInAnswer {
+  readonly charge: Target
+  /** What is still to go in; absent where it is in, or where something else comes first. */
+  readonly toGoIn?: Quantity<'mass'>
+  readonly procedure: readonly ProcedureStep[]
+  readonly assessment: Assessment
+  /** The system still holds a charge: the answer is for when it is empty. */
+  readonly stillCharged: boolean
+}
+
+/** The system as its flags describe it, each as a visit file has it. */
+export type WeighInFlags = Readonly<Partial<Record<(typeof FLAG_FACTS)[number], string>>> & {
+  readonly liquidTemperature?: string
+}
+
+const FLAG_FACTS = [
+  'refrigerant',
+  'meteringDevice',
+  'nameplateCharge',
+  'lineLength',
+  'includedLineLength',
+  'lineChargePerLength',
+  'liquidLineTube',
+  'oldDrierVolume',
+  'newDrierVolume',
+  'floodingCharge',
+] as const
+
+/** Asks a visit file. */
+export function weighIn(json: string): Result<WeighInAnswer, readonly Problem[]> {
+  const file = readVisitFile(json)
+  return file.ok ? answer(file.value) : file
+}
+
+/** Asks flags: they become the visit that would hold the same. */
+export function weighInByFlags(flags: WeighInFlags): Result<WeighInAnswer, readonly Problem[]> {
+  const facts = Object.fromEntries(
+    FLAG_FACTS.flatMap((name) => (flags[name] === undefined ? [] : [[name, flags[name]]])),
+  ) as SystemStatement
+  const { liquidTemperature } = flags
+  const events: VisitEvent[] = [
+    { id: 'system', at: NO_TIME, kind: 'system-described', facts },
+    ...(liquidTemperature === undefined
+      ? []
+      : [
+          { id: 'liquid', at: NO_TIME, kind: 'reading', what: 'liquid-temperature', value: liquidTemperature } as const,
+        ]),
+    { id: 'emptied', at: NO_TIME, kind: 'observation', what: 'charge-state', answer: 'evacuated' },
+  ]
+  const found = answer({ format: 'chargewright-visit', version: 1, id: 'flags', events })
+  // A flag that cannot be read is refused; an entry of a visit is left out and told beside the answer.
+  const unread = found.ok ? found.value.assessment.problems.map(({ problem }) => problem) : []
+  return unread.length > 0 ? fail(unread) : found
+}
+
+/** Flags have no time; nothing that is asked here looks at it. */
+const NO_TIME = '1970-01-01T00:00:00Z'
+
+function answer(file: VisitFile): Result<WeighInAnswer, readonly Problem[]> {
+  const visit = fold(file)
+  const assessment = assess(visit)
+  if (assessment.method?.id === 'weight' && visit.observations['charge-state']?.answer !== 'charged') {
+    return weighedIn(visit, assessment, false)
+  }
+  // What is not yet empty is asked about as it will be.
+  const emptied: VisitEvent = {
+    id: `${file.id}/emptied`,
+    at: visit.log.at(-1)?.at ?? NO_TIME,
+    kind: 'observation',
+    what: 'charge-state',
+    answer: 'evacuated',
+  }
+  const asEmpty = fold({ ...file, events: [...file.events, emptied] })
+  return weighedIn(asEmpty, assess(asEmpty), true)
+}
+
+function weighedIn(
+  visit: Visit,
+  assessment: Assessment,
+  stillCharged: boolean,
+): Result<WeighInAnswer, readonly Problem[]> {
+  const { finding, target } = assessment
+  const name = visit.system.facts.refrigerant
+  const refrigerant = name === undefined ? undefined : withNearNames(findRefrigerant(name))
+  if (!refrigerant) return fail([missing('refrigerant', 'the one on the nameplate')])
+  if (!refrigerant.ok) return fail([refrigerant.error])
+  if (!target) return fail([...assessment.problems.map(({ problem }) => problem), ...whatIsMissing(assessment)])
+  const { meteringDevice } = visit.system.facts
+  const toGoIn = finding.dose?.direction === 'into-system' ? finding.dose.mass : undefined
+  const charge = toGoIn ?? (target.quantity as Quantity<'mass'>)
+  const procedure = weighInProcedure({
+    charge,
+    refrigerant: refrigerant.value,
+    ...(meteringDevice ? { meteringDevice } : {}),
+  })
+  return ok({
+    charge: target,
+    ...(toGoIn ? { toGoIn } : {}),
+    // One that is empty already need not be emptied.
+    procedure: toGoIn ? procedure.filter(({ id }) => stillCharged || id !== 'empty') : [],
+    assessment,
+    stillCharged,
+  })
+}
+
+function whatIsMissing({ finding }: Assessment): readonly Problem[] {
+  const entries = finding.next.map(({ entry }) => missing(entryLabel(entry), 'it in the visit, or by its flag'))
+  return entries.length > 0
+    ? entries
+    : [missing('charge', 'a system that is charged by weight, with its nameplate charge')]
+}

@@ -1,0 +1,95 @@
+import { writeFile } from 'node:fs/promises'
+import { fail, ok, type Result } from '@chargewright/quantity'
+import { Option } from 'commander'
+import { type AssessAnswer, assess } from '../commands/assess.ts'
+import { atFault, type ExitCode, type Failure, missing, unreadable, wrongUsage } from '../failure.ts'
+import { EXAMPLES } from '../help-examples.ts'
+import * as option from '../options.ts'
+import { print } from '../print.ts'
+import { readText } from '../read-text.ts'
+import type { Declaring, FormFlags } from './declaring.ts'
+
+interface ReportFlags extends FormFlags {
+  readonly out?: string
+  readonly csv?: string
+  readonly paper?: 'A4' | 'LETTER'
+}
+
+/** Declares `report`: the service record of a visit, as PDF, CSV and JSON. */
+export function declareReport({ chargewright, terminal, end }: Declaring): void {
+  const answer = async (path: string | undefined, flags: ReportFlags): Promise<ExitCode> => {
+    const written = await write(path, flags)
+    return flags.json
+      ? print(written, { kind: 'json', write: ({ record }) => record }, terminal)
+      : print(
+          written,
+          { kind: 'text', write: ({ files }) => files.map((file) => `wrote ${file}\n`).join('') },
+          terminal,
+        )
+  }
+
+  const write = async (path: string | undefined, flags: ReportFlags): Promise<Result<Written, Failure>> => {
+    const { out, csv, json } = flags
+    if (out === undefined && csv === undefined && !json) {
+      return fail(wrongUsage([missing('output', '-o record.pdf, --csv record.csv or --json')]))
+    }
+    const visit = await readText(path, 'visit file', terminal)
+    if (!visit.ok) return visit
+    const assessed = assess(visit.value)
+    return assessed.ok ? records(assessed.value, flags) : fail(atFault(assessed.error))
+  }
+
+  const records = async (assessed: AssessAnswer, flags: ReportFlags): Promise<Result<Written, Failure>> => {
+    // The writer of PDF and its fonts are loaded only here.
+    const { recordFiles } = await import('../commands/report.ts')
+    const { units, paper, out, csv } = flags
+    const created = terminal.now()
+    const files = recordFiles(assessed, {
+      preference: option.UNIT_SYSTEMS[units],
+      created,
+      ...(paper ? { paper } : {}),
+    })
+    if (out !== undefined) {
+      const failed = await writeTo('output', out, await files.pdf())
+      if (failed) return fail(failed)
+    }
+    if (csv !== undefined) {
+      const failed = await writeTo('csv', csv, files.csv())
+      if (failed) return fail(failed)
+    }
+    return ok({ files: [out, csv].flatMap((file) => file ?? []), record: files.json() })
+  }
+
+  chargewright
+    .command('report')
+    .summary('the service record of a visit, as PDF, CSV and JSON')
+    .description('Writes the service record of a visit; an existing file of that name is replaced.')
+    .argument('[visit.json]', 'path of a visit file, or - for stdin')
+    .option('-o, --out <record.pdf>', 'where to write the PDF')
+    .option('--csv <record.csv>', 'where to write the same as a table')
+    .addOption(
+      new Option('--paper <size>', 'Letter with inch-pound units and A4 with metric ones, unless given').choices([
+        'A4',
+        'LETTER',
+      ]),
+    )
+    .addOption(option.units())
+    .addOption(option.json('the record'))
+    .addHelpText('after', EXAMPLES.report)
+    .action((path: string | undefined, flags: ReportFlags) => end(answer(path, flags)))
+}
+
+interface Written {
+  readonly files: readonly string[]
+  readonly record: object
+}
+
+async function writeTo(field: string, path: string, content: string | Uint8Array): Promise<Failure | undefined> {
+  try {
+    await writeFile(path, content)
+    return undefined
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error)
+    return atFault([unreadable(field, path, `a file that can be written (${reason})`)])
+  }
+}

@@ -1,0 +1,51 @@
+import { fail } from '@chargewright/quantity'
+import { METERING_DEVICES } from '@chargewright/visit'
+import { Option } from 'commander'
+import { type WeighInFlags, weighIn, weighInByFlags } from '../commands/weigh-in.ts'
+import { weighInJson } from '../commands/weigh-in-json.ts'
+import { weighInText } from '../commands/weigh-in-text.ts'
+import { type ExitCode, missing, wrongUsage } from '../failure.ts'
+import { EXAMPLES } from '../help-examples.ts'
+import * as option from '../options.ts'
+import { badFlags, type Declaring, type FormFlags, printIn } from './declaring.ts'
+import { answerFile } from './file-verb.ts'
+
+const VERB = { file: 'visit file', ask: weighIn, text: weighInText, json: weighInJson }
+
+/** Declares `weigh-in`: the charge by weight, from a visit or from flags. */
+export function declareWeighIn({ chargewright, terminal, end }: Declaring): void {
+  const answer = (
+    path: string | undefined,
+    { units, json, ...system }: WeighInFlags & FormFlags,
+  ): Promise<ExitCode> => {
+    const flags = { units, ...(json === undefined ? {} : { json }) }
+    if (path !== undefined && Object.keys(system).length > 0) {
+      const either = missing('one of the two', 'a visit file or the flags of a system, not both')
+      return printIn(flags, fail(wrongUsage([either])), VERB, terminal)
+    }
+    if (path !== undefined) return answerFile(VERB, path, flags, terminal)
+    const found = weighInByFlags(system)
+    return printIn(flags, found.ok ? found : fail(badFlags(found.error)), VERB, terminal)
+  }
+
+  chargewright
+    .command('weigh-in')
+    .summary('the charge by weight: how much, with its parts, and the sequence')
+    .description('The charge to weigh in, with its parts, and the sequence with its waits and stops.')
+    .argument('[visit.json]', 'path of a visit file, or - for stdin; or the flags below')
+    .option('--refrigerant <name>', 'on the nameplate: R-410A')
+    .addOption(new Option('--metering-device <kind>', 'how the flow is metered').choices(Object.keys(METERING_DEVICES)))
+    .option('--nameplate-charge <mass>', '"6 lb 4 oz"')
+    .option('--line-length <length>', '"45 ft"')
+    .option('--included-line-length <length>', 'that the nameplate includes: "15 ft"')
+    .option('--line-charge-per-length <mass>', 'the maker’s: "0.6 oz/ft"')
+    .option('--liquid-line-tube <size>', 'outside, in inches, where the maker says nothing: 3/8')
+    .option('--liquid-temperature <reading>', 'in that line: "100 degF" (that, unless given)')
+    .option('--old-drier-volume <volume>', 'inside: "8 in³"')
+    .option('--new-drier-volume <volume>', 'inside: "16 in³"')
+    .option('--flooding-charge <mass>', 'the maker’s, for head-pressure control: "3 lb"')
+    .addOption(option.units())
+    .addOption(option.json('the charge and the sequence'))
+    .addHelpText('after', EXAMPLES['weigh-in'])
+    .action((path: string | undefined, flags: WeighInFlags & FormFlags) => end(answer(path, flags)))
+}
