@@ -35,9 +35,11 @@ export function App({ route: { value: route }, session, preferences, device }: P
   }, [])
   useEffect(() => {
     const heading = document.querySelector<HTMLElement>('h1')
-    heading?.focus()
+    heading?.focus({ preventScroll: true })
     document.title = heading ? `${heading.textContent} · Chargewright` : 'Chargewright'
   }, [route, Visit.value, isCutOff.value])
+  // A place in the list is none in the visit: every page opens at its top.
+  useEffect(() => scrollTo(0, 0), [route])
 
   if (route.kind === 'start') return <StartScreen session={session} preferences={preferences} device={device} />
   if (isCutOff.value) return <CutOff />

@@ -6,7 +6,7 @@ test('[property] the step that is asked for fills in the form, all but what the 
   await page.getByRole('button', { name: 'Enter what the scale showed' }).click()
   await expect(field(page, 'moved-mass')).toBeFocused()
   await page.keyboard.type('5.25')
-  await page.getByRole('button', { name: 'Keep this move' }).click()
+  await page.getByRole('button', { name: 'Enter in the log' }).click()
   const moved = logLines(page).first()
   await expect(moved).toContainText('Into the system')
   await expect(moved).toContainText('5.25 oz, as vapour, suction port, compressor running')
@@ -18,7 +18,7 @@ test('[limit] a move without its parts is not kept, and the form says which is m
   await newVisit(page)
   await page.locator('summary', { hasText: 'Refrigerant moved' }).click()
   const form = page.locator('.acts .form').first()
-  const keep = form.getByRole('button', { name: 'Keep this move' })
+  const keep = form.getByRole('button', { name: 'Enter in the log' })
   await field(page, 'moved-mass').fill('6 oz')
   await keep.click()
   await expect(form.getByRole('alert')).toHaveText('Direction: missing; expected Into the system, Out of the system')
@@ -39,14 +39,15 @@ test('[limit] a move without its parts is not kept, and the form says which is m
 
 test('[property] waits, adjustments and notes go into the log in words', async ({ page }) => {
   await newVisit(page)
-  for (const [title, label, text, keep] of [
-    ['Waited', 'How long', '15 min', 'Keep this wait'],
-    ['Adjusted', 'What was adjusted', 'valve a quarter turn in', 'Keep this adjustment'],
-    ['Note', 'Note', 'oil at the flare of the liquid line', 'Keep this note'],
+  for (const [title, label, text] of [
+    ['Waited', 'How long', '15 min'],
+    ['Adjusted', 'What was adjusted', 'valve a quarter turn in'],
+    ['Note', 'Note', 'oil at the flare of the liquid line'],
   ] as const) {
     await page.locator('.acts summary', { hasText: title }).click()
-    await page.locator('.acts').getByLabel(label, { exact: true }).fill(text)
-    await page.getByRole('button', { name: keep }).click()
+    const form = page.locator('.acts .group').filter({ has: page.getByRole('heading', { name: title }) })
+    await form.getByLabel(label, { exact: true }).fill(text)
+    await form.getByRole('button', { name: 'Enter in the log' }).click()
     await expect(logLines(page).first()).toContainText(text)
   }
   await expect(logLines(page)).toHaveCount(3)

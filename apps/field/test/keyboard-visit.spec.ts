@@ -37,7 +37,7 @@ test('[property] a whole orifice visit is typed by keyboard alone, from nothing 
   await page.keyboard.press('Enter')
 
   await expect(word(page)).toHaveText('add')
-  await expect(sentence(page)).toHaveText(/^Add [\d.]+ oz, as vapour, at the suction service port$/)
+  await expect(sentence(page)).toHaveText(/^Add [\d.]+\soz, as vapour, at the suction service port$/)
   await expect(logLines(page)).toHaveCount(15)
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('Test roof, unit 1')
 

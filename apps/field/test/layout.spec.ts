@@ -48,6 +48,27 @@ test('[property] on paper it is ink on white, without keys, and the reasons are 
   await expect(page.locator('.finding .evidence .evidence').first()).toBeVisible()
 })
 
+test('[property] a visit opens at its top, however far down the list one was', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 })
+  await openStart(page)
+  await page.getByRole('link', { name: /Demo bakery office/ }).click()
+  await expect(page.locator('#finding')).toBeInViewport()
+  expect(await page.evaluate(() => scrollY)).toBe(0)
+})
+
+test('[property] of a long list of steps the first stand open, so that the act is on the first screen', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 })
+  await openDemo(page, 'demo-capillary-weigh-in')
+  await expect(page.locator('.steps').first().getByRole('listitem')).toHaveCount(3)
+  await expect(page.getByRole('button', { name: 'Enter what the scale showed' })).toBeInViewport({ ratio: 1 })
+  const rest = page.locator('.more-steps')
+  await expect(rest.getByRole('listitem').first()).toBeHidden()
+  await rest.locator('summary').click()
+  await expect(rest.getByRole('listitem').first()).toHaveText(/^4\./)
+})
+
 /** What reaches beyond the right edge of the window. */
 function sticksOut(): readonly string[] {
   const width = document.documentElement.clientWidth

@@ -10,7 +10,7 @@ test('[property] loaded once, it works and keeps entries with no network at all'
   await enter(page, 'system-refrigerant', 'R-22')
   await enter(page, 'reading-suction-pressure', '69 psig')
   // Published: R-22 boils at 40 °F under 69 psig (public charging protocol, worked example); here with the words of the tree.
-  await expect(page.locator('.walk')).toContainText(/Evaporating temperature \(dew\) (39\.[5-9]|40\.[0-5]) ± /)
+  await expect(page.locator('.walk')).toContainText(/Evaporating temperature \(dew\) (39\.[5-9]|40\.[0-5])\s±\s/)
   await page.reload()
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('69.0')
   await expect(logLines(page)).toHaveCount(2)

@@ -4,7 +4,7 @@ import type { Fact } from '@chargewright/visit'
 import type { ComponentChildren } from 'preact'
 import type { Kept } from '../session/session.ts'
 import { MoveForm } from './move-form.tsx'
-import { MOVED_MASS } from './reveal.ts'
+import { MOVED_MASS, reveal } from './reveal.ts'
 import { WaitForm } from './wait-form.tsx'
 import { WordsForm } from './words-form.tsx'
 
@@ -18,24 +18,36 @@ interface Props {
 /** What was done: refrigerant moved, waits, adjustments, notes. */
 export function ActList({ dose, units, record }: Props) {
   const asked = dose && { direction: dose.direction, phase: dose.phase, port: dose.port, compressor: dose.compressor }
+  /** What changes the system changes the finding: back to it, where the next act stands. */
+  const recordAct = async (fact: Fact) => {
+    const kept = await record(fact)
+    if (kept.ok) reveal('finding')
+    return kept
+  }
   return (
     <section class="acts" aria-labelledby="acts">
       <h2 id="acts">What you did</h2>
       <Fold title="Refrigerant moved">
-        <MoveForm massId={MOVED_MASS} key={JSON.stringify(asked)} initial={asked ?? {}} units={units} keep={record} />
+        <MoveForm
+          massId={MOVED_MASS}
+          key={JSON.stringify(asked)}
+          initial={asked ?? {}}
+          units={units}
+          keep={recordAct}
+        />
       </Fold>
       <Fold title="Waited">
-        <WaitForm initial={{}} units={units} keep={record} />
+        <WaitForm initial={{}} units={units} keep={recordAct} />
       </Fold>
       <Fold title="Adjusted">
         <WordsForm
           label="What was adjusted"
-          keepLabel="Keep this adjustment"
-          keep={(what) => record({ kind: 'adjustment', what })}
+          keepLabel="Enter in the log"
+          keep={(what) => recordAct({ kind: 'adjustment', what })}
         />
       </Fold>
       <Fold title="Note">
-        <WordsForm label="Note" keepLabel="Keep this note" keep={(text) => record({ kind: 'note', text })} />
+        <WordsForm label="Note" keepLabel="Enter in the log" keep={(text) => record({ kind: 'note', text })} />
       </Fold>
     </section>
   )

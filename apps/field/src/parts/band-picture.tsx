@@ -1,5 +1,13 @@
 import type { Assessment } from '@chargewright/charging'
-import { COVERAGE, format, type Measure, type Quantity, type UnitPreference } from '@chargewright/quantity'
+import {
+  COVERAGE,
+  formatNumber,
+  type Measure,
+  preferredUnit,
+  type Quantity,
+  type UnitPreference,
+} from '@chargewright/quantity'
+import { quantityInWords } from '../session/in-words.ts'
 
 /** The methods that hold one value against a band. */
 const TITLES = { superheat: 'Superheat', subcooling: 'Subcooling' } as const
@@ -17,9 +25,13 @@ export function BandPicture({ assessment, units }: Props) {
   if (!value || !target) return null
   const title = TITLES[method.id]
   const tolerance = target.tolerance.quantity
+  const low = shifted(target.quantity, -tolerance.si)
+  const high = shifted(target.quantity, tolerance.si)
+  const lowNumber = formatNumber(low, preferredUnit(low.dimension, units))
+  const band = `${lowNumber} to ${quantityInWords(high, units)}`
   const words = {
-    value: `${title} ${format(value.quantity, units, true)}`,
-    target: `target ${format(without(target.quantity), units)} ± ${format(tolerance, units)}`,
+    value: `${title} ${quantityInWords(value.quantity, units, true)}`,
+    target: `target ${quantityInWords(shifted(target.quantity, 0), units)}, band ${band}`,
   }
   return (
     <figure class="band">
@@ -75,4 +87,5 @@ function anchor(percent: number): 'start' | 'middle' | 'end' {
   return percent > 65 ? 'end' : 'middle'
 }
 
-const without = ({ dimension, si }: Quantity): Quantity => ({ dimension, si })
+/** Another value of the same dimension, exact. */
+const shifted = ({ dimension, si }: Quantity, by: number): Quantity => ({ dimension, si: si + by })

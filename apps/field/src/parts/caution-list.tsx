@@ -1,5 +1,6 @@
 import type { Caution } from '@chargewright/charging'
-import { render, type UnitPreference } from '@chargewright/quantity'
+import type { UnitPreference } from '@chargewright/quantity'
+import { inWords } from '../session/in-words.ts'
 
 interface Props {
   readonly cautions: readonly Caution[]
@@ -15,7 +16,7 @@ export function CautionList({ cautions, units }: Props) {
       <ul>
         {cautions.map(({ id, statement, source }) => (
           <li key={id}>
-            {render(statement, units)} <span class="source">{source}</span>
+            {inWords(statement, units)} <span class="source">{source}</span>
           </li>
         ))}
       </ul>

@@ -1,5 +1,6 @@
 import type { Condition } from '@chargewright/charging'
-import { render, type UnitPreference } from '@chargewright/quantity'
+import type { UnitPreference } from '@chargewright/quantity'
+import { inWords } from '../session/in-words.ts'
 import { EvidenceTree } from './evidence-tree.tsx'
 import { NextLink } from './next-link.tsx'
 
@@ -34,7 +35,7 @@ export function ConditionList({ conditions, units, showEntry }: Props) {
             <span class={`state state-${state}`}>{STATES[state]}</span>
             <div>
               <EvidenceTree evidence={evidence} units={units} showEntry={showEntry} />
-              {remedy && <p class="remedy">{render(remedy, units)}</p>}
+              {remedy && <p class="remedy">{inWords(remedy, units)}</p>}
               {next && <NextLink next={next} />}
             </div>
           </li>

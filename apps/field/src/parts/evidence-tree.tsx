@@ -1,4 +1,5 @@
-import { type Evidence, render, type UnitPreference } from '@chargewright/quantity'
+import type { Evidence, UnitPreference } from '@chargewright/quantity'
+import { inWords } from '../session/in-words.ts'
 
 interface Props {
   readonly evidence: Evidence
@@ -10,7 +11,7 @@ interface Props {
 /** A reason that unfolds, level by level, down to what was typed in. */
 export function EvidenceTree({ evidence, units, showEntry }: Props) {
   const { statement, source, eventId, from } = evidence
-  const sentence = render(statement, units)
+  const sentence = inWords(statement, units)
   if (from.length === 0 && source === undefined && eventId === undefined) return <p class="evidence-leaf">{sentence}</p>
   return (
     <details class="evidence">

@@ -1,25 +1,32 @@
 import { type Assessment, FINDINGS, METHODS } from '@chargewright/charging'
-import { render, type UnitPreference } from '@chargewright/quantity'
+import type { UnitPreference } from '@chargewright/quantity'
+import type { Origin } from '@chargewright/visit'
+import { inWords } from '../session/in-words.ts'
 import { BandPicture } from './band-picture.tsx'
 import { EvidenceList } from './evidence-list.tsx'
 import { EvidenceTree } from './evidence-tree.tsx'
 import { FindingMark } from './finding-mark.tsx'
 import { NextEntries } from './next-entries.tsx'
 import { MOVED_MASS, reveal } from './reveal.ts'
+import { SettleClock } from './settle-clock.tsx'
+import { StepList } from './step-list.tsx'
 
 interface Props {
   readonly assessment: Assessment
+  /** The last change to the system. */
+  readonly change: Origin | undefined
   readonly units: UnitPreference
   readonly showEntry: (eventId: string) => void
 }
 
 /** The answer: its sign, its word and its sentence; under them the next act and the reasons. */
-export function FindingBlock({ assessment, units, showEntry }: Props) {
+export function FindingBlock({ assessment, change, units, showEntry }: Props) {
   const { finding, method } = assessment
-  const sentence = render(finding.sentence, units)
-  const toldAbove = [sentence, ...finding.next.map(({ why }) => render(why, units))]
+  const sentence = inWords(finding.sentence, units)
+  const steps = finding.steps.map((step) => inWords(step, units))
+  const toldAbove = [sentence, ...finding.next.map(({ why }) => inWords(why, units))]
   const reasons = finding.reasons.filter(
-    ({ statement, from }) => from.length > 0 || !toldAbove.some((text) => text.includes(render(statement, units))),
+    ({ statement, from }) => from.length > 0 || !toldAbove.some((text) => text.includes(inWords(statement, units))),
   )
   return (
     <section class="finding" aria-labelledby="finding">
@@ -32,19 +39,14 @@ export function FindingBlock({ assessment, units, showEntry }: Props) {
           {sentence}
         </h2>
       </div>
-      {finding.steps.length > 0 && (
-        <ol class="steps" aria-label="What to do">
-          {finding.steps.map((step) => (
-            <li key={step.template}>{render(step, units)}</li>
-          ))}
-        </ol>
-      )}
+      <StepList steps={steps} />
+      {change && isSettling(assessment) && <SettleClock change={change} units={units} />}
       {finding.dose && (
         <button type="button" class="act" onClick={() => reveal(MOVED_MASS)}>
           Enter what the scale showed
         </button>
       )}
-      <NextEntries next={finding.next} toldAbove={sentence} units={units} />
+      <NextEntries next={finding.next} toldAbove={[sentence, ...steps]} units={units} />
       <BandPicture assessment={assessment} units={units} />
       {reasons.length > 0 && (
         <>
@@ -61,3 +63,6 @@ export function FindingBlock({ assessment, units, showEntry }: Props) {
     </section>
   )
 }
+
+const isSettling = ({ conditions }: Assessment) =>
+  conditions.some(({ id, state }) => id === 'settled' && state !== 'met')

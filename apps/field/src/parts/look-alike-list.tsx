@@ -1,5 +1,6 @@
 import type { LookAlike } from '@chargewright/charging'
-import { render, type UnitPreference } from '@chargewright/quantity'
+import type { UnitPreference } from '@chargewright/quantity'
+import { inWords } from '../session/in-words.ts'
 import { EvidenceTree } from './evidence-tree.tsx'
 import { NextLink } from './next-link.tsx'
 
@@ -30,7 +31,7 @@ export function LookAlikeList({ lookAlikes, units, showEntry }: Props) {
           <li key={id}>
             <span class={`state state-${verdict}`}>{VERDICTS[verdict]}</span>
             <div>
-              <p class="judged-label">{render(label, units)}</p>
+              <p class="judged-label">{inWords(label, units)}</p>
               <EvidenceTree evidence={evidence} units={units} showEntry={showEntry} />
               {next && <NextLink next={next} />}
             </div>

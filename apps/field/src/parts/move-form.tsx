@@ -1,12 +1,13 @@
 import { describeProblem, fail, ok, type Problem, type Result, type UnitPreference } from '@chargewright/quantity'
 import type { FactOf } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
-import { useId } from 'preact/hooks'
+import { useId, useRef } from 'preact/hooks'
 import { COMPRESSOR, MOVED, PHASES, PORTS } from '../session/fact-in-words.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
 import { Choices } from './choices.tsx'
+import { EntryKeys } from './entry-keys.tsx'
 
 type Move = FactOf<'refrigerant-moved'>
 
@@ -33,17 +34,23 @@ export function MoveForm({ massId, initial, units, keep }: Props) {
   const id = useId()
   const move = useSignal<Partial<Move>>(initial)
   const trouble = useSignal<string | undefined>(undefined)
+  const lettered = useSignal(false)
   const set = (part: Partial<Move>) => {
     move.value = { ...move.value, ...part }
     trouble.value = undefined
   }
+  const sending = useRef(false)
   const submit = async () => {
+    // A second press with a thick glove is no second step.
+    if (sending.current) return
     const whole = wholeMove(move.value, units)
     if (!whole.ok) {
       trouble.value = describeProblem(whole.error)
       return
     }
+    sending.current = true
     const kept = await keep(whole.value)
+    sending.current = false
     trouble.value = kept.ok ? undefined : notKeptInWords(kept.error)
     if (kept.ok) move.value = initial
   }
@@ -56,7 +63,13 @@ export function MoveForm({ massId, initial, units, keep }: Props) {
     />
   )
   return (
-    <div class="form">
+    <form
+      class="form"
+      onSubmit={(event) => {
+        event.preventDefault()
+        void submit()
+      }}
+    >
       {choices('direction')}
       <label class="form-label" for={massId}>
         {MASS.label}
@@ -64,10 +77,21 @@ export function MoveForm({ massId, initial, units, keep }: Props) {
       <input
         id={massId}
         class="form-blank"
+        inputMode={lettered.value ? 'text' : 'decimal'}
         autoComplete="off"
         placeholder="for example 6.25 oz or 180 g"
         value={move.value.mass ?? ''}
         onInput={(event) => set({ mass: event.currentTarget.value })}
+      />
+      <EntryKeys
+        dimension="mass"
+        units={units}
+        lettered={lettered.value}
+        text={move.value.mass ?? ''}
+        type={(mass) => set({ mass })}
+        turnLetters={() => {
+          lettered.value = !lettered.value
+        }}
       />
       {choices('phase')}
       {choices('port')}
@@ -88,10 +112,10 @@ export function MoveForm({ massId, initial, units, keep }: Props) {
           {trouble.value}
         </p>
       )}
-      <button type="button" class="act" onClick={() => void submit()}>
-        Keep this move
+      <button type="submit" class="act">
+        Enter in the log
       </button>
-    </div>
+    </form>
   )
 }
 

@@ -1,12 +1,13 @@
 import type { NextEntry } from '@chargewright/charging'
-import { render, type UnitPreference } from '@chargewright/quantity'
+import type { UnitPreference } from '@chargewright/quantity'
+import { inWords } from '../session/in-words.ts'
 import { entryLabel } from './entry-label.ts'
 import { entryId, reveal } from './reveal.ts'
 
 interface Props {
   readonly next: readonly NextEntry[]
-  /** The sentence over it: a reason that it gives already is not said again. */
-  readonly toldAbove: string
+  /** What stands over it: a reason that is given there is not said again. */
+  readonly toldAbove: readonly string[]
   readonly units: UnitPreference
 }
 
@@ -14,12 +15,13 @@ interface Props {
 export function NextEntries({ next, toldAbove, units }: Props) {
   const [first, ...others] = next
   if (!first) return null
+  const isTold = (why: string) => toldAbove.some((text) => text.includes(why))
   return (
     <div class="next">
       <button type="button" class="act" onClick={() => reveal(entryId(first.entry))}>
         Enter {lowerFirst(entryLabel(first.entry))}
       </button>
-      {!toldAbove.includes(render(first.why, units)) && <p class="next-why">{render(first.why, units)}</p>}
+      {!isTold(inWords(first.why, units)) && <p class="next-why">{inWords(first.why, units)}</p>}
       {others.length > 0 && (
         <ul class="next-others" aria-label="Also missing">
           {others.map(({ entry, why }) => (
@@ -27,7 +29,7 @@ export function NextEntries({ next, toldAbove, units }: Props) {
               <button type="button" class="link" onClick={() => reveal(entryId(entry))}>
                 {entryLabel(entry)}
               </button>
-              <span>{render(why, units)}</span>
+              <span>{inWords(why, units)}</span>
             </li>
           ))}
         </ul>

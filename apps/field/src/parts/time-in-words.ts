@@ -1,5 +1,10 @@
 const FORMAT = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', hour: '2-digit', minute: '2-digit' })
 
+const HOUR = new Intl.DateTimeFormat('en-GB', { hour: '2-digit', minute: '2-digit' })
+
+/** The hour and minute of a moment, in milliseconds since 1970, as this device reads its clock. */
+export const hourInWords = (moment: number): string => HOUR.format(moment)
+
 /** A timestamp as this device reads its clock; one that is no time is shown as it stands. */
 export function timeInWords(at: string): string {
   const time = new Date(at)

@@ -35,7 +35,13 @@ export function WaitForm({ initial, units, keep }: Props) {
     if (kept.ok) duration.value = initial.duration ?? ''
   }
   return (
-    <div class="form">
+    <form
+      class="form"
+      onSubmit={(event) => {
+        event.preventDefault()
+        void submit()
+      }}
+    >
       <Choices label="What for" choices={WAITED} chosen={purpose.value} choose={(to) => (purpose.value = to)} />
       <label class="form-label" for={id}>
         {DURATION.label}
@@ -56,9 +62,9 @@ export function WaitForm({ initial, units, keep }: Props) {
           {trouble.value}
         </p>
       )}
-      <button type="button" class="act" onClick={() => void submit()}>
-        Keep this wait
+      <button type="submit" class="act">
+        Enter in the log
       </button>
-    </div>
+    </form>
   )
 }

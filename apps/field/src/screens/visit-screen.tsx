@@ -8,6 +8,7 @@ import { ConditionList } from '../parts/condition-list.tsx'
 import { FindingBlock } from '../parts/finding-block.tsx'
 import { LookAlikeList } from '../parts/look-alike-list.tsx'
 import { ObservationList } from '../parts/observation-list.tsx'
+import { PicturePlace } from '../parts/picture-place.tsx'
 import { ReadingWalk } from '../parts/reading-walk.tsx'
 import { logLineId, reveal } from '../parts/reveal.ts'
 import { SystemForm } from '../parts/system-form.tsx'
@@ -55,7 +56,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
       <UndoneNotice events={stored.events} bringBack={(undoId) => void session.correct(stored.id, undoId, undefined)} />
       <main class="visit">
         <div class="answer">
-          <FindingBlock assessment={assessment} {...shown} />
+          <FindingBlock assessment={assessment} change={change} {...shown} />
           <CautionList cautions={assessment.cautions} units={units} />
           <ConditionList conditions={assessment.conditions} {...shown} />
           <LookAlikeList lookAlikes={assessment.lookAlikes} {...shown} />
@@ -82,6 +83,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
             record={(what, value) => record({ kind: 'reading', what, value })}
             {...shown}
           />
+          <PicturePlace visit={visit} assessment={assessment} units={units} />
           <ObservationList
             observations={visit.observations}
             change={change}
