@@ -1,5 +1,6 @@
 import { type Dimension, fail, ok, type Problem, type Quantity, type Result } from '@chargewright/quantity'
 import { missing, unreadable } from './failure.ts'
+import { shorten } from './shorten.ts'
 import { type Accuracy, typedReading } from './typed-reading.ts'
 
 /** Reads one value of a file, or tells everything that is wrong with it, by its path. */
@@ -38,7 +39,7 @@ export function fields<Needed extends Readers, Optional extends Readers>(
       const path = pathTo(field, name)
       const read = Object.hasOwn(readers, name)
         ? readers[name]!(value, path)
-        : fail([{ kind: 'unknown', field: path, value: quoted(value), accepted: `one of ${names}` }] as const)
+        : fail([{ kind: 'unknown', field: path, value: shorten(quoted(value)), accepted: `one of ${names}` }] as const)
       if (read.ok) values.push([name, read.value])
       else problems.push(...read.error)
     }

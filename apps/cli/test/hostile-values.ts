@@ -24,7 +24,7 @@ const UNITS = ['psig', 'psia', 'bar', '°F', '°C', 'K', 'oz', 'ton', 'CFM', 'mi
 const SLIPS = ['', ' ', '1,234 psig', '-500 psig', '30 inHg vac', 'NaN °F', '9'.repeat(500), '{0}', '__proto__']
 
 /** Entries as typed. */
-const typed = fc.oneof(
+export const typed = fc.oneof(
   fc.tuple(fc.integer({ min: -50, max: 400 }), fc.constantFrom(...UNITS)).map((parts) => parts.join(' ')),
   fc.tuple(numbers, fc.constantFrom(...UNITS)).map((parts) => parts.join(' ')),
   fc.string({ unit: 'binary', maxLength: 40 }),
@@ -78,9 +78,6 @@ export const flags = fc.record(
   { requiredKeys: [] },
 )
 
-const files = readdirSync('examples').filter((file) => file.endsWith('.json'))
-const visits = files.map((file) => readFileSync(`examples/${file}`, 'utf8'))
-
 /** Half of the damage is to what was typed, which is where a person slips; the rest to anything. */
 const damage = fc.record({
   place: fc.nat(),
@@ -89,15 +86,65 @@ const damage = fc.record({
   text: typed,
 })
 
-/** A visit file with a few things in it retyped, replaced, renamed, removed or repeated; now and then cut off. */
-export const visitLine = fc
-  .tuple(fc.constantFrom(...visits), fc.array(damage, { minLength: 1, maxLength: 3 }), fc.nat({ max: 19 }), fc.nat())
-  .map(([visit, damages, chance, cut]) => {
-    const damaged: unknown = JSON.parse(visit)
-    for (const each of damages) apply(damaged, each)
-    const line = asText(damaged)
-    return chance === 0 ? line.slice(0, cut % line.length) : line
+/** A file with a few things in it retyped, replaced, renamed, removed or repeated; now and then cut off. */
+export function damagedJson(files: readonly string[]): fc.Arbitrary<string> {
+  return fc
+    .tuple(fc.constantFrom(...files), fc.array(damage, { minLength: 1, maxLength: 3 }), fc.nat({ max: 19 }), fc.nat())
+    .map(([file, damages, chance, cut]) => {
+      const damaged: unknown = JSON.parse(file)
+      for (const each of damages) apply(damaged, each)
+      const line = asText(damaged)
+      return chance === 0 ? line.slice(0, cut % line.length) : line
+    })
+}
+
+const visits = readdirSync('examples').filter((file) => file.endsWith('.json'))
+
+export const visitLine = damagedJson(visits.map((file) => readFileSync(`examples/${file}`, 'utf8')))
+
+/** A table with a few of its cells or lines replaced, removed or repeated; now and then cut off. */
+export function damagedTable(files: readonly string[]): fc.Arbitrary<string> {
+  const harm = fc.record({
+    line: fc.nat(),
+    cell: fc.nat(),
+    how: fc.constantFrom('replace', 'replace', 'replace', 'remove', 'repeat'),
+    text: fc.oneof(typed, numbers.map(String), fc.constantFrom('', '-', '1,5', 'C11', 'micron', 'lb/h')),
   })
+  return fc
+    .tuple(fc.constantFrom(...files), fc.array(harm, { maxLength: 3 }), fc.nat({ max: 19 }), fc.nat())
+    .map(([file, harms, chance, cut]) => {
+      const lines = file.split('\n')
+      for (const { line, cell, how, text } of harms) {
+        const i = line % lines.length
+        const cells = (lines[i] ?? '').split(',')
+        if (how === 'replace') lines[i] = cells.with(cell % cells.length, text).join(',')
+        else lines.splice(i, how === 'remove' ? 1 : 0, ...(how === 'remove' ? [] : [lines[i] ?? '']))
+      }
+      const table = lines.join('\n')
+      return chance === 0 ? table.slice(0, cut % Math.max(table.length, 1)) : table
+    })
+}
+
+/** Flags: six in seven hold one of the texts that belong there, the others anything that can be typed. */
+export function flagsLike<Name extends string>(
+  given: Readonly<Record<Name, readonly string[]>>,
+): fc.Arbitrary<Record<Name, string>> {
+  const entries = Object.entries<readonly string[]>(given).map(([name, texts]) => [
+    name,
+    fc.oneof({ arbitrary: fc.constantFrom(...texts), weight: 6 }, { arbitrary: typed, weight: 1 }),
+  ])
+  return fc.record(Object.fromEntries(entries)) as fc.Arbitrary<Record<Name, string>>
+}
+
+/** The same, each of them given or not. */
+export function someFlagsLike<Name extends string>(
+  given: Readonly<Record<Name, readonly string[]>>,
+): fc.Arbitrary<Partial<Record<Name, string>>> {
+  const absent = fc.subarray(Object.keys(given) as Name[])
+  return fc
+    .tuple(flagsLike(given), absent)
+    .map(([all, names]) => Object.fromEntries(names.map((name) => [name, all[name]])) as Partial<Record<Name, string>>)
+}
 
 type Damage = typeof damage extends fc.Arbitrary<infer T> ? T : never
 type Slot = { readonly container: Record<string, unknown>; readonly key: string }

@@ -3,8 +3,8 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { answerLine, type BatchVerb } from '../src/batch/answer-line.ts'
 import { readPoint } from '../src/commands/point-flags.ts'
-import { problemJson } from '../src/problem-json.ts'
 import { assessBatch, leakBatch, saturationBatch, stateBatch } from '../src/verbs/batch.ts'
+import { defectOf, defectOfPrinted } from './defects.ts'
 import { flags, pointLine, visitLine } from './hostile-values.ts'
 
 // More than 100 000 inputs in all, the same in every run. None may end in anything but an answer or a problem, and a problem must
@@ -48,22 +48,6 @@ function defectsOf(text: string, verb: BatchVerb): readonly unknown[] {
     return [...nulls, ...[...problems, ...doubts].map(defectOfPrinted)].filter((defect) => defect !== undefined)
   }
   return [error, ...others].map(defectOfPrinted).filter((defect) => defect !== undefined)
-}
-
-const defectOf = (problem: Parameters<typeof problemJson>[0]) =>
-  defectOfPrinted(JSON.parse(JSON.stringify(problemJson(problem))))
-
-/** What a printed problem lacks, with the problem; nothing when it is whole. */
-function defectOfPrinted(problem: Readonly<Record<string, unknown>>): unknown {
-  const { kind, field, value, message, accepted, min, max, unit } = problem
-  const names = typeof field === 'string' && field !== '' && field !== 'chargewright'
-  const quotes = typeof value === 'number' || (typeof value === 'string' && value.length <= 100)
-  const tells =
-    kind === 'out-of-range'
-      ? typeof min === 'number' && typeof max === 'number' && typeof unit === 'string'
-      : typeof accepted === 'string' && accepted !== ''
-  const reads = typeof message === 'string' && message.startsWith(`${field}:`)
-  return names && quotes && tells && reads ? undefined : problem
 }
 
 function numbersOf(value: object): readonly number[] {

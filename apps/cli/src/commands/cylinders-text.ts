@@ -11,13 +11,14 @@ export function cylindersText({ balance, room }: CylindersAnswer, units: UnitPre
   const plain = (mass: Quantity<'mass'>) => format(quantity('mass', mass.si), weighed)
   const roomOf = (account: CylinderAccount) => {
     const left = room.get(account)
-    return left === undefined ? 'none, it may only be emptied' : left.ok ? plain(left.value) : 'not known'
+    if (left === undefined) return 'only to be emptied'
+    return left.ok ? `room for ${plain(left.value)}` : 'fill limit not known'
   }
   const block = (name: string, words: string) => [...wrap(name, width, '  '), ...wrap(words, width, '    ')]
   const cylinderBlock = (account: CylinderAccount) =>
     block(
       `${account.cylinder.id}: ${account.cylinder.holds} ${account.refrigerants.join(' + ')}`,
-      `holds ${shown(account.content)}, room left ${roomOf(account)}, unexplained ${shown(account.unexplained)}`,
+      `holds ${shown(account.content)}, ${roomOf(account)}, unexplained ${shown(account.unexplained)}`,
     )
   const systemBlock = ({ system, refrigerant, charged, recovered, net }: SystemAccount) =>
     block(`${system}: ${refrigerant}`, `charged ${shown(charged)}, recovered ${shown(recovered)}, net ${shown(net)}`)
