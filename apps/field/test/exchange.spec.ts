@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises'
 import { checkVisitFile } from '@chargewright/visit'
 import { expect, type Page, test } from '@playwright/test'
-import { enter, field, logLines, newVisit, openStart, word } from './field-app.ts'
+import { enter, field, logLines, newVisit, openDemo, openStart, word } from './field-app.ts'
 
 test('[property] an exported visit is a valid visit file and comes back whole on another device', async ({
   page,
@@ -91,3 +91,31 @@ async function takeIn(page: Page, json: string): Promise<void> {
   const file = { name: 'a.visit.json', mimeType: 'application/json', buffer: Buffer.from(json) }
   await page.getByLabel('Take in a visit file').setInputFiles(file)
 }
+
+test('[property] the record to sign is written on this device, with no network, as a PDF', async ({
+  page,
+  context,
+}) => {
+  await openDemo(page, 'demo-step-by-step')
+  await page.evaluate(() => navigator.serviceWorker.ready)
+  await context.setOffline(true)
+  const [saved] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Record to sign (PDF)' }).click(),
+  ])
+  expect(saved.suggestedFilename()).toBe('demo-bungalow-south-unit.record.pdf')
+  const bytes = await readFile(await saved.path())
+  expect(bytes.subarray(0, 5).toString()).toBe('%PDF-')
+  await expect(page.getByRole('button', { name: 'Record to sign (PDF)' })).toBeEnabled()
+})
+
+test('[limit] a record that cannot be written says what to do instead', async ({ page }) => {
+  await openDemo(page, 'demo-step-by-step')
+  await page.evaluate(() => {
+    URL.createObjectURL = () => {
+      throw new DOMException('no space left', 'QuotaExceededError')
+    }
+  })
+  await page.getByRole('button', { name: 'Record to sign (PDF)' }).click()
+  await expect(page.getByRole('alert')).toContainText('The record could not be written')
+})

@@ -1,6 +1,8 @@
+import type { SavedFile } from '../session/saved-file.ts'
+
 /** Hands a file to the browser to be saved. */
-export function download({ name, json }: { readonly name: string; readonly json: string }): void {
-  const address = URL.createObjectURL(new Blob([json], { type: 'application/json' }))
+export function download({ name, type, content }: SavedFile): void {
+  const address = URL.createObjectURL(new Blob([content], { type }))
   const link = document.createElement('a')
   link.href = address
   link.download = name

@@ -68,7 +68,11 @@ export function VisitScreen({ stored, session, preferences }: Props) {
           {stored.about !== undefined && <p class="about">{stored.about}</p>}
         </div>
         <div class="entries">
-          <VisitTools stored={stored} system={facts.name} keeping={session.keeping.value} preferences={preferences} />
+          <VisitTools
+            assessed={{ stored, visit, assessment, units }}
+            keeping={session.keeping.value}
+            preferences={preferences}
+          />
           <SystemForm
             system={visit.system}
             units={units}

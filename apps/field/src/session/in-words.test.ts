@@ -3,7 +3,7 @@ import { expect, test } from 'vitest'
 import { inWords } from './in-words.ts'
 
 const superheat = { ...quantity('temperature difference', 15), u: 0.5 }
-const mass = quantity('mass', 2.948)
+const mass = quantity('mass', 2.94835)
 const inner = say`${superheat} of superheat`
 const sentence = say`Add ${mass} to R-410A for ${inner}, ${2} times`
 

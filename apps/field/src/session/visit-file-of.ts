@@ -1,11 +1,9 @@
 import type { VisitFile } from '@chargewright/visit'
 import type { StoredVisit } from '../store/visit-store.ts'
+import { fileName, type SavedFile } from './saved-file.ts'
 
-/** The visit as a file that anyone can read, and a name for it made of the name of the system. */
-export function visitFileOf(
-  { id, about, events }: StoredVisit,
-  system: string | undefined,
-): { name: string; json: string } {
+/** The visit as a file that any program can read; whole, with every correction. */
+export function visitFileOf({ id, about, events }: StoredVisit, system: string | undefined): SavedFile {
   const file: VisitFile = {
     format: 'chargewright-visit',
     version: 1,
@@ -13,9 +11,6 @@ export function visitFileOf(
     ...(about !== undefined && { about }),
     events: [...events],
   }
-  const words = (system ?? 'visit')
-    .toLowerCase()
-    .match(/[\p{L}\p{N}]+/gu)
-    ?.slice(0, 8) ?? ['visit']
-  return { name: `${words.join('-')}.visit.json`, json: `${JSON.stringify(file, undefined, 2)}\n` }
+  const content = `${JSON.stringify(file, undefined, 2)}\n`
+  return { name: fileName(system, 'visit.json'), type: 'application/json', content }
 }
