@@ -8,13 +8,17 @@ const SEED = 7
 
 for (const device of DEVICES) {
   const random = seeded(SEED)
-  let [steady, notFinite, refused, worst] = [0, 0, 0, 0]
+  let [steady, overfull, notFinite, refused, worst] = [0, 0, 0, 0, 0]
   const open: Record<string, number> = {}
   const outcomes: Record<string, number> = {}
   for (let i = 0; i < count; i++) {
     const state = drawState(device, random)
     refused += state.refused
     const solution = solve(state.system, state.at, state.health)
+    if (solution.kind === 'overfull') {
+      overfull++
+      continue
+    }
     if (solution.kind === 'no-solution') {
       open[solution.open] = (open[solution.open] ?? 0) + 1
       continue
@@ -25,7 +29,7 @@ for (const device of DEVICES) {
     worst = Math.max(worst, ...Object.values(solution.cycle.residuals).map(Math.abs))
   }
   console.log(
-    `${device}: ${steady} of ${count} steady (${((100 * steady) / count).toFixed(3)} %), no solution ${JSON.stringify(open)}, ` +
+    `${device}: of ${count} ${steady} steady and ${overfull} overfull (${((100 * (steady + overfull)) / count).toFixed(3)} %), no solution ${JSON.stringify(open)}, ` +
       `not finite ${notFinite}, worst scaled residual ${worst.toExponential(1)}, nameplates refused on the way ${refused}`,
   )
   console.log(`  ${JSON.stringify(outcomes)}`)

@@ -102,7 +102,8 @@ export function drawSystem(kind: Kind, properties: Properties, random: Random): 
     inventory: {
       voidFraction,
       tube,
-      dischargeVolume_m3: capacity * uniform(0.1e-6, 0.3e-6),
+      dischargeVolume_m3: capacity * uniform(0.02e-6, 0.2e-6),
+      shellVolume_m3: capacity * uniform(0.03e-6, 0.4e-6),
       offset_kg: capacity * uniform(0, 3e-5),
     },
     rated: {

@@ -106,6 +106,7 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
     line.charge_kg +
     (system.accumulator ? accumulatorCharge(system.accumulator, suction, drawn.density_kg_m3, liquidShare) : 0) +
     inventory.dischargeVolume_m3 * condensing.vapourDensity_kg_m3 +
+    inventory.shellVolume_m3 * drawn.density_kg_m3 +
     inventory.offset_kg
 
   return {

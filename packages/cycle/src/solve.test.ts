@@ -36,6 +36,10 @@ describe.each(systems)('a system with %s', (_, system) => {
       fc.property(anyWeather, anyHealth, (at, drawn) => {
         const health: Health = { ...drawn, charge_kg: drawn.charge_kg * system.rated.charge_kg }
         const solution = solve(system, at, health)
+        if (solution.kind === 'overfull') {
+          expect(drawn.charge_kg).toBeGreaterThan(1.2)
+          return
+        }
         if (solution.kind === 'no-solution') throw new Error(`${solution.open} open by ${solution.by}`)
         const { cycle, readings } = solution
         expect(Object.values(readings).every(Number.isFinite)).toBe(true)
@@ -103,6 +107,13 @@ describe('outcomes have names', () => {
     ['a valve that is far too small a charge', 'valve-wide-open', kinds(plate('thermostatic'), { charge_kg: 1.6 })],
   ])('[property] %s: %s', (_, expected, found) => {
     expect(found).toContain(expected)
+  })
+
+  it('[limit] three times the charge does not fit, and says by how much', () => {
+    const system = sized(orifice)
+    const solution = solve(system, system.rated.conditions, { ...SOUND, charge_kg: 9.6 })
+    expect(solution.kind).toBe('overfull')
+    if (solution.kind === 'overfull') expect(solution.excess_kg).toBeGreaterThan(2)
   })
 
   it('[property] a sound system at its charge has none', () => {

@@ -4,7 +4,7 @@ import { type Outcome, outcomesOf } from './outcome.ts'
 import { type Readings, readingsOf } from './readings.ts'
 import type { Conditions, Health, System, Unknowns } from './system.ts'
 
-export type Solution = SteadyState | NoSolution
+export type Solution = SteadyState | Overfull | NoSolution
 
 export interface SteadyState {
   readonly kind: 'steady'
@@ -12,6 +12,17 @@ export interface SteadyState {
   readonly outcomes: readonly Outcome[]
   readonly cycle: Cycle
   readonly unknowns: Unknowns
+  readonly iterations: number
+}
+
+/**
+ * The system holds more liquid than fits: even at the highest pressure of the tables, above any pressure switch, it would
+ * hold less than its charge.
+ */
+export interface Overfull {
+  readonly kind: 'overfull'
+  readonly pressure_Pa: number
+  readonly excess_kg: number
   readonly iterations: number
 }
 
@@ -44,7 +55,8 @@ export function solve(system: System, at: Conditions, health: Health, start?: Un
     attempt(moved) ??
     softly(system, moved, at, health, attempt) ??
     walk(system, at, health, attempt)
-  return found ? steady(system, at, health, found, iterations) : noSolution(last!, iterations)
+  if (found) return steady(system, at, health, found, iterations)
+  return overfull(system, at, health, moved, iterations) ?? noSolution(last!, iterations)
 }
 
 /**
@@ -101,6 +113,30 @@ function steady(system: System, at: Conditions, health: Health, unknowns: Unknow
     iterations,
   }
 }
+
+/** The state at the highest pressure, its charge left free: if that charge is less than there is, nothing below holds it. */
+function overfull(
+  system: System,
+  at: Conditions,
+  health: Health,
+  from: Unknowns,
+  iterations: number,
+): Overfull | undefined {
+  const { properties, rated } = system
+  const highest = Math.log(properties.range.max_Pa)
+  const pinned = (x: Vector3): Vector3 => {
+    const [flow, outlet] = residuals(system, at, health, x)
+    return [flow, outlet, x[1] - highest]
+  }
+  const top = newton(pinned, scaled({ ...from, lnCondensing: highest }), STEP_CAP)
+  if (!top.converged) return undefined
+  const excess_kg = health.charge_kg - cycle(system, at, health, unscaled(top.x)).charge_kg
+  if (!(excess_kg > -EXCESS_SHARE * rated.charge_kg)) return undefined
+  return { kind: 'overfull', pressure_Pa: properties.range.max_Pa, excess_kg, iterations: iterations + top.iterations }
+}
+
+/** Next below the highest pressure the charge hardly changes any more: what fits there only by this much does not fit. */
+const EXCESS_SHARE = 0.01
 
 function noSolution({ residual }: NewtonResult, iterations: number): NoSolution {
   const names = ['flow', 'evaporatorOutlet', 'charge'] as const

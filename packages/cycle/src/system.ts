@@ -30,8 +30,9 @@ export interface System {
 export interface Inventory {
   readonly voidFraction: VoidFraction
   readonly tube: TubeFlow
-  /** Shells, discharge line and oil: vapour at discharge, m³. */
+  /** Gas at discharge pressure outside the condenser, and at suction pressure in the compressor's shell, m³. */
   readonly dischargeVolume_m3: number
+  readonly shellVolume_m3: number
   /** What the inventory misses, independent of the state: refrigerant in the oil, in fittings. */
   readonly offset_kg: number
 }

@@ -9,7 +9,7 @@ function along(variable: WhatIf, values: readonly number[]): readonly Readings[]
   const points = whatIf(system, at, soundHealth(system), variable, values)
   if (!points.ok) throw new Error(JSON.stringify(points.error))
   return points.value.map(({ solution }) => {
-    if (solution.kind !== 'steady') throw new Error(`${variable}: ${solution.open}`)
+    if (solution.kind !== 'steady') throw new Error(`${variable}: ${solution.kind}`)
     return solution.readings
   })
 }

@@ -10,7 +10,7 @@ import {
   STANDARD_ATMOSPHERE,
 } from '@chargewright/quantity'
 import type { OutcomeKind } from '../outcome.ts'
-import { solve } from '../solve.ts'
+import { type Solution, type SteadyState, solve } from '../solve.ts'
 import { conditions, type Health, type System, type Unknowns } from '../system.ts'
 
 /** What the indoor axis of a chart means. */
@@ -25,7 +25,9 @@ export type ChartMeasure = 'superheat_K' | 'subcooling_K'
 /** A target with the band in which it is met, or why there is none. */
 export type ChartCell =
   | { readonly kind: 'target'; readonly value_K: number; readonly low_K: number; readonly high_K: number }
-  | { readonly kind: 'none'; readonly because: 'below-least-target' | 'no-solution' | OutcomeKind }
+  | { readonly kind: 'none'; readonly because: 'below-least-target' | NoState | OutcomeKind }
+
+type NoState = Exclude<Solution['kind'], 'steady'>
 
 export interface ChargingChart {
   readonly source: 'estimated by model'
@@ -73,16 +75,13 @@ export function chargingChart(
       if (!at.ok) return at
       const solution = solve(system, at.value, health, start)
       start = solution.kind === 'steady' ? solution.unknowns : undefined
-      rows[row]!.push(solution.kind === 'steady' ? cellOf(solution, measure) : { kind: 'none', because: 'no-solution' })
+      rows[row]!.push(solution.kind === 'steady' ? cellOf(solution, measure) : { kind: 'none', because: solution.kind })
     }
   }
   return ok({ source: 'estimated by model', measure, family, outdoor_K, indoor_K, cells: rows })
 }
 
-function cellOf(
-  { readings, outcomes }: Extract<ReturnType<typeof solve>, { kind: 'steady' }>,
-  measure: ChartMeasure,
-): ChartCell {
+function cellOf({ readings, outcomes }: SteadyState, measure: ChartMeasure): ChartCell {
   const stopped = outcomes.find(({ kind }) => NO_TARGET.includes(kind))
   if (stopped) return { kind: 'none', because: stopped.kind }
   const value_K = readings[measure]

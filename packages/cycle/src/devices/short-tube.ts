@@ -101,7 +101,7 @@ const LOWEST_REDUCED_PRESSURE = 0.25
 const HIGHEST_DENSITY_RATIO = 20
 
 /** The factor as printed; with vapour present the liquid is saturated, so that two of its groups are one. */
-export function shortTubeTwoPhaseFactor(
+function shortTubeTwoPhaseFactor(
   densityShare: number,
   quality: number,
   densityRatio: number,

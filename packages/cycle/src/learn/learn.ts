@@ -138,7 +138,7 @@ function modelled(
   const solved: SteadyState[] = []
   for (const [set, { conditions, added_kg }] of observations.entries()) {
     const solution = solve(believed, conditions, healthOf(system, parameters, added_kg), starts[set])
-    if (solution.kind === 'no-solution') return undefined
+    if (solution.kind !== 'steady') return undefined
     solved.push(solution)
   }
   const values = rows.map(({ set, name }) => {

@@ -88,10 +88,12 @@ export function wait(practice: Practice, seconds: number): Practice {
   const next = { ...practice, clock_s: practice.clock_s + seconds }
   if (!practice.isRunning) return next
   const state = stateOf(practice)
+  const { harm } = practice
+  const tripped = { ...next, isRunning: false, harm: { ...harm, trips: harm.trips + 1 } }
+  if (state.kind === 'overfull') return tripped
   if (state.kind === 'no-solution') return { ...next, isRunning: false }
   const has = (kind: Outcome['kind']) => state.outcomes.some((outcome) => outcome.kind === kind)
-  const { harm } = practice
-  if (has('high-pressure-trip')) return { ...next, isRunning: false, harm: { ...harm, trips: harm.trips + 1 } }
+  if (has('high-pressure-trip')) return tripped
   return {
     ...next,
     shown: followed(practice.shown, truthOf(state.readings), seconds),
@@ -104,14 +106,14 @@ export const look = (practice: Practice, random: Random): GaugeValues =>
   read(practice.shown, practice.hidden.errors, random)
 
 /** The steady state that the hidden system is heading for. */
-export function stateOf({ hidden, conditions }: Practice): Solution {
+function stateOf({ hidden, conditions }: Practice): Solution {
   return solve(hidden.system, conditions, hidden.health)
 }
 
 export function truthPoint(practice: Practice): TruthPoint {
   const state = stateOf(practice)
   const { charge_kg } = practice.hidden.health
-  if (state.kind === 'no-solution') return { charge_kg }
+  if (state.kind !== 'steady') return { charge_kg }
   const { superheat_K, subcooling_K } = state.readings
   return { charge_kg, superheat_K, subcooling_K }
 }

@@ -92,6 +92,7 @@ export function size(plate: Nameplate): Result<System, Problem> {
     return fail({ kind: 'unsolved', field: 'metering device', value: `${capacity_W} W`, accepted })
   }
 
+  const gas_m3_W = GAS_VOLUMES[plate.compressorType ?? habits.compressorType]
   const vessel = plate.charge_kg / condensing.liquidDensity_kg_m3
   const system: System = {
     properties,
@@ -108,7 +109,8 @@ export function size(plate: Nameplate): Result<System, Problem> {
     inventory: {
       voidFraction: plate.voidFraction ?? 'baroczy',
       tube: TUBE,
-      dischargeVolume_m3: SHELL_M3_W * capacity_W,
+      dischargeVolume_m3: gas_m3_W.discharge * capacity_W,
+      shellVolume_m3: gas_m3_W.shell * capacity_W,
       offset_kg: OIL_SHARE * plate.charge_kg,
     },
     rated: {
@@ -181,7 +183,15 @@ const LINE_STEPS = 4
 const LINE_LOSS_W_MK = 0.3
 const RECEIVER_LOSS = 2.5e-4
 const DRIER_M3_W = 0.02e-6
-const SHELL_M3_W = 0.15e-6
+/**
+ * Gas in and beside the compressor, m³ per W of cooling: the shell of most scroll and reciprocating compressors stands at
+ * suction pressure, that of a rotary one at discharge pressure. *Common practice*.
+ */
+const GAS_VOLUMES = {
+  scroll: { discharge: 0.04e-6, shell: 0.25e-6 },
+  reciprocating: { discharge: 0.04e-6, shell: 0.25e-6 },
+  rotary: { discharge: 0.2e-6, shell: 0.03e-6 },
+} as const
 /** A receiver holds the whole charge in 0.8 of its volume. */
 const RECEIVER_SHARE = 1.25
 const ACCUMULATOR_SHARE = 0.5
