@@ -24,29 +24,3 @@ export function nodeOf(work: Incipient): EnvelopeNode {
     du: du.slice(),
   }
 }
-
-/**
- * Cubic through two nodes as a function of any s with known ds/dS: s = S, ln T or ln p. `s0`, `s1` are its values and
- * `r0`, `r1` its slopes at the nodes.
- */
-export function hermite(
-  a: EnvelopeNode,
-  b: EnvelopeNode,
-  s0: number,
-  s1: number,
-  r0: number,
-  r1: number,
-  s: number,
-  out: Float64Array,
-): void {
-  const h = s1 - s0
-  const t = (s - s0) / h
-  const t2 = t * t
-  const h01 = t2 * (3 - 2 * t)
-  const h00 = 1 - h01
-  const h10 = (t * (1 - t) * (1 - t) * h) / r0
-  const h11 = (t2 * (t - 1) * h) / r1
-  for (let k = 0; k < out.length; k++) {
-    out[k] = h00 * a.u[k]! + h10 * a.du[k]! + h01 * b.u[k]! + h11 * b.du[k]!
-  }
-}

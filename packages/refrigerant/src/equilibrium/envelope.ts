@@ -1,6 +1,7 @@
 import type { MixtureModel } from '../mixture/mixture-model.ts'
-import { type EnvelopeNode, hermite, nodeOf } from './envelope-node.ts'
+import { type EnvelopeNode, nodeOf } from './envelope-node.ts'
 import { firstPoint } from './first-point.ts'
+import { hermite } from './hermite.ts'
 import { type Incipient, incipient, type Side, solveIncipient } from './incipient.ts'
 
 /**
@@ -17,6 +18,8 @@ export interface Envelope {
 const ITERATIONS = 6
 const LONGEST_STEP = 0.6
 const SHORTEST_STEP = 0.002
+/** Nodes a step is predicted from: the third makes a trace a third faster, a fourth hardly more. */
+const LOOK_BACK = 3
 const INWARD_SHARE = 0.2
 /** The trace ends at this spread; nearer the critical point the two phases cannot be told apart reliably. */
 const LAST_SPREAD = 0.08
@@ -35,26 +38,24 @@ export function traceEnvelope(
   const lnTMin = Math.log(minTemperature)
   const colder = follow(work, first, sign, (node) => node.u[node.u.length - 1]! < lnTMin)
   const warmer = follow(work, first, -sign, (node) => Math.abs(node.S) <= LAST_SPREAD)
-  return { side, nodes: [...colder.reverse(), first, ...warmer] }
+  return { side, nodes: [...colder.reverse(), ...warmer.slice(1)] }
 }
 
-/** Steps in S towards more or less spread until `done`, or until even the shortest step fails. */
+/** Nodes from `from` on, in steps of S towards more or less spread until `done`, or until even the shortest step fails. */
 function follow(work: Incipient, from: EnvelopeNode, direction: number, done: (node: EnvelopeNode) => boolean) {
-  const nodes: EnvelopeNode[] = []
+  const nodes = [from]
   let last = from
-  let before: EnvelopeNode | undefined
   let length = LONGEST_STEP
   while (!done(last)) {
     // Towards the critical point the step shrinks with the spread that is left.
     const inward = direction * last.S < 0
     const step = inward ? Math.min(length, INWARD_SHARE * Math.abs(last.S)) : length
     const S = last.S + direction * step
-    predict(work.u, last, before, S)
+    predict(work.u, nodes.slice(-LOOK_BACK), S)
     const iterations = solveIncipient(work, 'spread', S, ITERATIONS)
     const node = iterations > 0 ? nodeOf(work) : undefined
     if (node && smooth(last, node)) {
       nodes.push(node)
-      before = last
       last = node
       if (iterations <= 3) length = Math.min(LONGEST_STEP, length * 1.5)
     } else {
@@ -65,10 +66,10 @@ function follow(work: Incipient, from: EnvelopeNode, direction: number, done: (n
   return nodes
 }
 
-/** Along the tangent; from the second node on, along the cubic through both nodes and their tangents. */
-function predict(u: Float64Array, last: EnvelopeNode, before: EnvelopeNode | undefined, S: number): void {
-  if (before) hermite(before, last, before.S, last.S, 1, 1, S, u)
-  else for (let k = 0; k < u.length; k++) u[k] = last.u[k]! + last.du[k]! * (S - last.S)
+/** Along the tangent from the first node, later along the polynomial through the last ones and their tangents. */
+function predict(u: Float64Array, nodes: readonly EnvelopeNode[], S: number): void {
+  const spread = Float64Array.from(nodes, (node) => node.S)
+  hermite(nodes, spread, new Float64Array(nodes.length).fill(1), 0, nodes.length, S, u)
 }
 
 /** A step that landed on another line shows as a jump against the trapezoid of both tangents. */

@@ -40,12 +40,14 @@ const MAX_LN_TEMPERATURE_STEP = 0.08
 
 export function incipient(model: MixtureModel, moleFractions: Float64Array, side: Side): Incipient {
   const size = model.components.length + 2
+  const given = phaseOf(model)
+  const pure = model.components.length === 1
   return {
     model,
     side,
     z: moleFractions,
-    given: phaseOf(model),
-    other: phaseOf(model),
+    given,
+    other: pure ? phaseOf(model, given.scratch.bank) : phaseOf(model),
     u: new Float64Array(size),
     du: new Float64Array(size),
     J: new Float64Array(size * size),

@@ -1,6 +1,7 @@
 import type { MixtureModel } from '../mixture/mixture-model.ts'
 import type { Envelope } from './envelope.ts'
-import { type EnvelopeNode, hermite } from './envelope-node.ts'
+import type { EnvelopeNode } from './envelope-node.ts'
+import { hermite } from './hermite.ts'
 import { type Incipient, incipient, solveIncipient } from './incipient.ts'
 
 /** A traced bubble or dew line, ready to be solved at any temperature or pressure. */
@@ -9,56 +10,65 @@ export interface SaturationLine {
   /** ln T and ln p of the nodes, each as far as it rises: a line that turns back is only used up to its turn. */
   readonly lnT: Float64Array
   readonly lnP: Float64Array
+  /** Their derivatives by S. */
+  readonly dLnT: Float64Array
+  readonly dLnP: Float64Array
   readonly work: Incipient
 }
 
 /** More than the interpolation between two nodes can be wrong by: a solution this far off is on another line. */
 const MAX_DEPARTURE = 0.05
 const ITERATIONS = 12
+/** Nodes on each side of a value that its first guess is drawn through: enough that one step of Newton is often all. */
+const REACH = 2
 
 export function saturationLine(model: MixtureModel, z: Float64Array, { nodes, side }: Envelope): SaturationLine {
   return {
     nodes,
     lnT: rising(nodes.map(({ u }) => u[u.length - 1]!)),
     lnP: rising(nodes.map(({ lnP }) => lnP)),
+    dLnT: Float64Array.from(nodes, ({ du }) => du[du.length - 1]!),
+    dLnP: Float64Array.from(nodes, ({ dLnP }) => dLnP),
     work: incipient(model, z, side),
   }
 }
 
 /** Solves the line at ln T or ln p; the answer is in `line.work`. False outside the traced part or without convergence. */
 export function solveLine(line: SaturationLine, specified: 'temperature' | 'pressure', value: number): boolean {
-  const { work } = line
-  if (!guessOnLine(line, specified, value, work.u)) return false
-  return solveIncipient(work, specified, value, ITERATIONS) > 0 && onLine(line, specified, value)
+  const { u, du: guess } = line.work
+  if (!guessOnLine(line, specified, value, guess)) return false
+  u.set(guess)
+  return solveIncipient(line.work, specified, value, ITERATIONS) > 0 && near(u, guess)
 }
 
 /** Whether the solution in `line.work` lies on the traced line; a false root lies elsewhere. */
 export function onLine(line: SaturationLine, specified: 'temperature' | 'pressure', value: number): boolean {
   const { u, du: guess } = line.work
-  if (!guessOnLine(line, specified, value, guess)) return false
+  return guessOnLine(line, specified, value, guess) && near(u, guess)
+}
+
+function near(u: Float64Array, guess: Float64Array): boolean {
   for (let k = 0; k < guess.length; k++) {
     if (!(Math.abs(u[k]! - guess[k]!) < MAX_DEPARTURE)) return false
   }
   return true
 }
 
-/** The unknowns by interpolation between the two nodes around the value. */
+/** The unknowns by interpolation between the nodes around the value. */
 function guessOnLine(
   line: SaturationLine,
   specified: 'temperature' | 'pressure',
   value: number,
   out: Float64Array,
 ): boolean {
-  const { nodes } = line
-  const values = specified === 'temperature' ? line.lnT : line.lnP
+  const byTemperature = specified === 'temperature'
+  const values = byTemperature ? line.lnT : line.lnP
   const k = segment(values, value)
   if (k < 0) return false
-  const a = nodes[k]!
-  const b = nodes[k + 1]!
-  const last = out.length - 1
-  const ra = specified === 'temperature' ? a.du[last]! : a.dLnP
-  const rb = specified === 'temperature' ? b.du[last]! : b.dLnP
-  hermite(a, b, values[k]!, values[k + 1]!, ra, rb, value, out)
+  const first = Math.max(0, k + 1 - REACH)
+  const end = Math.min(values.length, k + 1 + REACH)
+  hermite(line.nodes, values, byTemperature ? line.dLnT : line.dLnP, first, end, value, out)
+  if (byTemperature) out[out.length - 1] = value
   return true
 }
 

@@ -41,7 +41,8 @@ export interface Phase {
   }
 }
 
-export function phaseOf(model: MixtureModel): Phase {
+/** @param bank shared by two phases that always have the same τ, so that its temperature factors are computed once */
+export function phaseOf(model: MixtureModel, bank: TauBank = tauBank(model.table)): Phase {
   const count = model.components.length
   const array = () => new Float64Array(count)
   return {
@@ -59,7 +60,7 @@ export function phaseOf(model: MixtureModel): Phase {
     P_density: 0,
     P_partial: array(),
     scratch: {
-      bank: tauBank(model.table),
+      bank,
       alpha: new Float64Array(model.table.functionCount * STRIDE),
       temperature: reduced(count),
       volume: reduced(count),
