@@ -9,7 +9,8 @@ import { buildPackage } from '../scripts/build-package.ts'
 /** Somebody else's folder, with this package in it and nothing else of the repository. */
 const stranger = mkdtempSync(join(tmpdir(), 'stranger-'))
 const installed = join(stranger, 'node_modules/@chargewright/refrigerant')
-const compiler = join(import.meta.dirname, '../../../node_modules/.bin/tsc')
+const binaries = join(import.meta.dirname, '../../../node_modules/.bin')
+const compiler = join(binaries, 'tsc')
 
 beforeAll(async () => {
   mkdirSync(installed, { recursive: true })
@@ -33,6 +34,18 @@ describe('the package on its own', () => {
   it('[property] satisfies publint', async () => {
     const { messages } = await publint({ pkgDir: installed, strict: true })
     expect(messages).toEqual([])
+  }, 30_000)
+
+  it('[property] packed, resolves to its types under Node and bundlers (attw); only require() cannot load a module', () => {
+    const tarball = execFileSync('npm', ['pack', '--silent', '--offline', '--pack-destination', stranger], {
+      cwd: installed,
+      encoding: 'utf8',
+    })
+    const options = ['--profile', 'esm-only', '--format', 'json', join(stranger, tarball.trim())]
+    const { problems } = JSON.parse(execFileSync(join(binaries, 'attw'), options, { encoding: 'utf8' })) as {
+      problems: Readonly<Record<string, unknown>>
+    }
+    expect(Object.keys(problems)).toEqual(['CJSResolvesToESM'])
   }, 30_000)
 
   it('[property] runs in plain Node', () => {
