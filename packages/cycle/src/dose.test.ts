@@ -80,8 +80,8 @@ describe('dose', () => {
     expect(over.step_kg).toBe(over.toGo_kg)
   })
 
-  it('[limit] is never more than a quarter of the nameplate charge, and none where the target cannot be reached', () => {
-    expect(doseOf(plate('thermostatic'), 0.5, toNameplate).step_kg).toBeLessThanOrEqual(0.25 * 3.2)
+  it('[limit] starts with no more than 15 % of the nameplate charge, and none where the target cannot be reached', () => {
+    expect(doseOf(plate('thermostatic'), 0.5, toNameplate).step_kg).toBeLessThanOrEqual(0.15 * 3.2)
     const {
       twin,
       learned,

@@ -32,7 +32,9 @@ export interface DoseCare {
 /** Two-sided 90 % of a normal distribution. */
 const NINETY = 1.645
 /** Superheat that a step must leave, K: below it liquid is near the compressor. */
-const LEAST_SUPERHEAT_K = 1
+const LEAST_SUPERHEAT_K = 2
+/** Of the nameplate charge: before the system has answered to a weighed step, and after. */
+const FIRST_STEP = 0.15
 const GREATEST_STEP = 0.25
 /** An interval wider than this share of the nameplate charge, to either side, is tried by half first. */
 const WIDE = 0.12
@@ -43,8 +45,8 @@ const WIDE = 0.12
  *
  * Adding stops one standard deviation short of the goal, so that it is approached from below; recovery does not.
  * Half-step rules (*common practice*): half where the refrigerant burns, where the charge is critical (capillary), where
- * the interval is wide, and where the whole step could flood within that interval; never more than a quarter of
- * the nameplate charge at once.
+ * the interval is wide, and where the whole step could flood within that interval; never more than 15 % of
+ * the nameplate charge in the first step and a quarter in a later one.
  *
  * @returns undefined when the target is not reached at any charge from 0.3 to 2.5 times the nameplate's
  */
@@ -61,7 +63,7 @@ export function dose(
   const sd = doseSd(sized, learned, last, target, wanted)
   if (sd === undefined) return undefined
   const reasons = halves(sized, learned, last.conditions, toGo_kg, sd, care)
-  const most = GREATEST_STEP * sized.rated.charge_kg
+  const most = (last.added_kg === 0 ? FIRST_STEP : GREATEST_STEP) * sized.rated.charge_kg
   const whole = toGo_kg > 0 ? Math.max(toGo_kg - sd, toGo_kg / 2) : toGo_kg
   const wish = reasons.length > 0 ? toGo_kg / 2 : whole
   return {
