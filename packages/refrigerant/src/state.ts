@@ -20,6 +20,8 @@ export interface State {
   readonly quality?: number
 }
 
+/** Below the vapour pressure of every refrigerant at its lowest temperature, and far below any vacuum a pump draws. */
+const MIN_PRESSURE_PA = 1e-5
 /** On the line of a pure fluid, and of an azeotrope, p and T say nothing about how much has evaporated. */
 const ON_THE_LINE_K = 1e-6
 /** No pressure above this multiple of the critical one can be two-phase near the critical temperature. */
@@ -28,14 +30,14 @@ const CLEAR_OF_CRITICAL = 1.02
 /**
  * The state at a pressure and a temperature, from the equations of state.
  *
- * @param pressure Pa absolute, above 0 to the refrigerant's `range.maxPressure_Pa`
+ * @param pressure Pa absolute, 1e-5 Pa to the refrigerant's `range.maxPressure_Pa`
  * @param temperature K, within the refrigerant's `range`
  * @returns also a problem exactly on the line of a pure fluid, where a quality is needed, and next to the critical point
  */
 export function stateAt(refrigerant: Refrigerant, pressure: Pascal, temperature: Kelvin): Result<State, Problem> {
   const { range, engine } = refrigerant
   const problem =
-    outOfRange('pressure', pressure, Number.MIN_VALUE, range.maxPressure_Pa, 'Pa') ??
+    outOfRange('pressure', pressure, MIN_PRESSURE_PA, range.maxPressure_Pa, 'Pa') ??
     outOfRange('temperature', temperature, range.minTemperature_K, range.maxTemperature_K, 'K')
   if (problem) return fail(problem)
   const { saturation } = engine.limits

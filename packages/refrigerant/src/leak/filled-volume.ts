@@ -4,7 +4,14 @@ import type { Refrigerant } from '../refrigerant.ts'
 import { saturationAtTemperature } from '../saturation.ts'
 import { type ClosedVolume, closedVolume, solveClosedVolume } from './closed-volume.ts'
 
-/** The volume filled with fresh refrigerant, liquid and vapour in equilibrium. */
+const ITERATIONS = 40
+const LAST_CHANGE = 1e-9
+
+/**
+ * The volume filled with fresh refrigerant until its liquid takes up this share at rest. Liquid and vapour differ in
+ * composition and only together have the nominal one, so the amount is found by iteration from what it would be at the
+ * bubble point.
+ */
 export function filledVolume(
   refrigerant: Refrigerant,
   temperature: Kelvin,
@@ -24,9 +31,16 @@ export function filledVolume(
     vapour += Math.exp(u[i]!)
   }
   volume.u[2 * count] = liquidFill
-  const total = liquidFill * Math.exp(u[count]!) + (1 - liquidFill) * vapour
-  const content = moleFractions.map((x) => x * total)
-  return solveClosedVolume(volume, content) ? ok({ volume, content }) : fail(unsettled(refrigerant, temperature))
+  const liquid = Math.exp(u[count]!)
+  let total = liquidFill * liquid + (1 - liquidFill) * vapour
+  for (let k = 0; k < ITERATIONS; k++) {
+    const content = moleFractions.map((x) => x * total)
+    if (!solveClosedVolume(volume, content)) break
+    const short = liquidFill - volume.u[2 * count]!
+    if (Math.abs(short) < LAST_CHANGE) return ok({ volume, content })
+    total += short * (liquid - vapour)
+  }
+  return fail(unsettled(refrigerant, temperature))
 }
 
 const unsettled = ({ name }: Refrigerant, temperature: number): Problem => ({

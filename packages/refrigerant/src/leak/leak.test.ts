@@ -80,6 +80,19 @@ describe('leak', () => {
     expect(after.chartError.superheat_K).toBeCloseTo(1, 1)
   })
 
+  it('[property] before the leak, liquid takes up the share that was asked for, and the blend has its nominal composition', () => {
+    for (const name of ['R-454B', 'R-448A', 'R-455A', 'R-472A', 'R-134a']) {
+      for (const liquidFill of [0.01, 0.05, 0.3, 0.7, 0.95]) {
+        const { before } = leaked(name, 0.1, { liquidFill })
+        expect(before.liquidVolumeFraction).toBeCloseTo(liquidFill, 8)
+        const nominal = computed(name).components
+        for (const { name: component, massFraction } of nominal) {
+          expect(before.massFractions[component]).toBeCloseTo(massFraction, 12)
+        }
+      }
+    }
+  })
+
   it('[limit] a liquid leak shifts far less than a vapour leak of the same mass', () => {
     const shift = ({ before, after }: Leak) => Math.abs(after.massFractions['R-32']! - before.massFractions['R-32']!)
     expect(shift(leaked('R-407C', 0.4, { from: 'liquid' }))).toBeLessThan(0.3 * shift(leaked('R-407C', 0.4)))
