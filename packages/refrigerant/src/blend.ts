@@ -1,6 +1,7 @@
 import { fail, ok, outOfRange, type Problem, type Result } from '@chargewright/quantity'
-import { compileRecipe, fluidNamed, unknownName } from './find-refrigerant.ts'
+import { compileRecipe, unknownName } from './find-refrigerant.ts'
 import type { Refrigerant } from './refrigerant.ts'
+import { fluidNamed } from './refrigerant-name.ts'
 
 /** How far the fractions may be from a sum of 1 before they are taken for a mistake. */
 const SUM_TOLERANCE = 1e-6

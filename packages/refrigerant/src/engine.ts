@@ -77,7 +77,7 @@ export function stateOf(engine: Engine, temperature: number, density: number, ou
   out.entropy_J_kgK -= engine.reference.entropy_J_kgK
 }
 
-function molesOf(components: readonly FluidFile[], massFractions: Float64Array): Float64Array {
+export function molesOf(components: readonly FluidFile[], massFractions: Float64Array): Float64Array {
   const moles = massFractions.map((w, i) => w / components[i]!.molarMass_kg_mol)
   const total = moles.reduce((sum, n) => sum + n, 0)
   return moles.map((n) => n / total)

@@ -2,6 +2,7 @@ import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
 import type { FluidFile } from './data-file.ts'
 import { buildEngine } from './engine.ts'
 import { pairsOf } from './pair-data.ts'
+import { recipeOf } from './recipe.ts'
 import { type Refrigerant, refrigerant } from './refrigerant.ts'
 import { type Listed, listed, listedAs, similarNames } from './refrigerant-name.ts'
 
@@ -27,11 +28,11 @@ export function findRefrigerant(name: string): Result<Refrigerant, Problem> {
 
 /** Designations of all refrigerants that can be computed, in numerical order. */
 export function refrigerantNames(): readonly string[] {
-  return listed.filter((entry) => pairsOf(recipe(entry).fluids).kind === 'complete').map((entry) => entry.name)
+  return listed.filter((entry) => pairsOf(recipeOf(entry).fluids).kind === 'complete').map((entry) => entry.name)
 }
 
 function compile(entry: Listed): Result<Refrigerant, Problem> {
-  const { fluids, massFractions } = recipe(entry)
+  const { fluids, massFractions } = recipeOf(entry)
   return compileRecipe(entry.name, fluids, massFractions)
 }
 
@@ -58,21 +59,6 @@ export function compileRecipe(
       engine,
     ),
   )
-}
-
-function recipe(entry: Listed): { readonly fluids: readonly FluidFile[]; readonly massFractions: readonly number[] } {
-  if (entry.kind === 'fluid') return { fluids: [entry.fluid], massFractions: [1] }
-  const parts = Object.entries(entry.row.massPercent)
-  return {
-    fluids: parts.map(([component]) => fluidNamed(component)!),
-    massFractions: parts.map(([, percent]) => percent! / 100),
-  }
-}
-
-/** The equation of a pure fluid by any of its names. */
-export function fluidNamed(name: string): FluidFile | undefined {
-  const entry = listedAs(name)
-  return entry?.kind === 'fluid' ? entry.fluid : undefined
 }
 
 export function unknownName(name: string): Problem {

@@ -26,6 +26,12 @@ export function listedAs(name: string): Listed | undefined {
   return byKey.get(keyOf(name))
 }
 
+/** The equation of a pure fluid by any of its names. */
+export function fluidNamed(name: string): FluidFile | undefined {
+  const entry = listedAs(name)
+  return entry?.kind === 'fluid' ? entry.fluid : undefined
+}
+
 /** Names that begin like the one asked for, for the message that it is not known. */
 export function similarNames(name: string): readonly string[] {
   const key = keyOf(name)

@@ -41,6 +41,22 @@ export function traceEnvelope(
   return { side, nodes: [...colder.reverse(), ...warmer.slice(1)] }
 }
 
+/** As much of one line as leads from its first point past a pressure; undefined if no start is found. */
+export function traceToPressure(
+  model: MixtureModel,
+  z: Float64Array,
+  side: Side,
+  pressure_Pa: number,
+): Envelope | undefined {
+  const work = incipient(model, z, side)
+  if (!firstPoint(work)) return undefined
+  const sign = side === 'bubble' ? 1 : -1
+  const first = nodeOf(work)
+  const lnP = Math.log(pressure_Pa)
+  if (first.lnP < lnP) return { side, nodes: follow(work, first, -sign, (node) => node.lnP >= lnP) }
+  return { side, nodes: follow(work, first, sign, (node) => node.lnP <= lnP).reverse() }
+}
+
 /** Nodes from `from` on, in steps of S towards more or less spread until `done`, or until even the shortest step fails. */
 function follow(work: Incipient, from: EnvelopeNode, direction: number, done: (node: EnvelopeNode) => boolean) {
   const nodes = [from]

@@ -1,12 +1,13 @@
-import { fail, ok, type Problem, pascal, type Result } from '@chargewright/quantity'
+import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
 import ozoneFile from '../../data/facts/ozone.json' with { type: 'json' }
 import usesFile from '../../data/facts/uses.json' with { type: 'json' }
-import { findRefrigerant, unknownName } from '../find-refrigerant.ts'
+import { unknownName } from '../find-refrigerant.ts'
+import { recipeOf } from '../recipe.ts'
 import { type Listed, listedAs } from '../refrigerant-name.ts'
-import { saturationAtPressure } from '../saturation.ts'
 import { type ChargeLimits, chargeLimits } from './charge-limits.ts'
 import type { Fact } from './fact.ts'
 import { GWP_EDITIONS, type GwpEdition, globalWarmingPotential } from './gwp.ts'
+import { type Boiling, normalBoiling } from './normal-boiling.ts'
 import { type SafetyFacts, safetyFacts } from './safety.ts'
 
 /** What is known about a refrigerant beside its properties. What is not known is absent, never guessed. */
@@ -22,10 +23,9 @@ export interface RefrigerantFacts extends SafetyFacts {
   /** How it leaves the cylinder. */
   readonly cylinderRule: Fact<'as liquid, throttled to vapour into a running low side' | 'as vapour or as liquid'>
   /** At one standard atmosphere; absent where the equations cannot say, as for carbon dioxide, which sublimes there. */
-  readonly normalBoiling?: Fact<{ readonly bubble_K: number; readonly dew_K: number; readonly glide_K: number }>
+  readonly normalBoiling?: Fact<Boiling>
 }
 
-const STANDARD_ATMOSPHERE = pascal(101_325)
 const ozone = new Map(ozoneFile.rows.map((row) => [row.name, row.class as 'I' | 'II']))
 const uses = new Map(usesFile.rows.map((row) => [row.name, row.use]))
 
@@ -38,7 +38,7 @@ export function refrigerantFacts(name: string): Result<RefrigerantFacts, Problem
   const limits = chargeLimits(safety)
   const ozoneClass = worstOzoneClass(Object.keys(composition.value))
   const use = uses.get(entry.name)
-  const boiling = normalBoiling(entry.name)
+  const boiling = normalBoiling(recipeOf(entry))
   return ok({
     name: entry.name,
     kind: entry.kind === 'fluid' ? 'pure' : 'blend',
@@ -74,14 +74,4 @@ function gwpOf(composition: Readonly<Record<string, number>>): RefrigerantFacts[
 function worstOzoneClass(components: readonly string[]): 'I' | 'II' | undefined {
   const classes = components.map((component) => ozone.get(component))
   return classes.includes('I') ? 'I' : classes.includes('II') ? 'II' : undefined
-}
-
-function normalBoiling(name: string): RefrigerantFacts['normalBoiling'] {
-  const found = findRefrigerant(name)
-  const saturation = found.ok ? saturationAtPressure(found.value, STANDARD_ATMOSPHERE) : found
-  if (!saturation.ok) return undefined
-  const bubble_K = saturation.value.bubble.temperature_K
-  const dew_K = saturation.value.dew.temperature_K
-  const source = 'computed from the equations of state at 101 325 Pa'
-  return { value: { bubble_K, dew_K, glide_K: dew_K - bubble_K }, source, confirmed: true }
 }
