@@ -1,4 +1,7 @@
-import { describe, expect, test } from 'vitest'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, describe, expect, test } from 'vitest'
 import { scriptedTerminal } from '../test/scripted-terminal.ts'
 import { run } from './cli.ts'
 import { EXAMPLES } from './help-examples.ts'
@@ -8,6 +11,11 @@ async function chargewright(args: readonly string[], stdin = '') {
   const code = await run(args, terminal)
   return { code, out: terminal.out, err: terminal.err }
 }
+
+/** Records are written into a folder of the test's own. */
+const folder = mkdtempSync(join(tmpdir(), 'chargewright-'))
+const intoFolder = (word: string) => (/^record\.(pdf|csv)$/.test(word) ? join(folder, word) : word)
+afterAll(() => rmSync(folder, { recursive: true }))
 
 const ADD = 'examples/orifice-add.json'
 
@@ -28,6 +36,19 @@ describe('exit codes', () => {
     [['saturation', 'R-22', '--temperature', '40 degF', '--altitude', '90 km'], 1],
     [['state', 'R-22', '--pressure', '69 psig', '--quality', 'half'], 1],
     [['list', 'R-99999'], 1],
+    [['airflow', 'heat', '--volts', '240V', '--amps', '28A', '--rise', '2'], 1],
+    [['airflow', 'traverse', '--width', '20 in', '--height', '12 in', '600', '610'], 1],
+    [['airflow', 'fan-table', 'package.json', '--static', '0.5 inH2O'], 1],
+    [['compressor', 'rating', 'package.json', '--suction', '45 degF', '--discharge', '115 degF'], 1],
+    [['compressor', 'supply', '460 V', '460 V', '--nominal', '460 V'], 1],
+    [['evacuation', 'package.json'], 1],
+    [['pressure-test', '0 h, 300 psig, 90 degF', '12 h, 283, 60 degF'], 1],
+    [['weigh-in', '--refrigerant', 'R-22', '--nameplate-charge', '6'], 1],
+    [['weigh-in', 'package.json'], 1],
+    [['cylinders', 'package.json'], 1],
+    [['leak-rate', 'no-such-file.json'], 1],
+    [['report', ADD, '-o', 'no-such-folder/record.pdf'], 1],
+    [['report', 'package.json', '--csv', 'record.csv'], 1],
     [[], 2],
     [['weigh'], 2],
     [['assess'], 2],
@@ -39,6 +60,18 @@ describe('exit codes', () => {
     [['saturation', 'R-22', '--batch'], 2],
     [['saturation', '--batch', '--pressure', '69 psig'], 2],
     [['state', 'R-22', '--pressure', '69 psig'], 2],
+    [['airflow', 'heat', '--volts', '240V', '--amps', '28A'], 2],
+    [['airflow', 'traverse', '--width', '20 in'], 2],
+    [['airflow', 'guess'], 2],
+    [['compressor', 'rating', '--suction', '45 degF', '--discharge', '115 degF'], 2],
+    [['evacuation'], 2],
+    [['pressure-test', '0 h, 300 psig, 90 degF'], 2],
+    [['weigh-in'], 2],
+    [['weigh-in', ADD, '--refrigerant', 'R-22'], 2],
+    [['cylinders'], 2],
+    [['leak-rate'], 2],
+    [['report', ADD], 2],
+    [['report', '-o', 'record.pdf'], 2],
   ])('[property] %j ends with %i', async (args, code) => {
     const ended = await chargewright(args)
     expect(ended.code).toBe(code)
@@ -109,7 +142,27 @@ test.each(examples)('[property] the example of the help works: %s', async (examp
   const [command = '', piped] = example.split(' | ').toReversed()
   const stdin = piped === undefined ? '' : (/^ *echo '(.*)'$/.exec(piped)?.[1] ?? '')
   const words = [...command.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? '')
-  const { code, out } = await chargewright(words.slice(1), stdin)
+  const { code, out } = await chargewright(words.slice(1).map(intoFolder), stdin)
   expect(code).toBe(0)
   expect(out).not.toContain('"error"')
+})
+
+describe('report', () => {
+  test('[property] writes PDF and table where it was told, and says so', async () => {
+    const [pdf, csv] = [intoFolder('record.pdf'), intoFolder('record.csv')]
+    const { out } = await chargewright(['report', ADD, '-o', pdf, '--csv', csv])
+    expect(out).toBe(`wrote ${pdf}\nwrote ${csv}\n`)
+    expect(readFileSync(pdf, 'latin1')).toMatch(/^%PDF-1\.7.*D:20260701120000Z/s)
+    expect(readFileSync(csv, 'utf8')).toContain('2026-07-01T12:00:00Z')
+  })
+
+  test('[property] carries what the file says about itself, and the time when it was made', async () => {
+    const { out } = await chargewright(['report', ADD, '--json'])
+    expect(JSON.parse(out)).toMatchObject({
+      format: 'chargewright-record',
+      created: '2026-07-01T12:00:00Z',
+      visit: { about: expect.stringContaining('Invented') },
+      finding: { kind: 'add' },
+    })
+  })
 })

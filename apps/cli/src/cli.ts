@@ -139,7 +139,7 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
       end(flags.batch ? batch(command, listBatch) : answerList(names, flags, terminal)),
     )
 
-  const declaring = { chargewright, terminal, end }
+  const declaring = { chargewright, terminal, end, batch }
   declareAirflow(declaring)
   declareCompressor(declaring)
   declareEvacuation(declaring)

@@ -6,16 +6,14 @@ import { type Accuracy, typedReading } from './typed-reading.ts'
 /** Reads one value of a file, or tells everything that is wrong with it, by its path. */
 export type Reader<Value> = (input: unknown, field: string) => Result<Value, readonly Problem[]>
 
-/** Reads a file from its JSON text. */
-export function readJson<Value>(json: string, what: string, read: Reader<Value>): Result<Value, readonly Problem[]> {
-  let data: unknown
+/** Reads JSON text; what it holds is the business of a reader. */
+export function parseJson(json: string, what: string): Result<unknown, readonly Problem[]> {
   try {
     // Some editors put a byte order mark before the text, which JSON does not know.
-    data = JSON.parse(json.replace(/^\uFEFF/, ''))
+    return ok(JSON.parse(json.replace(/^\uFEFF/, '')))
   } catch (error) {
     return fail([unreadable(what, json, `JSON (${error instanceof Error ? error.message.slice(0, 100) : 'not JSON'})`)])
   }
-  return read(data, what)
 }
 
 type Readers = Readonly<Record<string, Reader<unknown>>>

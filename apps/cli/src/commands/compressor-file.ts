@@ -12,7 +12,7 @@ import {
 } from '@chargewright/compressor'
 import { fail, ok, type Problem, type Quantity, type Result } from '@chargewright/quantity'
 import { missing, unreadable } from '../failure.ts'
-import { choice, fields, list, number, readJson, text, typed } from '../json-reader.ts'
+import { choice, fields, list, number, parseJson, text, typed } from '../json-reader.ts'
 
 /** What a table of points does not say itself. */
 export interface TableFacts {
@@ -81,7 +81,9 @@ const FORMAT = fields(
 )
 
 function fromJson(json: string): Result<Compressor, readonly Problem[]> {
-  const read = readJson(json, 'compressor file', FORMAT)
+  const data = parseJson(json, 'compressor file')
+  if (!data.ok) return data
+  const read = FORMAT(data.value, 'compressor file')
   if (!read.ok) return read
   const { degrees, ratings, suction, discharge, returnSuperheat, returnTemperature, voltage, phases = 1 } = read.value
   const problems = [

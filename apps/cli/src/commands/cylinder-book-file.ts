@@ -1,6 +1,6 @@
 import type { CylinderBook, Movement } from '@chargewright/ledger'
 import type { Problem, Result } from '@chargewright/quantity'
-import { choice, fields, list, type Reader, readJson, text, truth, typed, variant } from '../json-reader.ts'
+import { choice, fields, list, type Reader, text, truth, typed, variant } from '../json-reader.ts'
 
 // Steps of 1 to 10 g, off by 0.05 to 0.1 % and a step, the coarse middle: common practice.
 const SCALE = { limit: 0.005, fraction: 0.001, source: 'charging scale, common practice' }
@@ -63,7 +63,5 @@ const file = fields(
   { about: text },
 )
 
-/** Reads a cylinder book from its JSON text; weights without a ± are those of a charging scale. */
-export function readCylinderBook(json: string): Result<CylinderBook, readonly Problem[]> {
-  return readJson(json, 'cylinder book', file)
-}
+/** Reads a cylinder book; weights without a ± are those of a charging scale. */
+export const readCylinderBook = (data: unknown): Result<CylinderBook, readonly Problem[]> => file(data, 'cylinder book')

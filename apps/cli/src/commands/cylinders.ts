@@ -8,8 +8,9 @@ export interface CylindersAnswer {
   readonly room: ReadonlyMap<CylinderAccount, Result<Quantity<'mass'>, Problem>>
 }
 
-export function cylinders(json: string): Result<CylindersAnswer, readonly Problem[]> {
-  const book = readCylinderBook(json)
+/** @param data a cylinder book, as its JSON was parsed */
+export function cylinders(data: unknown): Result<CylindersAnswer, readonly Problem[]> {
+  const book = readCylinderBook(data)
   if (!book.ok) return book
   const balance = balanceBook(book.value)
   const fillable = balance.cylinders.filter(({ cylinder }) => cylinder.refillable)

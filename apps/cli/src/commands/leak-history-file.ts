@@ -1,6 +1,6 @@
 import { APPLIANCE_USES, type ApplianceUse } from '@chargewright/ledger'
 import type { Problem, Result } from '@chargewright/quantity'
-import { choice, fields, list, type Reader, readJson, text, truth, typed } from '../json-reader.ts'
+import { choice, fields, list, type Reader, text, truth, typed } from '../json-reader.ts'
 
 const SCALE = { limit: 0.005, fraction: 0.001, source: 'charging scale, common practice' }
 const uses = Object.keys(APPLIANCE_USES) as ApplianceUse[]
@@ -48,7 +48,6 @@ const file = fields(
 
 export type LeakHistoryFile = typeof file extends Reader<infer Value> ? Value : never
 
-/** Reads the leak history of one appliance from its JSON text. */
-export function readLeakHistory(json: string): Result<LeakHistoryFile, readonly Problem[]> {
-  return readJson(json, 'leak history', file)
-}
+/** Reads the leak history of one appliance; additions without a ± were weighed on a charging scale. */
+export const readLeakHistory = (data: unknown): Result<LeakHistoryFile, readonly Problem[]> =>
+  file(data, 'leak history')

@@ -43,8 +43,9 @@ export interface LeakRateAnswer {
   readonly euCheck: EuLeakCheck
 }
 
-export function leakRate(json: string): Result<LeakRateAnswer, readonly Problem[]> {
-  const file = readLeakHistory(json)
+/** @param data a leak history, as its JSON was parsed */
+export function leakRate(data: unknown): Result<LeakRateAnswer, readonly Problem[]> {
+  const file = readLeakHistory(data)
   if (!file.ok) return file
   const history = file.value
   const on = history.on ?? lastDay(history)

@@ -2,8 +2,8 @@ import { type Assessment, assess, type ProcedureStep, type Target, weighInProced
 import { fail, ok, type Problem, type Quantity, type Result } from '@chargewright/quantity'
 import { findRefrigerant } from '@chargewright/refrigerant'
 import {
+  checkVisitFile,
   fold,
-  readVisitFile,
   type SystemStatement,
   type Visit,
   type VisitEvent,
@@ -42,9 +42,11 @@ const FLAG_FACTS = [
   'floodingCharge',
 ] as const
 
-/** Asks a visit file. */
-export function weighIn(json: string): Result<WeighInAnswer, readonly Problem[]> {
-  const file = readVisitFile(json)
+export const SYSTEM_FLAGS = [...FLAG_FACTS, 'liquidTemperature'] as const
+
+/** @param data a visit file, as its JSON was parsed */
+export function weighIn(data: unknown): Result<WeighInAnswer, readonly Problem[]> {
+  const file = checkVisitFile(data)
   return file.ok ? answer(file.value) : file
 }
 

@@ -1,5 +1,6 @@
 import type { Problem, Result, UnitPreference } from '@chargewright/quantity'
 import type { Command } from 'commander'
+import type { BatchVerb } from '../batch/answer-line.ts'
 import { atFault, type ExitCode, type Failure, wrongUsage } from '../failure.ts'
 import { UNIT_SYSTEMS } from '../options.ts'
 import { print } from '../print.ts'
@@ -10,12 +11,15 @@ export interface Declaring {
   readonly chargewright: Command
   readonly terminal: Terminal
   readonly end: (ended: Promise<ExitCode>) => Promise<void>
+  /** Answers every line of stdin in place of one question. */
+  readonly batch: (command: Command, verb: BatchVerb) => Promise<ExitCode>
 }
 
 /** The flags that every verb with sentences has. */
 export interface FormFlags {
   readonly units: keyof typeof UNIT_SYSTEMS
   readonly json?: boolean
+  readonly batch?: boolean
 }
 
 /** The two forms of one answer, both in the reader's units. */

@@ -1,19 +1,19 @@
 import { fail } from '@chargewright/quantity'
 import { METERING_DEVICES } from '@chargewright/visit'
-import { Option } from 'commander'
-import { type WeighInFlags, weighIn, weighInByFlags } from '../commands/weigh-in.ts'
+import { type Command, Option } from 'commander'
+import { SYSTEM_FLAGS, type WeighInFlags, weighIn, weighInByFlags } from '../commands/weigh-in.ts'
 import { weighInJson } from '../commands/weigh-in-json.ts'
 import { weighInText } from '../commands/weigh-in-text.ts'
 import { type ExitCode, missing, wrongUsage } from '../failure.ts'
 import { EXAMPLES } from '../help-examples.ts'
 import * as option from '../options.ts'
 import { badFlags, type Declaring, type FormFlags, printIn } from './declaring.ts'
-import { answerFile } from './file-verb.ts'
+import { answerFile, fileBatch } from './file-verb.ts'
 
 const VERB = { file: 'visit file', ask: weighIn, text: weighInText, json: weighInJson }
 
 /** Declares `weigh-in`: the charge by weight, from a visit or from flags. */
-export function declareWeighIn({ chargewright, terminal, end }: Declaring): void {
+export function declareWeighIn({ chargewright, terminal, end, batch }: Declaring): void {
   const answer = (
     path: string | undefined,
     { units, json, ...system }: WeighInFlags & FormFlags,
@@ -46,6 +46,10 @@ export function declareWeighIn({ chargewright, terminal, end }: Declaring): void
     .option('--flooding-charge <mass>', 'the maker’s, for head-pressure control: "3 lb"')
     .addOption(option.units())
     .addOption(option.json('the charge and the sequence'))
+    .addOption(option.batch('a visit file', ...SYSTEM_FLAGS))
     .addHelpText('after', EXAMPLES['weigh-in'])
-    .action((path: string | undefined, flags: WeighInFlags & FormFlags) => end(answer(path, flags)))
+    .action((path: string | undefined, flags: WeighInFlags & FormFlags, command: Command) => {
+      const lines = fileBatch(VERB, option.UNIT_SYSTEMS[flags.units])
+      return end(flags.batch ? batch(command, lines) : answer(path, flags))
+    })
 }

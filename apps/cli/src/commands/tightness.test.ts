@@ -1,0 +1,97 @@
+import { readFileSync } from 'node:fs'
+import { INCH_POUND, METRIC } from '@chargewright/quantity'
+import { describe, expect, test } from 'vitest'
+import { type EvacuationFlags, evacuation } from './evacuation.ts'
+import { evacuationJson } from './evacuation-json.ts'
+import { evacuationText } from './evacuation-text.ts'
+import { pressureTest } from './pressure-test.ts'
+import { pressureTestJson } from './pressure-test-json.ts'
+import { pressureTestText } from './pressure-test-text.ts'
+
+const log = (name: string) => readFileSync(`examples/service/${name}.csv`, 'utf8')
+
+describe('evacuation', () => {
+  function found(text: string, flags: Partial<EvacuationFlags> = {}) {
+    const finding = evacuation(text, { criterion: 'specification', ...flags })
+    if (!finding.ok) throw new Error(JSON.stringify(finding.error))
+    return finding.value
+  }
+
+  test.each([
+    ['vacuum-levels', {}, 'not-held', 'moisture'],
+    ['vacuum-rises', {}, 'pass', 'leak'],
+    ['vacuum-rises', { limit: '400 micron' }, 'not-held', 'leak'],
+    ['vacuum-rises', { coldest: '-30 °C' }, 'too-cold', 'leak'],
+    ['vacuum-rises', { start: '20 Pa' }, 'not-deep-enough', 'leak'],
+    ['vacuum-rises', { hold: '2 h' }, 'keep-watching', 'leak'],
+  ])('[property] %s with %j is %s, by %s', (name, flags, kind, cause) => {
+    expect(found(log(name), flags)).toMatchObject({ kind, cause })
+  })
+
+  test('[property] speaks in micron or in Pa, as the gauge does, and gives the fit in SI', () => {
+    const finding = found(log('vacuum-rises'))
+    expect(evacuationText(finding, INCH_POUND, 80)).toContain('at most 481 micron in 60 min')
+    expect(evacuationText(finding, METRIC, 80)).toContain('at most 64 Pa a in 60 min')
+    expect(evacuationJson(finding, METRIC)).toMatchObject({
+      fit: { model: 'leak', leak_Pa_s: expect.closeTo(0.0083, 3) },
+    })
+  })
+
+  test('[property] bare numbers without a heading take the unit of the flag', () => {
+    const bare = '0,39\n600,45\n3600,60\n'
+    expect(found(bare, { unit: 'Pa' })).toMatchObject({ kind: 'pass' })
+    expect(found(bare, { unit: 'micron' })).toMatchObject({ kind: 'pass' })
+    expect(evacuation(bare, { criterion: 'habit' })).toMatchObject({ error: [{ field: 'line 1, pressure' }] })
+    expect(evacuation(bare, { criterion: 'habit', unit: 'psig' })).toMatchObject({ error: [{ field: 'unit' }] })
+  })
+
+  test('[limit] the log and every flag that cannot be read are told at once', () => {
+    const refused = evacuation('time,micron\n0,x\n', { criterion: 'habit', start: '5', hold: 'long', coldest: '1' })
+    const fields = refused.ok ? [] : refused.error.map(({ field }) => field)
+    expect(fields).toEqual(['line 2, pressure', 'start', 'hold', 'coldest'])
+  })
+})
+
+describe('pressure-test', () => {
+  const START = '0 h, 300 psig, 90 degF'
+  const STEPS = { gaugeStep: '1 psi', thermometerStep: '0.1 degF' }
+
+  function found(...args: Parameters<typeof pressureTest>) {
+    const answer = pressureTest(...args)
+    if (!answer.ok) throw new Error(JSON.stringify(answer.error))
+    return answer.value
+  }
+
+  // COMPUTED by the gas law: (300 + 14.696) psia · (60 + 459.67)/(90 + 459.67) = 297.5 psia, 282.8 psig.
+  test('[oracle] what the cold took is not a leak; ten psi more are', () => {
+    const kept = found([START, '12 h, 282.8 psig, 60 degF'], STEPS).last
+    expect(kept.kind).toBe('no-leak-seen')
+    expect(Math.abs(kept.change.si)).toBeLessThan(700)
+    expect(found([START, '12 h, 272.8 psig, 60 degF'], STEPS).last.kind).toBe('leak')
+  })
+
+  test('[property] each later reading is held against the first, and the last one is the finding', () => {
+    const answer = found([START, '1 h, 300 psig, 90 degF', '12 h, 250 psig, 60 degF'], STEPS)
+    expect(answer.findings.map(({ finding }) => finding.kind)).toEqual(['no-leak-seen', 'leak'])
+    expect(pressureTestText(answer, INCH_POUND, 80)).toMatch(/^leak .*After 60 min: No leak seen/s)
+    expect(pressureTestJson(answer, INCH_POUND)).toMatchObject({
+      kind: 'leak',
+      readings: [{ after_s: 3600, kind: 'no-leak-seen' }, { after_s: 43_200 }],
+    })
+  })
+
+  test.each([
+    [[], 'missing', 'readings'],
+    [[START], 'missing', 'readings'],
+    [[START, '12 h, 283 psig'], 'unreadable', 'reading 2'],
+    [[START, '12 h, 283, 60 degF'], 'unreadable', 'reading 2, pressure'],
+    [[START, START], 'out-of-range', 'duration of the test'],
+  ])('[limit] readings %j are refused', (readings, kind, field) => {
+    expect(pressureTest(readings, {})).toMatchObject({ error: [{ kind, field }] })
+  })
+
+  test('[limit] the step of one instrument alone is not enough', () => {
+    const readings = [START, '12 h, 283 psig, 60 degF']
+    expect(pressureTest(readings, { gaugeStep: '1 psi' })).toMatchObject({ error: [{ field: 'thermometer-step' }] })
+  })
+})
