@@ -14,6 +14,16 @@ test('[property] the step that is asked for fills in the form, all but what the 
   await expect(word(page)).toHaveText('not ready')
 })
 
+test('[property] a step that a twin sized says under it how far the way is, in the words of its reason', async ({
+  page,
+}) => {
+  await openDemo(page, 'demo-orifice-add')
+  const range = page.locator('.dose-range')
+  await expect(range).toBeVisible()
+  const words = (await range.textContent()) ?? ''
+  await expect(page.locator('.evidence-list .evidence', { hasText: words }).first()).toBeAttached()
+})
+
 test('[limit] a move without its parts is not kept, and the form says which is missing', async ({ page }) => {
   await newVisit(page)
   await page.locator('summary', { hasText: 'Refrigerant moved' }).click()

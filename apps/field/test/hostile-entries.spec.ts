@@ -27,6 +27,10 @@ test('[limit] what cannot be read stays in its field with what is wrong, and is 
   await page.keyboard.press('Enter')
   await expect(logLines(page)).toHaveCount(1)
   await expect(field(page, SUCTION)).toHaveAttribute('aria-invalid', 'false')
+  // The finding still rests on what was kept: the field says so.
+  await field(page, SUCTION).fill('pasta')
+  await page.keyboard.press('Enter')
+  await expect(page.locator(`#${SUCTION}-says`)).toContainText('“118 psig” still counts')
 })
 
 test('[limit] a text that is too long for the record is refused by the name of its field', async ({ page }) => {

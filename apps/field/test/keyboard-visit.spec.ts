@@ -31,7 +31,7 @@ test('[property] a whole orifice visit is typed by keyboard alone, from nothing 
 
   // What the finding still asks for is reached by its own button, with the focus on the field.
   await expect(word(page)).toHaveText('cannot tell')
-  await page.getByRole('button', { name: 'Enter running without a change' }).focus()
+  await page.getByRole('button', { name: 'Answer: running without a change' }).focus()
   await page.keyboard.press('Enter')
   await expect(page.locator('#observation-running-time')).toBeFocused()
   await page.keyboard.press('Enter')

@@ -8,6 +8,7 @@ test('[property] one tap turns all units over, on this device for good', async (
   await expect(sentence(page)).toContainText(' g,')
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('7.58')
   await expect(page.locator('#reading-suction-pressure-unit')).toHaveText('bar g')
+  await expect(page.locator('#system-nameplateSubcooling-says')).toHaveText('for example 5.6 K')
   await page.reload()
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('7.58')
   await expect(logLines(page).filter({ hasText: 'Suction pressure' })).toContainText('110 psig')

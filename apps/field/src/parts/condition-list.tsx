@@ -17,20 +17,21 @@ interface Props {
   readonly showEntry: (eventId: string) => void
 }
 
-/** What must hold before the method may speak, each with its state and what to do about it. */
+/** What must hold before the method may speak, each with its state and what to do about it; what is wanting first. */
 export function ConditionList({ conditions, units, showEntry }: Props) {
   if (conditions.length === 0) return null
-  const held = conditions.filter(({ state }) => state === 'met').length
+  const held = conditions.filter(({ state }) => state === 'met')
+  const wanting = conditions.filter(({ state }) => state !== 'met')
   return (
-    <details class="fold" open={held < conditions.length}>
+    <details class="fold" open={wanting.length > 0}>
       <summary>
         <h3>Conditions</h3>
         <span class="group-count">
-          {held} of {conditions.length} hold
+          {held.length} of {conditions.length} hold
         </span>
       </summary>
       <ul class="judged">
-        {conditions.map(({ id, state, evidence, remedy, next }) => (
+        {[...wanting, ...held].map(({ id, state, evidence, remedy, next }) => (
           <li key={id}>
             <span class={`state state-${state}`}>{STATES[state]}</span>
             <div>

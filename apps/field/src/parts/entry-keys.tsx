@@ -1,6 +1,9 @@
 import { type Dimension, preferredUnit, type UnitPreference, unitsOf } from '@chargewright/quantity'
 import { turnSign, withUnit } from '../session/with-unit.ts'
 
+/** Units that no instrument of the trade shows get no key; typed, they are read all the same. */
+const WITHOUT_KEY: readonly string[] = ['Pa g', 'Pa a']
+
 const SIGNED: readonly Dimension[] = ['temperature', 'temperature difference', 'elevation']
 
 interface Props {
@@ -22,7 +25,10 @@ interface Props {
  */
 export function EntryKeys({ dimension, units, lettered, text, type, turnLetters, sameAgain, next }: Props) {
   const preferred = preferredUnit(dimension, units)
-  const offered = [preferred, ...unitsOf(dimension).filter((unit) => unit !== preferred)]
+  const offered = [
+    preferred,
+    ...unitsOf(dimension).filter((unit) => unit !== preferred && !WITHOUT_KEY.includes(unit.symbol)),
+  ]
   return (
     // Pressing a key must not take the focus from the field.
     <fieldset class="keys" aria-label="Keys" onMouseDown={(event) => event.preventDefault()}>

@@ -2,6 +2,8 @@ import type { ComponentChildren } from 'preact'
 
 interface Props {
   readonly trouble: string | undefined
+  /** What was kept before, and is still used. */
+  readonly stillCounts?: string | undefined
   readonly understood?: string | undefined
   readonly remark?: string | undefined
   /** That the entry is from before the last change to the system, in words. */
@@ -11,11 +13,12 @@ interface Props {
 }
 
 /** What stands under a field: what is wrong with it first, else what was understood, else what it means. */
-export function EntryMessage({ trouble, understood, remark, outdated, absent, children }: Props) {
+export function EntryMessage({ trouble, stillCounts, understood, remark, outdated, absent, children }: Props) {
   if (trouble !== undefined) {
     return (
       <p class="trouble" role="alert">
         {trouble}
+        {stillCounts !== undefined && ` – “${stillCounts}” still counts`}
       </p>
     )
   }

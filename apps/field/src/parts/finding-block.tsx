@@ -23,6 +23,8 @@ interface Props {
 export function FindingBlock({ assessment, change, units, showEntry }: Props) {
   const { finding, method } = assessment
   const sentence = inWords(finding.sentence, units)
+  // A step that a twin sized says first of all how far the way still is.
+  const range = finding.dose?.interval && finding.dose.evidence.from[0]?.statement
   const steps = finding.steps.map((step) => inWords(step, units))
   const toldAbove = [sentence, ...finding.next.map(({ why }) => inWords(why, units))]
   const reasons = finding.reasons.filter(
@@ -39,6 +41,7 @@ export function FindingBlock({ assessment, change, units, showEntry }: Props) {
           {sentence}
         </h2>
       </div>
+      {range && <p class="dose-range">{inWords(range, units)}</p>}
       <StepList steps={steps} />
       {change && isSettling(assessment) && <SettleClock change={change} units={units} />}
       {finding.dose && (

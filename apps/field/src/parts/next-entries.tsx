@@ -19,7 +19,8 @@ export function NextEntries({ next, toldAbove, units }: Props) {
   return (
     <div class="next">
       <button type="button" class="act" onClick={() => reveal(entryId(first.entry))}>
-        Enter {lowerFirst(entryLabel(first.entry))}
+        {first.entry.kind === 'observation' ? 'Answer: ' : 'Enter '}
+        {lowerFirst(entryLabel(first.entry))}
       </button>
       {!isTold(inWords(first.why, units)) && <p class="next-why">{inWords(first.why, units)}</p>}
       {others.length > 0 && (

@@ -124,6 +124,7 @@ export function QuantityField(props: Props) {
       <div class="entry-says" id={`${id}-says`}>
         <EntryMessage
           trouble={field.trouble.value}
+          stillCounts={kept?.typed}
           understood={understood?.ok ? format(understood.value.quantity, units) : undefined}
           remark={props.remark}
           outdated={outdated && 'read before the last change'}

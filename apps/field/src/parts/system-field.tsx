@@ -2,7 +2,9 @@ import type { UnitPreference } from '@chargewright/quantity'
 import { refrigerantNames } from '@chargewright/refrigerant'
 import { APPLICATIONS, figureKind, METERING_DEVICES, type System, type SystemStatement } from '@chargewright/visit'
 import { type FactName, factLabel } from '../session/fact-label.ts'
+import { quantityInWords } from '../session/in-words.ts'
 import type { Kept } from '../session/session.ts'
+import { understand } from '../session/understand.ts'
 import { ChartForm } from './chart-form.tsx'
 import { ChoiceField } from './choice-field.tsx'
 import { QuantityField } from './quantity-field.tsx'
@@ -50,7 +52,9 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
       return <ChartForm id={id} chart={facts.makersChart} remark={remark} state={state} />
     default: {
       const { accepts, example } = figureKind(name)
-      const figure = { id, label, accepts, units, remark, clear, absent: `for example ${example}` }
+      const read = understand(example, { label, accepts }, units)
+      const shown = read.ok ? quantityInWords(read.value.quantity, units) : example
+      const figure = { id, label, accepts, units, remark, clear, absent: `for example ${shown}` }
       return <QuantityField {...figure} kept={figures[name]} keep={choose} />
     }
   }

@@ -1,5 +1,6 @@
 import { assess } from '@chargewright/charging'
-import { describeProblem, format, type UnitPreference } from '@chargewright/quantity'
+import { describeProblem, type UnitPreference } from '@chargewright/quantity'
+import { findRefrigerant } from '@chargewright/refrigerant'
 import { type Fact, fold, METERING_DEVICES, type System } from '@chargewright/visit'
 import { useMemo } from 'preact/hooks'
 import { ActList } from '../parts/act-list.tsx'
@@ -18,6 +19,7 @@ import { VisitLog } from '../parts/visit-log.tsx'
 import { VisitTools } from '../parts/visit-tools.tsx'
 import { lastChange } from '../session/before-change.ts'
 import { besideReadings } from '../session/beside-readings.ts'
+import { quantityInWords } from '../session/in-words.ts'
 import type { Preferences } from '../session/preference.ts'
 import { remarks } from '../session/remarks.ts'
 import type { Session } from '../session/session.ts'
@@ -108,10 +110,11 @@ export function VisitScreen({ stored, session, preferences }: Props) {
 }
 
 function aboutSystem({ facts, figures }: System, units: UnitPreference, invented: boolean): string {
-  const capacity = figures.nominalCapacity && format(figures.nominalCapacity.quantity, units)
+  const capacity = figures.nominalCapacity && quantityInWords(figures.nominalCapacity.quantity, units)
+  const refrigerant = facts.refrigerant === undefined ? undefined : findRefrigerant(facts.refrigerant)
   const parts = [
     invented ? 'invented' : undefined,
-    facts.refrigerant,
+    refrigerant?.ok ? refrigerant.value.name : facts.refrigerant,
     facts.meteringDevice && METERING_DEVICES[facts.meteringDevice],
     capacity,
   ]
