@@ -54,6 +54,7 @@ export function termTable(functions: readonly WeightedParts[]): TermTable {
   const groups = functions.map((parts) => groupsOf(parts))
   const flat = groups.flat()
   const decays = distinctDecays(flat.map((group) => group[0]!.decay))
+  const decayIndex = new Map(decays.map((decay, e) => [keyOf(decay), e]))
   const terms = flat.flat()
   const maxPower = Math.max(1, ...terms.map((term) => term.d))
   const firstBell = decays.findIndex((decay) => decay.kind === 'bell')
@@ -63,7 +64,7 @@ export function termTable(functions: readonly WeightedParts[]): TermTable {
     functionCount: functions.length,
     groupStart: Int32Array.from(runningTotal(groups.map((list) => list.length))),
     groupPower: Uint8Array.from(flat, (group) => group[0]!.d),
-    groupDecay: Uint8Array.from(flat, (group) => decays.findIndex((d) => keyOf(d) === keyOf(group[0]!.decay))),
+    groupDecay: Uint8Array.from(flat, (group) => decayIndex.get(keyOf(group[0]!.decay))!),
     termStart: Int32Array.from(runningTotal(flat.map((group) => group.length))),
     n: Float64Array.from(terms, (term) => term.n),
     t,
