@@ -80,6 +80,8 @@ export interface Dose {
   readonly mass: Quantity<'mass'>
   /** Where the whole way to the target lies in nine of ten cases; known only where a twin sized the step. */
   readonly interval?: { readonly low: Quantity<'mass'>; readonly high: Quantity<'mass'> }
+  /** Why no twin sized a step that is felt for by readings. */
+  readonly withoutTwin?: Statement
   readonly phase: 'liquid' | 'vapour'
   readonly port: 'suction' | 'liquid-line' | 'receiver'
   readonly compressor: 'running' | 'stopped'

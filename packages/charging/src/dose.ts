@@ -14,13 +14,18 @@ import { twinDose } from './twin/twin-dose.ts'
 export function nextDose(asked: Case, deviation: Deviation): Dose {
   const { direction } = deviation
   const byTwin = twinDose(asked, deviation)
-  if (!byTwin) return sized(direction, ...careful(asked, byResponse(asked, deviation) ?? smallStep(asked)))
-  return { ...sized(direction, byTwin.mass.si, [byTwin.evidence]), interval: byTwin.interval }
+  if (!byTwin.ok) {
+    const [mass_kg, from] = careful(asked, byResponse(asked, deviation) ?? smallStep(asked))
+    return { ...sized(direction, mass_kg, from), withoutTwin: byTwin.error }
+  }
+  const { mass, interval, evidence } = byTwin.value
+  return { ...sized(direction, mass.si, [evidence]), interval }
 }
 
 /** A small step where nothing tells how far it is: a sight glass has no scale. */
 export function blindDose(asked: Case): Dose {
-  return sized('into-system', ...careful(asked, smallStep(asked)))
+  const withoutTwin = say`a sight glass tells that charge is missing, not how much`
+  return { ...sized('into-system', ...careful(asked, smallStep(asked))), withoutTwin }
 }
 
 function sized(direction: Dose['direction'], mass_kg: number, from: readonly Evidence[]): Dose {

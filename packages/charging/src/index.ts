@@ -15,5 +15,8 @@ export {
 } from './assessment.ts'
 export { LIMITS, type Limit } from './limit.ts'
 export type { MeasureId, Measures } from './measures/measures.ts'
+export { sitePressure } from './measures/site-pressure.ts'
+export { type LearntTwin, learntTwin } from './twin/learnt-twin.ts'
+export { sizedSystem } from './twin/sized-system.ts'
 export { VERSION } from './version.ts'
 export * from './weigh-in/index.ts'

@@ -30,7 +30,7 @@ interface Example {
 const EXAMPLES: Readonly<Record<string, Example>> = {
   'orifice-add': { method: 'superheat', finding: 'add', twin: { nameplate_oz: 104, from: 0.05, to: 0.35 } },
   'orifice-hold': { method: 'superheat', finding: 'hold' },
-  'orifice-recover': { method: 'superheat', finding: 'recover', step_oz: 0.05 * 104 },
+  'orifice-recover': { method: 'superheat', finding: 'recover', twin: { nameplate_oz: 104, from: 0.01, to: 0.3 } },
   'orifice-no-valid-test': { method: 'superheat', finding: 'not-ready', condition: 'target' },
   'orifice-cold-outdoors': { method: 'superheat', finding: 'not-ready', condition: 'outdoor-temperature' },
   'orifice-starved-coil': { method: 'superheat', finding: 'not-the-charge', cause: 'liquid-line-restriction' },
@@ -157,10 +157,11 @@ describe('step-by-step, as it goes on', () => {
     expect(until(event).finding.kind).toBe(finding)
   })
 
-  test('[property] the second step is sized by what the first one did', () => {
-    // 5 oz took the superheat from 26.76 to 21.16 °F; the 8.16 °F that are left would take 7.28 oz.
-    const { dose } = until('19').finding
-    expect(dose!.mass.si / 0.028349523).toBeCloseTo(7.28, 1)
-    expect(JSON.stringify(dose!.evidence)).toContain('Sized by the response to the last step')
+  test('[property] the interval of the second step holds what the first one suggests, and is narrower', () => {
+    // 5 oz took the superheat from 26.76 to 21.16 °F; in proportion the 8.16 °F that are left would take 7.28 oz.
+    const [first, second] = [until('12').finding.dose!.interval!, until('19').finding.dose!.interval!]
+    expect(second.low.si / OUNCE).toBeLessThan(7.28)
+    expect(second.high.si / OUNCE).toBeGreaterThan(7.28)
+    expect(second.high.si - second.low.si).toBeLessThan(first.high.si - first.low.si)
   })
 })

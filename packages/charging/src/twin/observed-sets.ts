@@ -9,7 +9,7 @@ import type { Case } from '../ruling.ts'
  * The sets of readings that a twin can learn from: one before the first weighed step, one after each. What is read of
  * the circuit counts for its own set alone; what is read of the weather and the room holds until it is read again.
  */
-export function observedSets(asked: Case): readonly Observation[] {
+export function observedSets(asked: Pick<Case, 'visit' | 'refrigerant'>): readonly Observation[] {
   const { visit } = asked
   return [undefined, ...visit.moves].flatMap((move, i) => {
     const from = move?.position ?? -1
@@ -27,7 +27,11 @@ const OF_THE_SITE: readonly ReadingId[] = [
   'condenser-entering-air',
 ]
 
-function observationOf(asked: Case, set: readonly Reading[], added_kg: number): readonly Observation[] {
+function observationOf(
+  asked: Pick<Case, 'visit' | 'refrigerant'>,
+  set: readonly Reading[],
+  added_kg: number,
+): readonly Observation[] {
   const readings = Object.fromEntries(set.map((reading) => [reading.what, reading]))
   const visit: Visit = { ...asked.visit, readings }
   const { measures } = measure(visit, asked.refrigerant)

@@ -1,0 +1,43 @@
+import { type CycleApplication, type System as CycleSystem, type Device, propertiesOf, size } from '@chargewright/cycle'
+import { fail, type Problem, type Result } from '@chargewright/quantity'
+import { findRefrigerant } from '@chargewright/refrigerant'
+import { figureKind, type System } from '@chargewright/visit'
+
+/**
+ * The model of a system, sized from the facts that a visit states of it: the ground of twin, charging chart and dose.
+ *
+ * @returns every fact that is still missing; or the one that cannot be used, or that contradicts the others
+ */
+export function sizedSystem({ facts, figures }: System): Result<CycleSystem, readonly Problem[]> {
+  const { nominalCapacity, nameplateCharge, nameplateSubcooling, lineLength, boxSetPoint } = figures
+  const { refrigerant: name, meteringDevice, application } = facts
+  if (!name || !meteringDevice || !application || !nominalCapacity || !nameplateCharge) {
+    return fail([
+      ...absent('Refrigerant', name, 'the one on the nameplate'),
+      ...absent('Metering device', meteringDevice, 'how the flow is metered'),
+      ...absent('Application', application, 'what the system cools'),
+      ...absent(figureKind('nominalCapacity').label, nominalCapacity, 'a capacity such as 3 ton'),
+      ...absent(figureKind('nameplateCharge').label, nameplateCharge, 'a mass such as 6 lb 4 oz'),
+    ])
+  }
+  const refrigerant = findRefrigerant(name)
+  if (!refrigerant.ok) return fail([refrigerant.error])
+  const properties = propertiesOf(refrigerant.value)
+  if (!properties.ok) return fail([properties.error])
+  const sized = size({
+    properties: properties.value,
+    application: application satisfies CycleApplication,
+    device: meteringDevice satisfies Device['kind'],
+    capacity_W: nominalCapacity.quantity.si,
+    charge_kg: nameplateCharge.quantity.si,
+    ...(nameplateSubcooling ? { subcooling_K: nameplateSubcooling.quantity.si } : {}),
+    ...(lineLength ? { lineLength_m: lineLength.quantity.si } : {}),
+    ...(boxSetPoint ? { boxTemperature_K: boxSetPoint.quantity.si } : {}),
+    ...(facts.receiver ? { receiver: {} } : {}),
+    ...(facts.accumulator ? { accumulator: true } : {}),
+  })
+  return sized.ok ? sized : fail([sized.error])
+}
+
+const absent = (field: string, value: unknown, accepted: string): readonly Problem[] =>
+  value ? [] : [{ kind: 'missing', field, value: 'nothing', accepted }]
