@@ -32,6 +32,8 @@ test('[limit] a move without its parts is not kept, and the form says which is m
   await field(page, 'moved-mass').fill('6 oz')
   await keep.click()
   await expect(form.getByRole('alert')).toHaveText('Direction: missing; expected Into the system, Out of the system')
+  await field(page, 'moved-mass').press('Enter')
+  await expect(form.getByRole('alert')).toBeInViewport()
   for (const answer of ['Out of the system', 'as liquid', 'liquid-line port', 'compressor stopped']) {
     await form.getByRole('button', { name: answer }).click()
   }

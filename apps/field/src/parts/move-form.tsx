@@ -8,6 +8,7 @@ import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
 import { Choices } from './choices.tsx'
 import { EntryKeys } from './entry-keys.tsx'
+import { Trouble } from './trouble.tsx'
 
 type Move = FactOf<'refrigerant-moved'>
 
@@ -107,11 +108,7 @@ export function MoveForm({ massId, initial, units, keep }: Props) {
         value={move.value.cylinder ?? ''}
         onInput={(event) => set({ cylinder: event.currentTarget.value })}
       />
-      {trouble.value !== undefined && (
-        <p class="trouble" role="alert">
-          {trouble.value}
-        </p>
-      )}
+      {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="submit" class="act">
         Enter in the log
       </button>

@@ -33,7 +33,7 @@ export function SettleClock({ change, units }: Props) {
   // A log from elsewhere may carry a time that is none, or one from a clock that ran ahead.
   if (!(toGo * MINUTE_MS <= quantity.si * 1000)) return null
   return (
-    <p class="settle-clock" role="timer">
+    <p class="settle-clock" role="timer" data-running={toGo > 0}>
       {toGo > 0 ? (
         <>
           <strong>{toGo}&nbsp;min to go</strong> Read again from {hourInWords(over)} on

@@ -7,6 +7,7 @@ import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
 import { Choices } from './choices.tsx'
+import { Trouble } from './trouble.tsx'
 
 type Wait = FactOf<'wait'>
 
@@ -57,11 +58,7 @@ export function WaitForm({ initial, units, keep }: Props) {
           trouble.value = undefined
         }}
       />
-      {trouble.value !== undefined && (
-        <p class="trouble" role="alert">
-          {trouble.value}
-        </p>
-      )}
+      {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="submit" class="act">
         Enter in the log
       </button>

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals'
 import { useId } from 'preact/hooks'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
+import { Trouble } from './trouble.tsx'
 
 interface Props {
   readonly label: string
@@ -34,11 +35,7 @@ export function WordsForm({ label, initial = '', keepLabel, keep }: Props) {
           trouble.value = undefined
         }}
       />
-      {trouble.value !== undefined && (
-        <p class="trouble" role="alert">
-          {trouble.value}
-        </p>
-      )}
+      {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="button" class="act" onClick={() => void submit()}>
         {keepLabel}
       </button>
