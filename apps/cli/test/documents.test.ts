@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { beforeAll, describe, expect, test } from 'vitest'
 import { run } from '../src/cli.ts'
 import { EXIT_CODES } from '../src/failure.ts'
+import { EXAMPLES } from '../src/help-examples.ts'
 import { scriptedTerminal } from './scripted-terminal.ts'
 
 const readme = readFileSync('README.md', 'utf8')
@@ -13,6 +14,12 @@ async function printed(...args: readonly string[]): Promise<string> {
   expect(await run(args, terminal)).toBe(0)
   return terminal.out
 }
+
+/** The commands that a document shows, in words. */
+const commandsOf = (document: string): readonly (readonly string[])[] =>
+  [...document.matchAll(/^npx chargewright (.*)$/gm)].map(([, command = '']) =>
+    [...command.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? ''),
+  )
 
 describe('the README', () => {
   test('[property] shows what the program prints', async () => {
@@ -64,18 +71,24 @@ describe('docs/cli.md', () => {
       JSON.parse(await printed('leak', 'R-407C', '--lost', '90 %', '--at', '25 °C', '--top-up-to', '1', '--json')),
     )
     collect(JSON.parse(await printed('list', '--json')))
+    for (const words of commandsOf(manual)) {
+      // The record is a document of its own form.
+      if (words[0] !== 'report') collect(JSON.parse(await printed(...words)))
+    }
   })
 
   test('[property] names every key that is printed', () => {
     const documented = [...manual.matchAll(/`([a-z][\w…]*)`/gi)].map(([, key = '']) => key)
     const isDocumented = (key: string) =>
       documented.some((name) => name === key || (name.endsWith('…') && key.startsWith(name.slice(0, -1))))
-    expect([...keys].filter((key) => !isDocumented(key))).toEqual([])
+    // An uncertainty is that of the value whose name it bears.
+    const undocumented = [...keys].filter((key) => !isDocumented(key.replace('_standard_uncertainty', '')))
+    expect(undocumented.filter((key) => !isDocumented(key))).toEqual([])
   })
 
   test('[property] holds its word that every number names its unit', () => {
-    const unitless = new Set(['quality', 'gwp_AR4', 'gwp_AR5', 'gwp_AR6', 'lost', 'liquid_gone_at'])
-    const units = /_(Pa|Pa_gauge|K|kg|m|kg_m|m3|m3_s|m3_sW|W|A|V|fraction|s|J_kg|J_kgK|kg_m3|m_s)$/
+    const unitless = new Set(['quality', 'gwp', 'gwp_AR4', 'gwp_AR5', 'gwp_AR6', 'lost', 'liquid_gone_at', 'diameters'])
+    const units = /_(Pa|Pa_gauge|K|kg|m|kg_m|m3|m3_s|m3_sW|W|A|V|fraction|s|Pa_s|kg_s|days|J_kg|J_kgK|kg_m3|m_s)$/
     expect(numbers.filter(([key]) => !unitless.has(key) && !units.test(key))).toEqual([])
     expect(numbers.filter(([, value]) => !Number.isFinite(value))).toEqual([])
   })
@@ -96,10 +109,22 @@ describe('docs/cli.md', () => {
     expect(error).toMatchObject({ kind: 'out-of-range', field: 'pressure', value: 20_000_000, unit: 'Pa' })
   })
 
-  const commands = [...manual.matchAll(/^npx chargewright (.*)$/gm)].map(([, command = '']) => command)
+  test.each(commandsOf(manual).map((words) => [words.join(' '), words] as const))(
+    '[property] its example works: chargewright %s',
+    async (_, words) => {
+      expect(JSON.parse(await printed(...words))).not.toHaveProperty('error')
+    },
+  )
 
-  test.each(commands)('[property] its example works: chargewright %s', async (command) => {
-    const words = [...command.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain ?? '')
-    expect(JSON.parse(await printed(...words))).not.toHaveProperty('error')
+  test('[property] and the README name every verb', () => {
+    const verbs = Object.keys(EXAMPLES)
+    expect(verbs.filter((verb) => !new RegExp(`^\\| \`${verb}`, 'm').test(manual))).toEqual([])
+    expect(verbs.filter((verb) => !readme.includes(`\`${verb}\``))).toEqual([])
   })
+})
+
+test('[property] examples/service/README.md lists every file beside it', () => {
+  const listed = readFileSync('examples/service/README.md', 'utf8').matchAll(/^\| `([^`]*)`/gm)
+  const files = readdirSync('examples/service').filter((name) => name !== 'README.md')
+  expect([...listed].map(([, name]) => name).toSorted()).toEqual(files.toSorted())
 })
