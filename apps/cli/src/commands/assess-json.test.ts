@@ -16,6 +16,16 @@ test('[property] the units preferred change the words and no number', () => {
   expect(numbers(metric)).toEqual(numbers(inchPound))
 })
 
+test('[property] the interval of a dose that a twin sized stands beside it, around what is to go', () => {
+  const { dose } = assessment.finding
+  expect(dose?.interval).toBeDefined()
+  expect(inchPound).toMatchObject({
+    finding: {
+      dose: { interval_low_kg: dose?.interval?.low.si, interval_high_kg: dose?.interval?.high.si },
+    },
+  })
+})
+
 test('[property] derived values and the dose stand in SI under keys with their units', () => {
   expect(inchPound).toMatchObject({
     visit: visit.id,

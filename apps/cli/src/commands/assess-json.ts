@@ -1,7 +1,6 @@
 import {
   type Assessment,
   type Condition,
-  type Dose,
   FINDINGS,
   type LookAlike,
   type MethodId,
@@ -15,6 +14,7 @@ import { measureKey } from '../json-key.ts'
 import { problemJson } from '../problem-json.ts'
 import { cautionJson, inSi, optional } from '../quantity-json.ts'
 import type { AssessAnswer } from './assess.ts'
+import { stepJson } from './step-json.ts'
 
 /**
  * An assessment as one JSON object; `docs/cli.md` describes it. Sentences are text in the units preferred, every
@@ -40,14 +40,6 @@ export function assessJson({ visit, assessment }: AssessAnswer, units: UnitPrefe
     evidence: evidence(l.evidence),
     ...optional('next', l.next && next(l.next)),
   })
-  const dose = (d: Dose) => ({
-    direction: d.direction,
-    ...inSi('mass', d.mass),
-    phase: d.phase,
-    port: d.port,
-    compressor: d.compressor,
-    evidence: evidence(d.evidence),
-  })
 
   return {
     visit: visit.id,
@@ -59,7 +51,7 @@ export function assessJson({ visit, assessment }: AssessAnswer, units: UnitPrefe
       sentence: text(finding.sentence),
       reasons: finding.reasons.map(evidence),
       steps: finding.steps.map(text),
-      ...optional('dose', finding.dose && dose(finding.dose)),
+      ...optional('dose', finding.dose && stepJson(finding.dose, units)),
       ...optional('cause', finding.cause && lookAlike(finding.cause)),
       next: finding.next.map(next),
     },

@@ -1,0 +1,21 @@
+import type { Dose } from '@chargewright/charging'
+import { render, type UnitPreference } from '@chargewright/quantity'
+import { evidenceJson } from '../evidence-json.ts'
+import { inSi, optional } from '../quantity-json.ts'
+
+/** A weighed step as JSON; with the interval in which the whole way to the target lies, where a twin sized it. */
+export function stepJson(
+  { direction, mass, interval, withoutTwin, phase, port, compressor, evidence }: Dose,
+  units: UnitPreference,
+): object {
+  return {
+    direction,
+    ...inSi('mass', mass),
+    ...(interval ? { ...inSi('interval_low', interval.low), ...inSi('interval_high', interval.high) } : {}),
+    ...optional('without_twin', withoutTwin && render(withoutTwin, units)),
+    phase,
+    port,
+    compressor,
+    evidence: evidenceJson(evidence, units),
+  }
+}
