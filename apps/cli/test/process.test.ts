@@ -1,4 +1,7 @@
 import { execFileSync, spawn } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { beforeAll, describe, expect, test } from 'vitest'
 
 const LAUNCHER = 'apps/cli/bin/chargewright.js'
@@ -36,6 +39,27 @@ describe('the built program', () => {
     expect([good.code, good.err, good.out.slice(0, 6)]).toEqual([0, '', '= hold'])
     expect((await chargewright(['assess', 'no-such-file.json'], nothing)).code).toBe(1)
     expect((await chargewright(['assess'], nothing)).code).toBe(2)
+  })
+
+  test('[property] writes a PDF with its own fonts, and loads what writes it for that alone', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'chargewright-'))
+    const file = join(folder, 'record.pdf')
+    const { code, out, err } = await chargewright(['report', 'examples/orifice-add.json', '-o', file], nothing)
+    expect([code, out, err]).toEqual([0, `wrote ${file}\n`, ''])
+    const pdf = readFileSync(file, 'latin1')
+    expect(pdf).toMatch(/^%PDF-1\.7/)
+    expect(pdf).toContain('AtkinsonHyperlegibleNext')
+    rmSync(folder, { recursive: true })
+    expect(statSync('apps/cli/dist/chargewright.js').size).toBeLessThan(1_000_000)
+    expect(readFileSync('apps/cli/dist/chargewright.js', 'utf8')).not.toContain('pdfkit')
+  })
+
+  test('[property] fits a table of points', async () => {
+    const file = 'examples/service/compressor-amps.csv'
+    const table = ['--table', 'current A', '--rated-superheat', '20 degF']
+    const found = ['--suction', '45 degF', '--discharge', '115 degF']
+    const { code, out } = await chargewright(['compressor', 'rating', file, ...table, ...found, '--json'], nothing)
+    expect([code, JSON.parse(out).expected.current_A > 0]).toEqual([0, true])
   })
 
   test('[property] answers a line as soon as it has come, while stdin stays open', async () => {
