@@ -15,7 +15,7 @@ export const temperature = () => new Option('--temperature <reading>', '"40 degF
 export const quality = () => new Option('--quality <share>', 'vapour by mass, 0 to 1, of a two-phase state')
 
 export const altitude = () =>
-  new Option('--altitude <height>', 'of the site, "5000 ft" or "1500 m": gauge pressures count from its atmosphere')
+  new Option('--altitude <height>', 'of the site, "5000 ft" or "1500 m": its atmosphere; sea level without it')
 
 export const json = (what: string) => new Option('--json', `print ${what} as JSON`)
 

@@ -11,7 +11,10 @@ export const PLAIN = {
   highSideGauge: readingKind('liquid-pressure').accuracy,
   ammeter: readingKind('compressor-current').accuracy,
   voltmeter: readingKind('supply-voltage').accuracy,
-} as const
+  // Steps of 1 to 10 g, off by 0.05 to 0.1 % and a step: the coarse middle.
+  scale: { limit: 0.005, fraction: 0.001, source: 'charging scale, common practice' },
+  manometer: { limit: 1, fraction: 0.02, source: 'hand-held manometer, common practice' },
+} as const satisfies Readonly<Record<string, Accuracy>>
 
 /**
  * A reading as typed, with the standard uncertainty of its instrument: half of what stands behind a ± (a 95 % band, as

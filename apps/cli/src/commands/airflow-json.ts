@@ -1,3 +1,4 @@
+import type { TraversePoints } from '@chargewright/moist-air'
 import { COVERAGE, format, quantity, type UnitPreference } from '@chargewright/quantity'
 import { evidenceJson } from '../evidence-json.ts'
 import { inSi, optional } from '../quantity-json.ts'
@@ -21,4 +22,11 @@ export function airflowJson({ airflow: found, perCapacity }: AirflowAnswer, unit
       instrument: { accuracy: format(quantity('airflow', COVERAGE * (airflow.u ?? 0)), units) },
     },
   }
+}
+
+/** Where to hold the probe, from one wall. */
+export function traversePointsJson(points: TraversePoints): object {
+  return points.kind === 'round'
+    ? { kind: points.kind, across_diameter_m: points.acrossDiameter_m, diameters: points.diameters }
+    : { kind: points.kind, across_width_m: points.acrossWidth_m, across_height_m: points.acrossHeight_m }
 }

@@ -2,8 +2,8 @@ import { airflowByTraverse, type Duct, type TraversePoints, traversePoints } fro
 import { fail, findUnit, type Problem, quantity, type Result, toSi } from '@chargewright/quantity'
 import { missing, unreadable } from '../failure.ts'
 import { ifGiven, readFlags } from '../read-flags.ts'
-import { typedReading } from '../typed-reading.ts'
-import { type AirFlags, type AirflowAnswer, inStream, MANOMETER } from './airflow.ts'
+import { PLAIN, typedReading } from '../typed-reading.ts'
+import { type AirFlags, type AirflowAnswer, inStream } from './airflow.ts'
 
 /** The units in which a traverse is read: two of velocity, two of velocity pressure. */
 export const TRAVERSE_UNITS = ['ft/min', 'm/s', 'inH2O', 'Pa'] as const
@@ -54,7 +54,11 @@ function inUnit(values: readonly number[], unit: TraverseFlags['in']): Parameter
   const scale = findUnit(unit, 'pressure difference')!
   const pressures = values.map((v) => {
     const si = toSi(v, scale)
-    return quantity('pressure difference', si, (MANOMETER.limit + MANOMETER.fraction * Math.abs(si)) / Math.sqrt(6))
+    return quantity(
+      'pressure difference',
+      si,
+      (PLAIN.manometer.limit + PLAIN.manometer.fraction * Math.abs(si)) / Math.sqrt(6),
+    )
   })
   return { kind: 'velocity pressure', pressures }
 }

@@ -68,7 +68,7 @@ export function airflowByHeat(flags: HeatFlags): Answered {
 export function airflowByDrop(table: string, flags: AirFlags & { readonly drop: string }): Answered {
   const read = readFlags({
     table: readAirflowTable(table),
-    drop: typedReading(flags.drop, 'pressure difference', 'drop', MANOMETER),
+    drop: typedReading(flags.drop, 'pressure difference', 'drop', PLAIN.manometer),
   })
   return inStream(flags, read, (given, stream) => {
     const entries = given.table.map(({ airflow, pressure }) => ({ airflow, drop: pressure }))
@@ -80,7 +80,7 @@ export function airflowByDrop(table: string, flags: AirFlags & { readonly drop: 
 export function airflowByFan(table: string, flags: AirFlags & { readonly static: string }): Answered {
   const read = readFlags({
     table: readAirflowTable(table),
-    static: typedReading(flags.static, 'pressure difference', 'static', MANOMETER),
+    static: typedReading(flags.static, 'pressure difference', 'static', PLAIN.manometer),
   })
   return inStream(flags, read, (given, stream) => {
     const entries = given.table.map(({ airflow, pressure }) => ({ airflow, externalStatic: pressure }))
@@ -90,7 +90,6 @@ export function airflowByFan(table: string, flags: AirFlags & { readonly static:
 
 /** The rise is the difference of two thermometers. */
 const TWO_THERMOMETERS = { ...PLAIN.thermometer, limit: PLAIN.thermometer.limit * Math.SQRT2 }
-export const MANOMETER = { limit: 1, fraction: 0.02, source: 'hand-held manometer, common practice' }
 
 /** 70 °F, give or take ten: common practice. */
 const USUAL_AIR = quantity('temperature', (70 + 459.67) / 1.8, 10 / 1.8 / 2)
@@ -147,7 +146,7 @@ function overCapacity({ airflow }: Airflow, capacity: Quantity<'cooling capacity
   return {
     quantity: value,
     evidence: evidence(say`Airflow ${value} at ${capacity}; ${usual}`, airflowLow.source, [
-      evidence(say`at ${airflowRefused.quantity} or less no charge is judged`, airflowRefused.source),
+      evidence(say`below ${airflowRefused.quantity} no charge is judged`, airflowRefused.source),
     ]),
   }
 }

@@ -5,32 +5,17 @@ import {
   judgeRating,
   type Operating,
   type RatingJudgement,
-  ratedReturnGas,
 } from '@chargewright/compressor'
-import {
-  fail,
-  kelvin,
-  ok,
-  type Problem,
-  pascal,
-  type Quantity,
-  quantity,
-  type Result,
-  toAbsolute,
-} from '@chargewright/quantity'
-import {
-  findRefrigerant,
-  type Refrigerant,
-  saturationAtPressure,
-  saturationAtTemperature,
-} from '@chargewright/refrigerant'
+import { fail, ok, type Problem, type Quantity, type Result } from '@chargewright/quantity'
+import { findRefrigerant } from '@chargewright/refrigerant'
 import { missing } from '../failure.ts'
 import { withNearNames } from '../near-names.ts'
 import { ifGiven, readFlags } from '../read-flags.ts'
 import { atmosphereAt } from '../typed-flag.ts'
-import { type Accuracy, PLAIN, typedReading } from '../typed-reading.ts'
+import { PLAIN, typedReading } from '../typed-reading.ts'
 import { fitCompressor, readCompressor } from './compressor-file.ts'
-import { suctionGas } from './suction-gas.ts'
+import { dewTemperature } from './dew-temperature.ts'
+import { measuredGas } from './measured-gas.ts'
 
 /** The compressor as found, and what a table of points does not say of itself; as typed. */
 export interface CompressorFlags {
@@ -67,13 +52,15 @@ export function compressor(file: string, flags: CompressorFlags): Result<Compres
     voltage: ifGiven(flags.volts, (text) => typedReading(text, 'voltage', 'volts', PLAIN.voltmeter)),
     current: ifGiven(flags.amps, (text) => typedReading(text, 'current', 'amps', PLAIN.ammeter)),
     returnGas: ifGiven(flags.returnGas, (text) => typedReading(text, 'temperature', 'return-gas', PLAIN.thermometer)),
+    atmosphere: atmosphereAt(flags.altitude),
     refrigerant: ifGiven(flags.refrigerant, (name) => withNearNames(findRefrigerant(name))),
   })
   if (!figures.ok || !found.ok) return fail([...(figures.ok ? [] : figures.error), ...(found.ok ? [] : found.error)])
-  const { voltage, current, returnGas, refrigerant } = found.value
+  const { voltage, current, returnGas, refrigerant, atmosphere } = found.value
+  const site = { atmosphere, ...(refrigerant ? { refrigerant } : {}) }
   const dews = readFlags({
-    suction: dewTemperature('suction', flags, refrigerant, PLAIN.suctionGauge),
-    discharge: dewTemperature('discharge', flags, refrigerant, PLAIN.highSideGauge),
+    suction: dewTemperature(flags.suction, 'suction', { gauge: PLAIN.suctionGauge, ...site }),
+    discharge: dewTemperature(flags.discharge, 'discharge', { gauge: PLAIN.highSideGauge, ...site }),
   })
   if (!dews.ok) return dews
   const { suction, discharge } = dews.value
@@ -129,55 +116,4 @@ function figuresOf(file: string, flags: CompressorFlags): Result<Compressor, rea
     ...(gas ? { ratedReturn: gas } : {}),
     ...(voltage ? { ratedVoltage: voltage } : {}),
   })
-}
-
-/** A dew temperature as typed, or that of the pressure typed, with the gauge's uncertainty. */
-function dewTemperature(
-  field: 'suction' | 'discharge',
-  flags: CompressorFlags,
-  refrigerant: Refrigerant | undefined,
-  gauge: Accuracy,
-): Result<Quantity<'temperature'>, Problem> {
-  const asTemperature = typedReading(flags[field], ['temperature', 'gauge pressure', 'absolute pressure'], field)
-  if (!asTemperature.ok) return asTemperature
-  if (asTemperature.value.dimension === 'temperature') return typedReading(flags[field], 'temperature', field)
-  if (!refrigerant) return fail(missing('refrigerant', '--refrigerant, since a pressure was given'))
-  const pressure = typedReading(flags[field], ['gauge pressure', 'absolute pressure'], field, gauge)
-  const atmosphere = atmosphereAt(flags.altitude)
-  if (!pressure.ok) return pressure
-  if (!atmosphere.ok) return atmosphere
-  const absolute = toAbsolute(pressure.value, atmosphere.value, field)
-  if (!absolute.ok) return absolute
-  const { si, u = 0 } = absolute.value
-  const here = saturationAtPressure(refrigerant, pascal(si))
-  if (!here.ok) return here
-  const beside = saturationAtPressure(refrigerant, pascal(si - u))
-  if (!beside.ok) return beside
-  const T = here.value.dew.temperature_K
-  return ok(quantity('temperature', T, T - beside.value.dew.temperature_K))
-}
-
-/** The gas as rated and as found, at the pressures of the two dew temperatures. */
-function measuredGas(
-  figures: Compressor,
-  suctionDew_K: number,
-  dischargeDew_K: number,
-  returnGas_K: number,
-  refrigerant: Refrigerant | undefined,
-): Result<Operating['gas'], Problem> {
-  if (!refrigerant) return fail(missing('refrigerant', '--refrigerant, since a return gas was given'))
-  const low = dewPressure(refrigerant, suctionDew_K)
-  if (!low.ok) return low
-  const high = dewPressure(refrigerant, dischargeDew_K)
-  if (!high.ok) return high
-  const at = (temperature_K: number) => suctionGas(refrigerant, low.value, high.value, temperature_K)
-  const rated = at(ratedReturnGas(figures, suctionDew_K))
-  if (!rated.ok) return rated
-  const actual = at(returnGas_K)
-  return actual.ok ? ok({ kind: 'measured', rated: rated.value, actual: actual.value }) : actual
-}
-
-function dewPressure(refrigerant: Refrigerant, dew_K: number) {
-  const at = saturationAtTemperature(refrigerant, kelvin(dew_K))
-  return at.ok ? ok(pascal(at.value.dew.pressure_Pa)) : at
 }

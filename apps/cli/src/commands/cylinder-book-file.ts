@@ -1,10 +1,9 @@
 import type { CylinderBook, Movement } from '@chargewright/ledger'
 import type { Problem, Result } from '@chargewright/quantity'
 import { choice, fields, list, type Reader, text, truth, typed, variant } from '../json-reader.ts'
+import { PLAIN } from '../typed-reading.ts'
 
-// Steps of 1 to 10 g, off by 0.05 to 0.1 % and a step, the coarse middle: common practice.
-const SCALE = { limit: 0.005, fraction: 0.001, source: 'charging scale, common practice' }
-const weight = typed('mass', SCALE)
+const weight = typed('mass', PLAIN.scale)
 /** Stamped on the cylinder, taken as exact. */
 const stamp = typed('mass')
 

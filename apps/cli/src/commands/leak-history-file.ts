@@ -1,12 +1,12 @@
 import { APPLIANCE_USES, type ApplianceUse } from '@chargewright/ledger'
 import type { Problem, Result } from '@chargewright/quantity'
 import { choice, fields, list, type Reader, text, truth, typed } from '../json-reader.ts'
+import { PLAIN } from '../typed-reading.ts'
 
-const SCALE = { limit: 0.005, fraction: 0.001, source: 'charging scale, common practice' }
 const uses = Object.keys(APPLIANCE_USES) as ApplianceUse[]
 
 const addition = fields(
-  { on: text, mass: typed('mass', SCALE) },
+  { on: text, mass: typed('mass', PLAIN.scale) },
   { exempt: choice('retrofit', 'installation', 'seasonal-variance'), leak: text },
 )
 

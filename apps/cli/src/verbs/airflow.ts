@@ -8,7 +8,7 @@ import {
   airflowByHeat,
   type HeatFlags,
 } from '../commands/airflow.ts'
-import { airflowJson } from '../commands/airflow-json.ts'
+import { airflowJson, traversePointsJson } from '../commands/airflow-json.ts'
 import { airflowText, traversePointsText } from '../commands/airflow-text.ts'
 import { airflowAcross, TRAVERSE_UNITS, type TraverseFlags, traverseHere } from '../commands/airflow-traverse.ts'
 import type { ExitCode } from '../failure.ts'
@@ -77,7 +77,7 @@ export function declareAirflow({ chargewright, terminal, end }: Declaring): void
 
   const pointsOf = (flags: TraverseFlags & FormFlags): Promise<ExitCode> => {
     const points = traverseHere(flags)
-    const forms = { text: traversePointsText, json: (found: object) => found }
+    const forms = { text: traversePointsText, json: traversePointsJson }
     return printIn(flags, points.ok ? points : fail(badFlags(points.error)), forms, terminal)
   }
 }
