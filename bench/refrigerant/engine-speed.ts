@@ -10,7 +10,9 @@ export interface EngineSpeed {
   /** From Raoult's law and the components' own saturation lines, nothing known of the blend; µs. */
   readonly coldBubble_us: number
   readonly coldDew_us: number
-  /** Started between two nodes of the traced line, as every public call is; µs. */
+  /** Plain Newton from the dew point one kelvin below, without the traced line; µs. */
+  readonly oneKelvinAway_us: number
+  /** Started between nodes of the traced line, as every public call is; µs. */
   readonly tracedByTemperature_us: number
   readonly tracedByPressure_us: number
   readonly unsolved: number
@@ -32,6 +34,20 @@ export function engineSpeed(refrigerant: Refrigerant): EngineSpeed {
       }
     })
   }
+  const oneKelvinAway = () => {
+    const { work } = engine.dew
+    const temperatures = places.map((u) => critical.temperature_K * (0.72 + 0.2 * u))
+    const starts = [...temperatures].map((T) => {
+      if (!solveLine(engine.dew, 'temperature', Math.log(T - 1))) unsolved++
+      return work.u.slice()
+    })
+    return nanosecondsPerCall(CALLS, () => {
+      for (let k = 0; k < CALLS; k++) {
+        work.u.set(starts[k]!)
+        if (solveIncipient(work, 'temperature', Math.log(temperatures[k]!), 12) === 0) unsolved++
+      }
+    })
+  }
   const { minPressure_Pa, maxPressure_Pa, minTemperature_K, maxTemperature_K } = engine.limits.saturation
   const traced = (specified: 'temperature' | 'pressure') =>
     nanosecondsPerCall(CALLS, () => {
@@ -48,6 +64,7 @@ export function engineSpeed(refrigerant: Refrigerant): EngineSpeed {
     components: components.length,
     coldBubble_us: cold('bubble') / 1000,
     coldDew_us: cold('dew') / 1000,
+    oneKelvinAway_us: oneKelvinAway() / 1000,
     tracedByTemperature_us: traced('temperature') / 1000,
     tracedByPressure_us: traced('pressure') / 1000,
     unsolved,

@@ -1,10 +1,10 @@
 import { kelvin, pascal } from '@chargewright/quantity'
 import { describe, expect, it } from 'vitest'
 import { buildEngine } from '../src/engine.ts'
-import { fluidNamed } from '../src/find-refrigerant.ts'
 import { stateAt } from '../src/index.ts'
 import { pairsOf } from '../src/pair-data.ts'
 import type { Refrigerant } from '../src/refrigerant.ts'
+import { fluidNamed } from '../src/refrigerant-name.ts'
 import { computed } from './computed.ts'
 import singlePhase from './data/single-phase.json' with { type: 'json' }
 
