@@ -1,7 +1,7 @@
 import { pascal } from '@chargewright/quantity'
 import { findRefrigerant, saturationAtPressure } from '@chargewright/refrigerant'
 import { describe, expect, test } from 'vitest'
-import { EXAMPLES, example, exampleWith } from '../test/example-visits.ts'
+import { EXAMPLES, example, exampleWith } from '../../../examples/example-visits.ts'
 import { cyclePoints } from './cycle-points.ts'
 
 function pointsOf({ visit, assessment }: ReturnType<typeof example>) {

@@ -1,6 +1,6 @@
 import { INCH_POUND, METRIC } from '@chargewright/quantity'
 import { expect, test } from 'vitest'
-import { example } from '../test/example-visits.ts'
+import { example } from '../../../examples/example-visits.ts'
 import { linearAxis } from './axis.ts'
 import { indoorOf, targetFamily } from './target-family.ts'
 

@@ -2,6 +2,7 @@ import { INCH_POUND, METRIC, type UnitPreference } from '@chargewright/quantity'
 import { findRefrigerant, refrigerantNames } from '@chargewright/refrigerant'
 import type { Fact } from '@chargewright/visit'
 import { describe, expect, test } from 'vitest'
+import { EXAMPLES, type Example, example, exampleWith, visitOf } from '../../../examples/example-visits.ts'
 import {
   chargeSteps,
   chargingChart,
@@ -18,7 +19,6 @@ import {
   subcoolingChart,
 } from '../src/index.ts'
 import { textsOf, unclosed } from './drawn.ts'
-import { EXAMPLES, type Example, example, exampleWith, visitOf } from './example-visits.ts'
 
 const PRINTED: Sheet = { width: 230, height: 150, text: 7.2, palette: PRINT }
 const DRAWINGS = { chargingChart, subcoolingChart, stepsChart, plateOfVisit }

@@ -1,6 +1,6 @@
 import { INCH_POUND } from '@chargewright/quantity'
 import { expect, test } from 'vitest'
-import { EXAMPLES, example, exampleWith } from '../test/example-visits.ts'
+import { EXAMPLES, example, exampleWith } from '../../../examples/example-visits.ts'
 import { recordCsv } from './record-csv.ts'
 
 const options = { preference: INCH_POUND, created: '2026-07-01T12:00:00Z' }

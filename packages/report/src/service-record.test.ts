@@ -1,7 +1,7 @@
 import { INCH_POUND, METRIC, render } from '@chargewright/quantity'
 import { describe, expect, test } from 'vitest'
+import { EXAMPLES, type Example, example, exampleWith, visitOf } from '../../../examples/example-visits.ts'
 import { definitionText } from '../test/definition-text.ts'
-import { EXAMPLES, type Example, example, exampleWith, visitOf } from '../test/example-visits.ts'
 import { serviceRecord } from './service-record.ts'
 
 const CREATED = '2026-07-01T12:00:00Z'

@@ -1,7 +1,7 @@
 import { assess } from '@chargewright/charging'
 import { fold, type VisitEvent } from '@chargewright/visit'
 import { expect, test } from 'vitest'
-import { example } from '../../test/example-visits.ts'
+import { example } from '../../../../examples/example-visits.ts'
 import { correctionRows, doubtLines, happeningRows, problemLines } from './remarks.ts'
 
 const at = '2026-07-01T12:00:00Z'

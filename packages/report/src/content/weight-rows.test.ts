@@ -2,7 +2,7 @@ import { METRIC } from '@chargewright/quantity'
 import type { Fact } from '@chargewright/visit'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { example, visitOf } from '../../test/example-visits.ts'
+import { example, visitOf } from '../../../../examples/example-visits.ts'
 import { cylinderRows, moveRows } from './weight-rows.ts'
 
 test('[property] the weighed steps of an example, with their sum', () => {

@@ -8,7 +8,7 @@ export interface Example {
   readonly assessment: Assessment
 }
 
-const folder = new URL('../../../examples/', import.meta.url)
+const folder = new URL('./', import.meta.url)
 
 /** Every example visit with its answer. */
 export const EXAMPLES: readonly Example[] = readdirSync(folder)
