@@ -2,7 +2,7 @@ import { solve } from '../../packages/cycle/src/index.ts'
 import { seeded } from '../population/random.ts'
 import { DEVICES, drawState } from './draw-state.ts'
 
-/** Wide-range states per device: how many solve, and how well their balances close. `tsx bench/cycle/robustness.ts 20000` */
+/** Wide-range states per device: how many solve, and how well their balances close. The full run: `npx tsx bench/cycle/robustness.ts 20000` */
 const count = Number(process.argv[2] ?? 2000)
 const SEED = 7
 

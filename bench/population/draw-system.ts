@@ -65,8 +65,18 @@ export function drawSystem(kind: Kind, properties: Properties, random: Random): 
   const cold = fitted(
     { ...coil(random, capacity * normal(6.2e-5, 0.4e-5), flow, capacity * 0.036), circuitSpread: uniform(0, 0.14) },
     (c) =>
-      evaporator(c, properties, evaporating, liquid, flow, weather.indoor, weather.saturatedAir, 1, voidFraction, tube)
-        .outletEnthalpy_J_kg - outlet,
+      evaporator(
+        c,
+        evaporating,
+        liquid,
+        evaporating.vapourDensity_kg_m3,
+        flow,
+        weather.indoor,
+        weather.saturatedAir,
+        1,
+        voidFraction,
+        tube,
+      ).outletEnthalpy_J_kg - outlet,
     { twoPhase: uniform(1.2, 3), vapour: uniform(0.13, 0.32), liquid: 1 },
   )
   if (!hot || !cold) return undefined

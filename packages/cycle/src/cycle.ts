@@ -20,7 +20,8 @@ export interface Cycle {
   readonly suctionEnthalpy_J_kg: number
   readonly compressor: CompressorState
   readonly condenser: CondenserState
-  readonly receiverLevel?: number
+  /** Undefined without a receiver. */
+  readonly receiverLevel: number | undefined
   readonly liquidLine: LiquidLineState
   readonly opening: number
   readonly evaporator: EvaporatorState
@@ -57,8 +58,9 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
   const line = suctionLine(system.suctionLine, suction, drawn, suctionEnthalpy_J_kg, flow, at.outdoor.dryBulb_K)
   const evaporating = properties.saturated(line.evaporatorPressure_Pa)
 
-  const tube = { ...inventory.tube, massFlux: (inventory.tube.massFlux * flow) / rated.flow_kg_s }
   const { voidFraction } = inventory
+  const { diameter_m, massFlux } = inventory.tube
+  const tube = { diameter_m, massFlux: (massFlux * flow) / rated.flow_kg_s }
   const hot = condenser(
     system.condenser,
     properties,
@@ -85,9 +87,9 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
   const metered = deviceFlow(system.device, properties, liquid.inlet, evaporating.pressure_Pa, superheat)
   const cold = evaporator(
     system.evaporator,
-    properties,
     evaporating,
     liquid.outletEnthalpy_J_kg,
+    outlet.density_kg_m3,
     flow,
     at.indoor,
     at.saturatedAir,
@@ -117,7 +119,7 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
     suctionEnthalpy_J_kg,
     compressor: pumped,
     condenser: hot,
-    ...(stored ? { receiverLevel: stored.level } : {}),
+    receiverLevel: stored?.level,
     liquidLine: liquid,
     opening: metered.opening,
     evaporator: cold,

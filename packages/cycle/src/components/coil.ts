@@ -30,14 +30,15 @@ export interface Conductances {
 export function conductances(coil: Coil, airShare: number, flow: number): Conductances {
   const air = coil.airUa_W_K * Math.sqrt(airShare)
   const single = (Math.max(flow, 1e-3 * coil.ratedFlow_kg_s) / coil.ratedFlow_kg_s) ** 0.8
-  const overall = (refrigerantSide: number) => 1 / (1 / air + 1 / refrigerantSide)
   return {
     air,
-    twoPhase: overall(coil.twoPhaseUa_W_K),
-    vapour: overall(coil.vapourUa_W_K * single),
-    liquid: overall(coil.liquidUa_W_K * single),
+    twoPhase: inSeries(air, coil.twoPhaseUa_W_K),
+    vapour: inSeries(air, coil.vapourUa_W_K * single),
+    liquid: inSeries(air, coil.liquidUa_W_K * single),
   }
 }
+
+const inSeries = (a: number, b: number): number => (a * b) / (a + b)
 
 /** Effectiveness of a stretch that fresh air crosses while the refrigerant's temperature stands still along the air's way. */
 export const crossflowEffectiveness = (conductance: number, capacityRate: number): number =>

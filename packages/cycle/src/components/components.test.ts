@@ -101,7 +101,18 @@ describe('condenser', () => {
 describe('evaporator', () => {
   const inlet = high.liquidEnthalpy_J_kg - 10e3
   const run = (flow: number, wetBulbOf = indoor) =>
-    evaporator(system.evaporator, properties, low, inlet, flow, wetBulbOf, saturatedAir, 1, 'baroczy', tube)
+    evaporator(
+      system.evaporator,
+      low,
+      inlet,
+      low.vapourDensity_kg_m3,
+      flow,
+      wetBulbOf,
+      saturatedAir,
+      1,
+      'baroczy',
+      tube,
+    )
 
   it('[property] takes up what the refrigerant gains, floods with too much flow, and superheats to the air with little', () => {
     const { heat_W, outletEnthalpy_J_kg } = run(rated.flow_kg_s)

@@ -45,8 +45,8 @@ export function condenser(
 ): CondenserState {
   const capacityRate = coil.airflow_kg_s * airShare * AIR_HEAT_J_KGK
   const ua = conductances(coil, airShare, flow)
-  const above = (temperature: number) => positivePart(temperature - outdoor.dryBulb_K, LEAST_APPROACH_K)
-  const [dew, bubble] = [above(at.dew_K), above(at.bubble_K)]
+  const dew = positivePart(at.dew_K - outdoor.dryBulb_K, LEAST_APPROACH_K)
+  const bubble = positivePart(at.bubble_K - outdoor.dryBulb_K, LEAST_APPROACH_K)
 
   const inlet = properties.vapour(at, inletEnthalpy)
   const desuperheat = Math.max(inletEnthalpy - at.vapourEnthalpy_J_kg, 0)

@@ -1,6 +1,6 @@
 import { AIR_HEAT_J_KGK, type Air, type SaturatedAir } from '../air.ts'
 import { meanDensity } from '../inventory.ts'
-import type { Properties, Saturated } from '../refrigerant/properties.ts'
+import type { Saturated } from '../refrigerant/properties.ts'
 import { smoothMax, smoothMin } from '../smooth.ts'
 import type { TubeFlow, VoidFraction } from '../void-fraction.ts'
 import { type Coil, type Conductances, conductances, crossflowEffectiveness } from './coil.ts'
@@ -34,6 +34,7 @@ const CIRCUITS = [-Math.sqrt(1.5), 0, Math.sqrt(1.5)]
  * away: pressure drop, frost, uneven air.
  *
  * @param at saturation at the coil's pressure
+ * @param leavingDensity of the gas in the suction line's beginning, kg/m³, for the inventory
  * @param flow refrigerant, kg/s
  * @param airShare airflow over rated airflow
  * @source wet coil by enthalpy difference with a fictitious saturated-air specific heat: Threlkeld 1970; Braun, Klein
@@ -41,9 +42,9 @@ const CIRCUITS = [-Math.sqrt(1.5), 0, Math.sqrt(1.5)]
  */
 export function evaporator(
   coil: Evaporator,
-  properties: Properties,
   at: Saturated,
   inletEnthalpy: number,
+  leavingDensity: number,
   flow: number,
   indoor: Air,
   saturated: SaturatedAir,
@@ -77,14 +78,15 @@ export function evaporator(
 
   const heat_W = flow * (outletEnthalpy_J_kg - inletEnthalpy)
   const outletQuality = Math.min(Math.max((outletEnthalpy_J_kg - at.liquidEnthalpy_J_kg) / latent, inletQuality), 1)
-  const outlet = properties.vapour(at, Math.max(outletEnthalpy_J_kg, at.vapourEnthalpy_J_kg))
-  const meanVapour = 0.5 * (at.vapourDensity_kg_m3 + outlet.density_kg_m3)
+  const meanVapour = 0.5 * (at.vapourDensity_kg_m3 + Math.min(leavingDensity, at.vapourDensity_kg_m3))
   const boilingDensity = meanDensity(voidFraction, inletQuality, outletQuality, at, tube)
+  const { wall_K, leavingAir_K } = airLeaving(airflow, ua, indoor, saturated, heat_W, boiling_K, twoPhaseShare)
   return {
     outletEnthalpy_J_kg,
     twoPhaseShare,
     heat_W,
-    ...airLeaving(airflow, ua, indoor, saturated, heat_W, boiling_K, twoPhaseShare),
+    wall_K,
+    leavingAir_K,
     charge_kg: coil.volume_m3 * (twoPhaseShare * boilingDensity + (1 - twoPhaseShare) * meanVapour),
   }
 }

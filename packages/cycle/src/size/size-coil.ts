@@ -76,7 +76,18 @@ export function sizeEvaporator(
     circuitSpread: CIRCUIT_SPREAD,
   }
   const coil = sizeCoil(bare, EVAPORATOR_SHAPE, (c) => {
-    const state = evaporator(c, properties, evaporating, inletEnthalpy, flow, indoor, saturatedAir, 1, 'zivi', NO_TUBE)
+    const state = evaporator(
+      c,
+      evaporating,
+      inletEnthalpy,
+      evaporating.vapourDensity_kg_m3,
+      flow,
+      indoor,
+      saturatedAir,
+      1,
+      'zivi',
+      NO_TUBE,
+    )
     return (state.outletEnthalpy_J_kg - outletEnthalpy) / 1e5
   })
   if (coil) return ok(coil)
