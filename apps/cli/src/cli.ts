@@ -15,8 +15,11 @@ import type { Terminal } from './terminal.ts'
 import { declareAirflow } from './verbs/airflow.ts'
 import { answerAssess } from './verbs/assess.ts'
 import { assessBatch, leakBatch, listBatch, saturationBatch, stateBatch } from './verbs/batch.ts'
+import { declareBench } from './verbs/bench.ts'
+import { declareChart } from './verbs/chart.ts'
 import { declareCompressor } from './verbs/compressor.ts'
 import { declareCylinders } from './verbs/cylinders.ts'
+import { declareDose } from './verbs/dose.ts'
 import { declareEvacuation } from './verbs/evacuation.ts'
 import { answerLeak } from './verbs/leak.ts'
 import { declareLeakRate } from './verbs/leak-rate.ts'
@@ -24,6 +27,7 @@ import { answerList } from './verbs/list.ts'
 import { answerPoint } from './verbs/point.ts'
 import { declarePressureTest } from './verbs/pressure-test.ts'
 import { declareReport } from './verbs/report.ts'
+import { declareTwin } from './verbs/twin.ts'
 import { declareWeighIn } from './verbs/weigh-in.ts'
 
 /** Runs the program on its arguments and tells with which code to end. Never throws. */
@@ -148,6 +152,10 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
   declareCylinders(declaring)
   declareLeakRate(declaring)
   declareReport(declaring)
+  declareTwin(declaring)
+  declareChart(declaring)
+  declareDose(declaring)
+  declareBench(declaring)
 
   return chargewright
 }

@@ -66,4 +66,24 @@ Examples:
   chargewright report examples/orifice-add.json -o record.pdf
   chargewright report examples/step-by-step.json -o record.pdf --csv record.csv --units metric
   chargewright report examples/glide-r407c.json --json`,
+  twin: `
+Examples:
+  chargewright twin examples/service/system.json --outdoor "95 degF" --return "80 degF" --wet-bulb "67 degF"
+  chargewright twin examples/service/system.json --charge "85 %" --what-if outdoor --units metric
+  chargewright twin examples/orifice-add.json --what-if charge --json`,
+  chart: `
+Examples:
+  chargewright chart examples/service/system.json
+  chargewright chart examples/service/system.json --family dry-bulb --humidity "50 %" --csv chart.csv --svg chart.svg
+  chargewright chart examples/valve-subcooling-add.json --measure subcooling --units metric --json`,
+  dose: `
+Examples:
+  chargewright dose examples/orifice-add.json
+  chargewright dose examples/orifice-recover.json --units metric --json`,
+  bench: `
+Examples:
+  chargewright bench
+  chargewright bench --seed 7 --device thermostatic
+  echo 'look' | chargewright bench --seed 7 --units metric
+  echo '{"kind": "debrief"}' | chargewright bench --seed 7 --json`,
 } as const

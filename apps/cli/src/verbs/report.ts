@@ -1,12 +1,12 @@
-import { writeFile } from 'node:fs/promises'
 import { fail, ok, type Result } from '@chargewright/quantity'
 import { Option } from 'commander'
 import { type AssessAnswer, assess } from '../commands/assess.ts'
-import { atFault, type ExitCode, type Failure, missing, unreadable, wrongUsage } from '../failure.ts'
+import { atFault, type ExitCode, type Failure, missing, wrongUsage } from '../failure.ts'
 import { EXAMPLES } from '../help-examples.ts'
 import * as option from '../options.ts'
 import { print } from '../print.ts'
 import { readText } from '../read-text.ts'
+import { writeTo } from '../write-to.ts'
 import type { Declaring, FormFlags } from './declaring.ts'
 
 interface ReportFlags extends FormFlags {
@@ -82,14 +82,4 @@ export function declareReport({ chargewright, terminal, end }: Declaring): void 
 interface Written {
   readonly files: readonly string[]
   readonly record: object
-}
-
-async function writeTo(field: string, path: string, content: string | Uint8Array): Promise<Failure | undefined> {
-  try {
-    await writeFile(path, content)
-    return undefined
-  } catch (error) {
-    const reason = error instanceof Error ? error.message : String(error)
-    return atFault([unreadable(field, path, `a file that can be written (${reason})`)])
-  }
 }

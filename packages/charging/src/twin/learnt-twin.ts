@@ -23,7 +23,7 @@ const WORST_MISFIT = 4
  */
 export function learntTwin(asked: Pick<Case, 'visit' | 'refrigerant'>): Result<LearntTwin, Statement> {
   const { system } = asked.visit
-  if (system.facts.receiver) return fail(say`a receiver hides the charge: the readings do not answer to it`)
+  if (system.facts.receiver) return fail(say`a receiver hides the charge, so the readings do not answer to it`)
   const sized = sizedSystem(system)
   if (!sized.ok) {
     return fail(say`the facts do not make a model of this system (${sized.error.map(describeProblem).join('; ')})`)

@@ -1,0 +1,13 @@
+import { writeFile } from 'node:fs/promises'
+import { atFault, type Failure, unreadable } from './failure.ts'
+
+/** Writes a file that a flag asked for; an existing one of that name is replaced. */
+export async function writeTo(field: string, path: string, content: string | Uint8Array): Promise<Failure | undefined> {
+  try {
+    await writeFile(path, content)
+    return undefined
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error)
+    return atFault([unreadable(field, path, `a file that can be written (${reason})`)])
+  }
+}
