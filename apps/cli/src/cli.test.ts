@@ -14,7 +14,7 @@ async function chargewright(args: readonly string[], stdin = '') {
 
 /** Records are written into a folder of the test's own. */
 const folder = mkdtempSync(join(tmpdir(), 'chargewright-'))
-const intoFolder = (word: string) => (/^record\.(pdf|csv)$/.test(word) ? join(folder, word) : word)
+const intoFolder = (word: string) => (/^(record|chart)\.(pdf|csv|svg)$/.test(word) ? join(folder, word) : word)
 afterAll(() => rmSync(folder, { recursive: true }))
 
 const ADD = 'examples/orifice-add.json'
@@ -133,6 +133,21 @@ describe('--batch', () => {
       pressure_Pa: 1e6,
       temperature_K: 300,
     })
+  })
+})
+
+describe('--batch of a verb that asks a file', () => {
+  test.each([
+    ['cylinders', 'examples/service/cylinder-book.json'],
+    ['leak-rate', 'examples/service/leak-history-r22.json'],
+    ['weigh-in', 'examples/line-set-weigh-in.json'],
+  ])('[property] %s answers a file a line as it does alone, and a bad line with its problem', async (verb, path) => {
+    const line = JSON.stringify(JSON.parse(readFileSync(path, 'utf8')))
+    const { code, out } = await chargewright([verb, '--batch'], `${line}\n{}\n`)
+    const [answer = '', refused = ''] = out.split('\n')
+    expect(code).toBe(0)
+    expect(JSON.parse(answer)).toEqual(JSON.parse((await chargewright([verb, path, '--json'])).out))
+    expect(JSON.parse(refused)).toMatchObject({ line: 2, error: { kind: 'missing', field: 'format' } })
   })
 })
 
