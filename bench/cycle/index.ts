@@ -7,7 +7,7 @@ import { buildSync } from 'esbuild'
 /** The twin's speed and robustness, bundled as an app would be: running TypeScript as it is makes every closure dearer. */
 const folder = mkdtempSync(join(tmpdir(), 'bench-'))
 
-for (const name of ['speed', 'robustness']) {
+for (const name of ['speed', 'robustness', 'target-grid']) {
   const outfile = join(folder, `${name}.mjs`)
   buildSync({
     entryPoints: [join(import.meta.dirname, `${name}.ts`)],

@@ -24,6 +24,8 @@ interface Run {
   readonly error: number
   readonly steps: number
   readonly harmful: number
+  /** Whether the first 90 % interval held what was really missing. */
+  readonly covered?: boolean
 }
 
 const MOST_STEPS = 8
@@ -92,6 +94,7 @@ function byPlainRule(at: Site, drawn: Drawn): Run {
 function byTwin(at: Site, drawn: Drawn, twin: System): Run | undefined {
   const sets: Observation[] = []
   let [added, steps, harmful] = [0, 0, 0]
+  let covered: boolean | undefined
   for (;;) {
     sets.push({ conditions: at.conditions, added_kg: added, readings: at.read() })
     const learned = learn(twin, sets)
@@ -103,12 +106,16 @@ function byTwin(at: Site, drawn: Drawn, twin: System): Run | undefined {
       { kind: 'charge', charge_kg: drawn.plate.charge_kg, sd_kg: 0 },
       { flammable: false },
     )
+    if (next && covered === undefined) {
+      const missing = drawn.plate.charge_kg - drawn.right_kg * (1 + at.error())
+      covered = next.low_kg <= missing && missing <= next.high_kg
+    }
     if (!next || Math.abs(next.toGo_kg) < 0.04 * drawn.plate.charge_kg || steps === MOST_STEPS) break
     if (at.weigh(next.step_kg)) harmful++
     added += next.step_kg
     steps++
   }
-  return { error: at.error(), steps, harmful }
+  return { error: at.error(), steps, harmful, ...(covered === undefined ? {} : { covered }) }
 }
 
 /** A method has no test where its target is below 5 °F: neither policy is asked to charge there. */
@@ -137,6 +144,8 @@ export interface LoopSummary {
 }
 
 export interface PolicySummary {
+  /** Share of first 90 % intervals that held the truth; the plain rule states none. */
+  readonly coverage: number
   readonly rms: number
   readonly within5: number
   readonly within10: number
@@ -194,6 +203,7 @@ function summary(runs: readonly Run[]): PolicySummary {
     within10: errors.filter((e) => e <= 0.1).length / runs.length,
     medianSteps: steps[runs.length >> 1]!,
     meanSteps: steps.reduce((a, b) => a + b, 0) / runs.length,
+    coverage: runs.filter(({ covered }) => covered).length / runs.length,
     harmful: runs.reduce((sum, { harmful }) => sum + harmful, 0),
   }
 }

@@ -1,11 +1,11 @@
 import { closedLoop } from './closed-loop.ts'
 
 const units = Number(process.argv[2] ?? 200)
-const SEED = 20260
+const seed = Number(process.argv[3] ?? 20260)
 
-console.log(`closed loop, ${units} units per device, seed ${SEED}: final charge against right charge`)
+console.log(`closed loop, ${units} units per device, seed ${seed}: final charge against right charge`)
 for (const kind of ['fixed-orifice', 'capillary', 'thermostatic'] as const) {
-  const { refused, startRms, rule, twin } = closedLoop(kind, units, SEED)
+  const { refused, startRms, rule, twin } = closedLoop(kind, units, seed)
   console.log(`${kind}: start ${percent(startRms)} rms, ${refused} not modelled`)
   for (const [name, p] of [
     ['plain rule', rule],
@@ -13,7 +13,7 @@ for (const kind of ['fixed-orifice', 'capillary', 'thermostatic'] as const) {
   ] as const) {
     console.log(
       `  ${name.padEnd(10)} rms ${percent(p.rms)}, within 5 %: ${percent(p.within5)}, within 10 %: ${percent(p.within10)}, ` +
-        `steps ${p.medianSteps} median ${p.meanSteps.toFixed(1)} mean, harmful ${p.harmful}`,
+        `steps ${p.medianSteps} median ${p.meanSteps.toFixed(1)} mean, harmful ${p.harmful}${name === 'twin' ? `, first interval holds the truth: ${percent(p.coverage)}` : ''}`,
     )
   }
 }
