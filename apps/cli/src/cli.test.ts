@@ -18,6 +18,7 @@ const intoFolder = (word: string) => (/^(record|chart)\.(pdf|csv|svg)$/.test(wor
 afterAll(() => rmSync(folder, { recursive: true }))
 
 const ADD = 'examples/orifice-add.json'
+const SYSTEM = 'examples/service/system.json'
 
 describe('exit codes', () => {
   test.each([
@@ -26,6 +27,10 @@ describe('exit codes', () => {
     [['help', 'assess'], 0],
     [['list', 'R-32'], 0],
     [['assess', ADD], 0],
+    [['twin', SYSTEM], 0],
+    [['chart', SYSTEM], 0],
+    [['dose', ADD], 0],
+    [['bench'], 0],
     [['saturation', 'R-22', '--pressure', '69 psig'], 0],
     [['saturation', 'R-22', '--temperature', '-40 °C'], 0],
     [['assess', 'no-such-file.json'], 1],
@@ -49,6 +54,12 @@ describe('exit codes', () => {
     [['leak-rate', 'no-such-file.json'], 1],
     [['report', ADD, '-o', 'no-such-folder/record.pdf'], 1],
     [['report', 'package.json', '--csv', 'record.csv'], 1],
+    [['twin', 'package.json'], 1],
+    [['twin', SYSTEM, '--what-if', 'moon'], 1],
+    [['chart', 'examples/receiver-bubbles-under-load.json'], 1],
+    [['chart', SYSTEM, '--svg', 'no-such-folder/chart.svg'], 1],
+    [['dose', 'package.json'], 1],
+    [['bench', '--seed', '0'], 1],
     [[], 2],
     [['weigh'], 2],
     [['assess'], 2],
@@ -71,6 +82,10 @@ describe('exit codes', () => {
     [['cylinders'], 2],
     [['leak-rate'], 2],
     [['report', ADD], 2],
+    [['twin'], 2],
+    [['chart', SYSTEM, '--measure', 'pressure'], 2],
+    [['dose'], 2],
+    [['bench', '--device', 'magic'], 2],
     [['report', '-o', 'record.pdf'], 2],
   ])('[property] %j ends with %i', async (args, code) => {
     const ended = await chargewright(args)
