@@ -13,6 +13,7 @@ export {
   type NextEntry,
   type Target,
 } from './assessment.ts'
+export { entryLabel } from './entry-label.ts'
 export { LIMITS, type Limit } from './limit.ts'
 export type { MeasureId, Measures } from './measures/measures.ts'
 export { sitePressure } from './measures/site-pressure.ts'

@@ -9,7 +9,11 @@ test('[property] the data carry the finding, its reasons, and every value as typ
   const { visit, assessment } = example('orifice-add')
   const record = JSON.parse(recordJson(visit, assessment, options))
   expect(record).toMatchObject({ format: 'chargewright-record', version: 1, rules: assessment.version })
-  expect(record.finding).toMatchObject({ kind: 'add', word: 'add', sentence: expect.stringMatching(/^Add \d+ g, as vapour/) })
+  expect(record.finding).toMatchObject({
+    kind: 'add',
+    word: 'add',
+    sentence: expect.stringMatching(/^Add \d+ g, as vapour/),
+  })
   const suction = record.readings.find(({ label }: { label: string }) => label === 'Suction line')
   expect(suction).toMatchObject({ typed: '63 °F', quantity: { dimension: 'temperature', shown: '17.2 ± 0.6 °C' } })
   expect(suction.quantity.si).toBeCloseTo((63 + 459.67) / 1.8, 9)

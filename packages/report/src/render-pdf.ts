@@ -1,3 +1,4 @@
+/// <reference path="./pdfmake.d.ts" />
 import bold from '../font/AtkinsonHyperlegibleNext-Bold.json' with { type: 'json' }
 import regular from '../font/AtkinsonHyperlegibleNext-Regular.json' with { type: 'json' }
 import type { PdfDefinition } from './pdf/node.ts'

@@ -8,6 +8,7 @@ export {
   InstrumentSchema,
   type VisitEvent,
 } from './event.ts'
+export { type FactName, factLabel } from './fact-label.ts'
 export { fold } from './fold.ts'
 export {
   type AnswerOf,

@@ -1,6 +1,7 @@
 import {
   type Assessment,
   type Condition,
+  entryLabel,
   FINDINGS,
   type LookAlike,
   type MethodId,
@@ -8,7 +9,6 @@ import {
 } from '@chargewright/charging'
 import { type Evidence, render, type Statement, type UnitPreference } from '@chargewright/quantity'
 import type { EntryProblem } from '@chargewright/visit'
-import { entryLabel } from '../entry-label.ts'
 import { evidenceJson } from '../evidence-json.ts'
 import { measureKey } from '../json-key.ts'
 import { problemJson } from '../problem-json.ts'

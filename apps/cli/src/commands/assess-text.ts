@@ -1,5 +1,6 @@
 import {
   type Condition,
+  entryLabel,
   FINDINGS,
   type FindingKind,
   type LookAlike,
@@ -8,7 +9,6 @@ import {
 } from '@chargewright/charging'
 import { describeProblem, render, type Statement, type UnitPreference } from '@chargewright/quantity'
 import type { EntryProblem } from '@chargewright/visit'
-import { entryLabel } from '../entry-label.ts'
 import { evidenceWriter } from '../text/evidence-writer.ts'
 import { page, section, spread } from '../text/page.ts'
 import { wrap } from '../text/wrap.ts'

@@ -1,4 +1,11 @@
-import { type Assessment, assess, type ProcedureStep, type Target, weighInProcedure } from '@chargewright/charging'
+import {
+  type Assessment,
+  assess,
+  entryLabel,
+  type ProcedureStep,
+  type Target,
+  weighInProcedure,
+} from '@chargewright/charging'
 import { fail, ok, type Problem, type Quantity, type Result } from '@chargewright/quantity'
 import { findRefrigerant } from '@chargewright/refrigerant'
 import {
@@ -9,7 +16,6 @@ import {
   type VisitEvent,
   type VisitFile,
 } from '@chargewright/visit'
-import { entryLabel } from '../entry-label.ts'
 import { missing } from '../failure.ts'
 import { withNearNames } from '../near-names.ts'
 

@@ -1,6 +1,5 @@
 import type { UnitPreference } from '@chargewright/quantity'
-import { type Fact, fold, observationKind, readingKind } from '@chargewright/visit'
-import type { FactName } from '../session/fact-label.ts'
+import { type Fact, type FactName, fold, observationKind, readingKind } from '@chargewright/visit'
 import type { Kept } from '../session/session.ts'
 import { ChoiceField } from './choice-field.tsx'
 import { MoveForm } from './move-form.tsx'

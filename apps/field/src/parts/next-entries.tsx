@@ -1,7 +1,6 @@
-import type { NextEntry } from '@chargewright/charging'
+import { entryLabel, type NextEntry } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import { inWords } from '../session/in-words.ts'
-import { entryLabel } from './entry-label.ts'
 import { entryId, reveal } from './reveal.ts'
 
 interface Props {

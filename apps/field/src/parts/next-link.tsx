@@ -1,5 +1,4 @@
-import type { NextEntry } from '@chargewright/charging'
-import { entryLabel } from './entry-label.ts'
+import { entryLabel, type NextEntry } from '@chargewright/charging'
 import { entryId, reveal } from './reveal.ts'
 
 /** Jumps to the field of an entry. */

@@ -1,7 +1,14 @@
 import type { UnitPreference } from '@chargewright/quantity'
 import { refrigerantNames } from '@chargewright/refrigerant'
-import { APPLICATIONS, figureKind, METERING_DEVICES, type System, type SystemStatement } from '@chargewright/visit'
-import { type FactName, factLabel } from '../session/fact-label.ts'
+import {
+  APPLICATIONS,
+  type FactName,
+  factLabel,
+  figureKind,
+  METERING_DEVICES,
+  type System,
+  type SystemStatement,
+} from '@chargewright/visit'
 import { quantityInWords } from '../session/in-words.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'

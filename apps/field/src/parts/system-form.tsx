@@ -1,7 +1,6 @@
 import type { UnitPreference } from '@chargewright/quantity'
-import type { System, SystemStatement } from '@chargewright/visit'
+import type { FactName, System, SystemStatement } from '@chargewright/visit'
 import { useState } from 'preact/hooks'
-import type { FactName } from '../session/fact-label.ts'
 import type { Kept } from '../session/session.ts'
 import { SYSTEM_GROUPS } from '../session/system-groups.ts'
 import { SystemField } from './system-field.tsx'

@@ -1,13 +1,14 @@
 import {
   APPLICATIONS,
   type Fact,
+  type FactName,
   type FactOf,
+  factLabel,
   METERING_DEVICES,
   observationKind,
   readingKind,
   type SystemStatement,
 } from '@chargewright/visit'
-import { type FactName, factLabel } from './fact-label.ts'
 
 /** A fact as one line of the log: what was entered, and what was typed or chosen. */
 export interface FactInWords {

@@ -1,7 +1,13 @@
 import type { Assessment } from '@chargewright/charging'
 import { describeProblem, type Problem } from '@chargewright/quantity'
-import { type EntryProblem, type ReadingId, readingKind, type Visit } from '@chargewright/visit'
-import { type FactName, factLabel } from './fact-label.ts'
+import {
+  type EntryProblem,
+  type FactName,
+  factLabel,
+  type ReadingId,
+  readingKind,
+  type Visit,
+} from '@chargewright/visit'
 
 /** Problems and doubts, each beside the field that it is about. */
 export interface Remarks {

@@ -1,6 +1,5 @@
-import { SystemStatementSchema } from '@chargewright/visit'
+import { factLabel, SystemStatementSchema } from '@chargewright/visit'
 import { expect, test } from 'vitest'
-import { factLabel } from './fact-label.ts'
 import { SYSTEM_GROUPS } from './system-groups.ts'
 
 test('[property] every fact that a visit can hold stands in the form, once, under a label of its own', () => {

@@ -1,4 +1,4 @@
-import type { FactName } from './fact-label.ts'
+import type { FactName } from '@chargewright/visit'
 
 /** The facts of a system in the order in which one meets them: what it is, its nameplate, its lines, its site. */
 export const SYSTEM_GROUPS: readonly { readonly title: string; readonly facts: readonly FactName[] }[] = [

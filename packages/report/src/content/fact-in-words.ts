@@ -1,12 +1,11 @@
-import { type Fact, observationKind, readingKind } from '@chargewright/visit'
-import { factName } from './entry-name.ts'
+import { type Fact, type FactName, factLabel, observationKind, readingKind } from '@chargewright/visit'
 
 /** An entry in words, with its values as they were typed. */
 export function factInWords(fact: Fact): string {
   switch (fact.kind) {
     case 'system-described':
       return `System: ${Object.entries(fact.facts)
-        .map(([name, stated]) => `${factName(name).toLowerCase()} ${statedInWords(stated)}`)
+        .map(([name, stated]) => `${factLabel(name as FactName).toLowerCase()} ${statedInWords(stated)}`)
         .join(', ')}`
     case 'reading':
       return `${readingKind(fact.what).label} “${fact.value}”`

@@ -1,8 +1,7 @@
-import { type Assessment, FINDINGS, METHODS } from '@chargewright/charging'
+import { type Assessment, entryLabel, FINDINGS, METHODS } from '@chargewright/charging'
 import { render, type UnitPreference } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import { citations } from './citations.ts'
-import { entryName } from './entry-name.ts'
 import { evidenceLines } from './evidence-lines.ts'
 import { measureRows, readingRows } from './reading-rows.ts'
 import { correctionRows, doubtLines, happeningRows, problemLines } from './remarks.ts'
@@ -50,7 +49,7 @@ export function recordContent(visit: Visit, assessment: Assessment, options: Rec
       sentence: say(finding.sentence),
       reasons: evidenceLines(finding.reasons, preference, words),
       steps: finding.steps.map(say),
-      next: finding.next.map(({ entry, why }) => `${entryName(entry)}: ${say(why)}`),
+      next: finding.next.map(({ entry, why }) => `${entryLabel(entry)}: ${say(why)}`),
     },
     ...(method ? { method: { name: METHODS[method.id], because: say(method.because.statement) } } : {}),
     conditions: assessment.conditions.map(({ state, evidence, remedy }) => ({

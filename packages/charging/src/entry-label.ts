@@ -1,8 +1,7 @@
-import type { NextEntry } from '@chargewright/charging'
-import { figureKind, observationKind, readingKind } from '@chargewright/visit'
-import { FACT_LABELS } from '../session/fact-label.ts'
+import { factLabel, figureKind, observationKind, readingKind } from '@chargewright/visit'
+import type { NextEntry } from './assessment.ts'
 
-/** The label of the field in which an entry is made. */
+/** What the entry that would tell more is called, where it is entered and where it is asked for. */
 export function entryLabel(entry: NextEntry['entry']): string {
   switch (entry.kind) {
     case 'reading':
@@ -12,6 +11,6 @@ export function entryLabel(entry: NextEntry['entry']): string {
     case 'figure':
       return figureKind(entry.what).label
     case 'fact':
-      return FACT_LABELS[entry.what]
+      return factLabel(entry.what)
   }
 }
