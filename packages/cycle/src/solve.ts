@@ -168,24 +168,36 @@ function inTables({ properties: { range } }: System, [lnSuction, lnCondensing]: 
   )
 }
 
-/** The rated state, its saturation temperatures moved with the air on either side, a little for the charge. */
-function movedWithWeather({ properties, rated }: System, { outdoor, indoor }: Conditions, health: Health): Unknowns {
+/** The rated state, its saturation temperatures moved with the air on either side, a little for charge and restriction. */
+function movedWithWeather(
+  { properties, rated, device }: System,
+  { outdoor, indoor }: Conditions,
+  health: Health,
+): Unknowns {
   const suction = properties.saturated(Math.exp(rated.unknowns.lnSuction))
   const condensing = properties.saturated(Math.exp(rated.unknowns.lnCondensing))
   const warmerOut = outdoor.dryBulb_K - rated.conditions.outdoor.dryBulb_K
   const warmerIn = indoor.wetBulb_K - rated.conditions.indoor.wetBulb_K
   const more = Math.max(Math.min(health.charge_kg / rated.charge_kg - 1, 0.3), -0.5)
-  const evaporating_K = suction.dew_K + 0.55 * warmerIn + 0.2 * warmerOut + 12 * Math.min(more, 0)
+  const starved = Math.min(health.restriction_Pa / (condensing.pressure_Pa - suction.pressure_Pa), 1)
+  const evaporating_K = suction.dew_K + 0.55 * warmerIn + 0.2 * warmerOut + 12 * Math.min(more, 0) - STARVED_K * starved
   const condensing_K = condensing.dew_K + warmerOut + 12 * more
   const lnSuction = Math.log(properties.dewPressure(evaporating_K))
   const there = properties.saturated(Math.exp(lnSuction))
-  const superheat = rated.superheat_K + Math.max(0.5 * (warmerIn - warmerOut) - 40 * more, 1 - rated.superheat_K)
+  const change = 0.5 * (warmerIn - warmerOut) - 40 * more + 2 * STARVED_K * starved
+  const holds = device.kind === 'thermostatic' || device.kind === 'electronic' ? VALVE_RESPONSE : 1
+  const superheat = Math.max(rated.superheat_K + holds * change, 1)
   return {
     lnSuction,
     lnCondensing: Math.log(properties.dewPressure(condensing_K)),
     suctionEnthalpy_J_kg: there.vapourEnthalpy_J_kg + there.vapourHeat_J_kgK * superheat,
   }
 }
+
+/** Share of a fixed device's change of superheat that a valve lets through. */
+const VALVE_RESPONSE = 0.1
+/** How far a restriction of the whole pressure difference pulls the evaporating temperature down, about. */
+const STARVED_K = 20
 
 /** From the rated state to the wanted one in steps that shrink where Newton fails and grow where it does not. */
 function walk({ rated }: System, at: Conditions, health: Health, attempt: Attempt): Unknowns | undefined {
