@@ -35,7 +35,7 @@ const size = {
 }
 show(size)
 
-const measure = bundle('bench/refrigerant/measure.ts', 'measure.mjs', false)
+const measure = bundle('bench/refrigerant/measure.ts', 'measure.mjs')
 const measured = JSON.parse(execFileSync(process.execPath, [measure], { encoding: 'utf8' })) as Measured
 const { engine, coverage, tables, leaks, errors } = measured
 
