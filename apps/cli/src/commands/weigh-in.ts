@@ -82,10 +82,8 @@ const NO_TIME = '1970-01-01T00:00:00Z'
 
 function answer(file: VisitFile): Result<WeighInAnswer, readonly Problem[]> {
   const visit = fold(file)
-  const assessment = assess(visit)
-  if (assessment.method?.id === 'weight' && visit.observations['charge-state']?.answer !== 'charged') {
-    return weighedIn(visit, assessment, false)
-  }
+  const state = visit.observations['charge-state']?.answer
+  if (state === 'evacuated' || state === 'lost') return weighedIn(visit, false)
   // What is not yet empty is asked about as it will be.
   const emptied: VisitEvent = {
     id: `${file.id}/emptied`,
@@ -94,15 +92,11 @@ function answer(file: VisitFile): Result<WeighInAnswer, readonly Problem[]> {
     what: 'charge-state',
     answer: 'evacuated',
   }
-  const asEmpty = fold({ ...file, events: [...file.events, emptied] })
-  return weighedIn(asEmpty, assess(asEmpty), true)
+  return weighedIn(fold({ ...file, events: [...file.events, emptied] }), true)
 }
 
-function weighedIn(
-  visit: Visit,
-  assessment: Assessment,
-  stillCharged: boolean,
-): Result<WeighInAnswer, readonly Problem[]> {
+function weighedIn(visit: Visit, stillCharged: boolean): Result<WeighInAnswer, readonly Problem[]> {
+  const assessment = assess(visit)
   const { finding, target } = assessment
   const name = visit.system.facts.refrigerant
   const refrigerant = name === undefined ? undefined : withNearNames(findRefrigerant(name))
