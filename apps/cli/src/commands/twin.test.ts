@@ -100,7 +100,7 @@ describe('twin', () => {
     ])
     expect(refused({ ...FACTS, nominalCapacity: '3' })).toEqual(['unreadable Nominal capacity'])
     expect(refused({ ...FACTS, colour: 'red' })).toEqual([expect.stringMatching(/colour$/)])
-    expect(refused([])).toEqual([expect.stringMatching(/ system$/)])
+    expect(refused('R-410A')).toEqual([expect.stringMatching(/ system$/)])
     expect(refused(FACTS, { outdoor: '95' })).toEqual([expect.stringMatching(/^unreadable outdoor|^ambiguous outdoor/)])
     expect(refused(FACTS, { outdoor: '500 degF' })).toEqual([expect.stringMatching(/^out-of-range/)])
     expect(refused(FACTS, { charge: '5 %' })).toEqual(['out-of-range charge'])

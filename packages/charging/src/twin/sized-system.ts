@@ -1,7 +1,7 @@
 import { type CycleApplication, type System as CycleSystem, type Device, propertiesOf, size } from '@chargewright/cycle'
-import { fail, type Problem, type Result } from '@chargewright/quantity'
+import { fail, outOfRange, type Problem, type Result } from '@chargewright/quantity'
 import { findRefrigerant } from '@chargewright/refrigerant'
-import { figureKind, type System } from '@chargewright/visit'
+import { type Figure, type FigureId, figureKind, type System } from '@chargewright/visit'
 
 /**
  * The model of a system, sized from the facts that a visit states of it: the ground of twin, charging chart and dose.
@@ -20,6 +20,14 @@ export function sizedSystem({ facts, figures }: System): Result<CycleSystem, rea
       ...absent(figureKind('nameplateCharge').label, nameplateCharge, 'a mass such as 6 lb 4 oz'),
     ])
   }
+  const beyond = [
+    ...outside('nominalCapacity', nominalCapacity, CAPACITY_W, 'W'),
+    ...outside('nameplateCharge', nameplateCharge, CHARGE_KG, 'kg'),
+    ...outside('nameplateSubcooling', nameplateSubcooling, SUBCOOLING_K, 'K'),
+    ...outside('lineLength', lineLength, LINE_M, 'm'),
+    ...outside('boxSetPoint', boxSetPoint, BOX_K, 'K'),
+  ]
+  if (beyond.length > 0) return fail(beyond)
   const refrigerant = findRefrigerant(name)
   if (!refrigerant.ok) return fail([refrigerant.error])
   const properties = propertiesOf(refrigerant.value)
@@ -37,6 +45,24 @@ export function sizedSystem({ facts, figures }: System): Result<CycleSystem, rea
     ...(facts.accumulator ? { accumulator: true } : {}),
   })
   return sized.ok ? sized : fail([sized.error])
+}
+
+/** Beyond these no system of the covered applications is built: the model is not asked. Own choice. */
+const CAPACITY_W = [30, 1e6] as const
+const CHARGE_KG = [0.01, 1000] as const
+const SUBCOOLING_K = [0, 30] as const
+const LINE_M = [0, 300] as const
+/** −40 °C to 15 °C. */
+const BOX_K = [233.15, 288.15] as const
+
+function outside(
+  id: FigureId,
+  figure: Figure | undefined,
+  [min, max]: readonly [number, number],
+  unit: string,
+): readonly Problem[] {
+  const problem = figure && outOfRange(figureKind(id).label, figure.quantity.si, min, max, unit)
+  return problem ? [problem] : []
 }
 
 const absent = (field: string, value: unknown, accepted: string): readonly Problem[] =>
