@@ -50,6 +50,8 @@ export interface Properties {
 const NODES = 81
 /** No evaporator of the covered applications is colder. */
 const COLDEST_DEW_K = 203.15
+/** Some equations of state begin above that; the table keeps clear of their very end. */
+const CLEAR_OF_RANGE_K = 1
 /** Nearer the critical pressure no system of this kind still runs. */
 const HIGHEST_SHARE_OF_CRITICAL = 0.9
 
@@ -92,7 +94,8 @@ function build(refrigerant: Refrigerant): Result<Properties, Problem> {
     const accepted = 'a refrigerant that condenses in outdoor air; this one is above its critical temperature there'
     return fail({ kind: 'unknown', field: 'refrigerant', value: name, accepted })
   }
-  const coldest = saturationAtTemperature(refrigerant, kelvin(COLDEST_DEW_K))
+  const coldest_K = Math.max(COLDEST_DEW_K, refrigerant.range.minTemperature_K + CLEAR_OF_RANGE_K)
+  const coldest = saturationAtTemperature(refrigerant, kelvin(coldest_K))
   if (!coldest.ok) return coldest
   const [low, high] = [
     Math.log(coldest.value.dew.pressure_Pa),
