@@ -85,7 +85,7 @@ describe('a system sized from its facts', () => {
     ['nominalCapacity', '0 W', 'Nominal capacity'],
     ['nameplateCharge', '0 g', 'Nameplate charge'],
     ['nameplateSubcooling', '80 °F', 'Nameplate subcooling'],
-    ['lineLength', '90 km', 'Line length'],
+    ['lineLength', '900 m', 'Line length'],
     ['boxSetPoint', '300 °F', 'Box set point'],
   ] as const)('[limit] %s of %s is refused by name', (figure, typed, label) => {
     expect(problems({ ...FACTS, [figure]: typed })).toEqual([`out-of-range ${label}`])
