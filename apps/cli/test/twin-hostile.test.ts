@@ -23,7 +23,7 @@ import type { Forms } from '../src/verbs/declaring.ts'
 import { defectOf, defectsOfAnswer } from './defects.ts'
 import { damagedJson, flagsLike, someFlagsLike, typed, visitLine } from './hostile-values.ts'
 
-// Some 10 000 damaged systems, visits, flags and requests, the same in every run. None may end in anything but an answer
+// Some 8 000 damaged systems, visits, flags and requests, the same in every run. None may end in anything but an answer
 // that can be printed or a problem that names its field, its value and what would have been accepted.
 const SYSTEM = readFileSync('examples/service/system.json', 'utf8')
 

@@ -1,10 +1,10 @@
 import { FINDINGS } from '@chargewright/charging'
 import { render, type UnitPreference } from '@chargewright/quantity'
+import { measureKey } from '../json-key.ts'
 import { optional } from '../quantity-json.ts'
 import type { DoseAnswer } from './dose.ts'
 import { learntParameters } from './learnt-parameters.ts'
 import { stepJson } from './step-json.ts'
-import { snake } from './twin-json.ts'
 
 /** The step with its interval, and what was learnt; or the sentences that say why there is none. */
 export function doseJson({ visit, assessment, learnt }: DoseAnswer, units: UnitPreference): object {
@@ -25,7 +25,7 @@ export function doseJson({ visit, assessment, learnt }: DoseAnswer, units: UnitP
             sets: learnt.value.sets.length,
             misfit: learnt.value.learned.misfit,
             factors: learntParameters(learnt.value.learned).map(({ name, meaning, factor, u }) => ({
-              name: snake(name),
+              name: measureKey(name),
               meaning,
               factor_fraction: factor,
               factor_standard_uncertainty_fraction: u * factor,

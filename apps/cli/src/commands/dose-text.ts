@@ -1,4 +1,4 @@
-import { FINDINGS, type LearntTwin } from '@chargewright/charging'
+import { type Dose, FINDINGS, type LearntTwin } from '@chargewright/charging'
 import { COVERAGE, format, quantity, render, type UnitPreference } from '@chargewright/quantity'
 import { columns } from '../text/columns.ts'
 import { evidenceWriter } from '../text/evidence-writer.ts'
@@ -21,11 +21,7 @@ export function doseText({ visit, assessment, learnt }: DoseAnswer, units: UnitP
   return page(
     dose
       ? [
-          ...spread(
-            `${FINDINGS[finding.kind]} ${format(dose.mass, units)}`,
-            sizedBy(dose.interval !== undefined),
-            width,
-          ),
+          ...spread(`${FINDINGS[finding.kind]} ${format(dose.mass, units)}`, sizedBy(dose), width),
           ...interval,
           ...(dose.withoutTwin ? para(`No twin sized this step: ${render(dose.withoutTwin, units)}.`) : []),
         ]
@@ -47,7 +43,10 @@ export function doseText({ visit, assessment, learnt }: DoseAnswer, units: UnitP
   )
 }
 
-const sizedBy = (twin: boolean) => (twin ? 'estimated by model' : 'without a model of this system')
+function sizedBy({ interval, withoutTwin }: Dose): string {
+  if (interval) return 'estimated by model'
+  return withoutTwin ? 'without a model of this system' : 'by weight'
+}
 
 function learntLines({ learned, sets }: LearntTwin, units: UnitPreference, width: number): readonly string[] {
   const charge = format(quantity('mass', learned.charge_kg, learned.chargeSd_kg), units, true)

@@ -61,6 +61,10 @@ describe('dose', () => {
     expect(answer.ok && doseText(answer.value, METRIC, 200)).toContain('Nominal capacity: missing')
   })
 
+  test('[property] a charge that is weighed in needs no model, and says so', () => {
+    expect(doseText(visit('capillary-weigh-in.json'), INCH_POUND, 80)).toMatch(/^add 3\.25 oz +by weight\n/)
+  })
+
   test('[limit] an empty visit has no dose and says what to enter', () => {
     const empty = dose({ format: 'chargewright-visit', version: 1, id: 'empty', events: [] })
     expect(empty.ok && doseJson(empty.value, METRIC)).toMatchObject({

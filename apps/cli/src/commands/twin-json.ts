@@ -1,5 +1,6 @@
 import type { Readings, Solution } from '@chargewright/cycle'
 import { render, type UnitPreference } from '@chargewright/quantity'
+import { measureKey } from '../json-key.ts'
 import { optional } from '../quantity-json.ts'
 import { outcomeWords } from './outcome-words.ts'
 import type { TwinAnswer } from './twin.ts'
@@ -68,13 +69,13 @@ function stateJson(solution: Solution, units: UnitPreference): object {
   }
 }
 
-/** `suctionPressure_Pa` as `suction_pressure_Pa`. */
-export const snake = (name: string) => {
-  const [words = '', ...unit] = name.split('_')
-  return [words.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`), ...unit].join('_')
+function readingsJson({ cop, glassVapour, ...readings }: Readings): object {
+  const named = Object.entries(readings).map(([name, value]) => [readingKey(name), value])
+  return { ...Object.fromEntries(named), cop, glass_vapour_fraction: glassVapour }
 }
 
-function readingsJson({ cop, glassVapour, ...readings }: Readings): object {
-  const named = Object.entries(readings).map(([name, value]) => [snake(name), value])
-  return { ...Object.fromEntries(named), cop, glass_vapour_fraction: glassVapour }
+/** `suctionPressure_Pa` as `suction_pressure_Pa`. */
+function readingKey(name: string): string {
+  const [words = '', ...unit] = name.split('_')
+  return [measureKey(words), ...unit].join('_')
 }
