@@ -67,6 +67,12 @@ describe('the built program', () => {
     expect(JSON.parse(answer.out)).toMatchObject({ refrigerant: 'R-32' })
   })
 
+  test('[property] ends a practice at its debrief, while stdin stays open', async () => {
+    const { code, out } = await chargewright(['bench', '--seed', '7'], (stdin) => void stdin.write('look\ndebrief\n'))
+    expect(code).toBe(0)
+    expect(out).toContain('Debrief of a PRACTICE')
+  })
+
   test('[limit] 20 000 lines go through a pipe in order, a line of 10 MB and one of broken bytes among them', async () => {
     const { code, out } = await chargewright(['saturation', '--batch'], (stdin) => {
       stdin.write(QUESTION.repeat(10_000))
