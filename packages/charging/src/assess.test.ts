@@ -201,6 +201,12 @@ describe('a zeotropic blend', () => {
   })
 })
 
+test('[property] that the refrigerant burns is told from the first gauge on', () => {
+  const told = (refrigerant: string) => assessed(described({ ...ORIFICE, refrigerant })).cautions.map(({ id }) => id)
+  expect(told('R-454B')).toContain('flammable')
+  expect(told('R-410A')).not.toContain('flammable')
+})
+
 describe('by subcooling', () => {
   const bare = { 'suction-pressure': '130 psig', 'liquid-pressure': '330 psig' }
   const dew = assessed(described(VALVE), readings(bare)).measures
@@ -375,6 +381,17 @@ describe('by weight', () => {
     expect(weighed(...facts).finding.kind).toBe(kind)
   })
 
+  test('[property] of a tiny charge a twentieth is held, not a quarter ounce', () => {
+    const tiny = { ...APPLIANCE, refrigerant: 'R-600a', nameplateCharge: '1.9 oz' }
+    const { finding } = assessed(
+      described(tiny),
+      observed('charge-state', 'evacuated'),
+      moved('1.75 oz', '0.02 oz'),
+      rested,
+    )
+    expect(finding.kind).toBe('add')
+  })
+
   test('[property] the amount is the sum of nameplate, lines, drier and head-pressure control, each shown', () => {
     const { target } = assessed(
       described({
@@ -425,6 +442,33 @@ describe('weighed steps', () => {
   test('[property] readings from before a step do not count after it', () => {
     const { finding } = assessed(described(ORIFICE), settledNow, before, step('5 oz'), wait)
     expect(finding.kind).toBe('not-ready')
+  })
+
+  test('[property] what was read of the liquid line before a step does not count after it either', () => {
+    const { 'liquid-pressure': _, ...circuit } = ORIFICE_READINGS
+    const { finding } = assessed(
+      described(ORIFICE),
+      settledNow,
+      before,
+      step('5 oz'),
+      wait,
+      readings({ ...circuit, 'suction-temperature': '60 °F' }),
+    )
+    expect(finding.kind).toBe('not-ready')
+  })
+
+  test('[property] return air from before a step is a doubt and no obstacle', () => {
+    const { 'return-air-dry-bulb': _dry, 'return-air-wet-bulb': _wet, ...circuit } = ORIFICE_READINGS
+    const found = assessed(
+      described(ORIFICE),
+      settledNow,
+      before,
+      step('5 oz'),
+      wait,
+      readings({ ...circuit, 'suction-temperature': '54 °F', 'liquid-temperature': '95 °F' }),
+    )
+    expect(found.finding.kind).toBe('hold')
+    expect(found.conditions.find(({ id }) => id === 'return-air')?.state).toBe('doubtful')
   })
 
   test('[property] without a twin the next step follows the response to the last one, up to a tenth of the charge', () => {

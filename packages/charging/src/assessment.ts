@@ -32,6 +32,7 @@ export interface Condition {
     | 'equalised'
     | 'consistent'
     | 'outdoor-temperature'
+    | 'return-air'
     | 'target'
     | 'airflow'
     | 'load'

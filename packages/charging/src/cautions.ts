@@ -15,7 +15,7 @@ export function cautions(asked: Case, finding: Finding): readonly Caution[] {
     ...harmDone(asked),
     ...flooding(asked),
     ...overload(asked),
-    ...(opened ? flammable(asked) : []),
+    ...flammable(asked, opened),
     ...(finding.kind === 'add' ? adding(asked, finding) : []),
     ...(finding.kind === 'recover' || finding.cause?.id === 'leak' ? recovering() : []),
     ...(finding.cause?.id === 'leak'
@@ -36,7 +36,8 @@ export function cautions(asked: Case, finding: Finding): readonly Caution[] {
   ]
 }
 
-function flammable({ refrigerant: { name } }: Case): readonly Caution[] {
+/** A burning refrigerant is told from the first gauge on; that its class is not known, once the system is opened. */
+function flammable({ refrigerant: { name } }: Case, opened: boolean): readonly Caution[] {
   switch (burns(name)) {
     case 'yes':
       return [
@@ -46,6 +47,7 @@ function flammable({ refrigerant: { name } }: Case): readonly Caution[] {
         ),
       ]
     case 'unknown':
+      if (!opened) return []
       return [
         caution(
           'safety-class',

@@ -1,6 +1,7 @@
-import { evidence, say } from '@chargewright/quantity'
-import { type FigureId, figureKind, type ReadingId, readingKind, type Visit } from '@chargewright/visit'
+import { type Evidence, evidence, say } from '@chargewright/quantity'
+import { type FigureId, type ReadingId, readingKind, type Visit } from '@chargewright/visit'
 import type { Condition, Finding, NextEntry } from './assessment.ts'
+import { entryLabel } from './entry-label.ts'
 
 /**
  * Stops a method that may not speak yet: *not ready* while a condition is broken; *cannot tell* while nothing tells
@@ -30,7 +31,7 @@ export function gate(
   return {
     ...missing,
     sentence: unknown[0]?.evidence.statement ?? missing.sentence,
-    reasons: [...unknown.map(({ evidence }) => evidence), ...readings.map(({ why }) => evidence(why))],
+    reasons: [...unknown.map(({ evidence }) => evidence), ...readings.map(asReason)],
     steps: unknown.flatMap(({ remedy }) => remedy ?? []),
   }
 }
@@ -43,18 +44,23 @@ function distinct(entries: readonly NextEntry[]): readonly NextEntry[] {
 export function missingEntries(next: readonly NextEntry[]): Finding {
   return {
     kind: 'cannot-tell',
-    sentence: say`Still missing: ${next[0]!.why}`,
-    reasons: next.map(({ why }) => evidence(why)),
+    sentence: say`Still missing: ${entryLabel(next[0]!.entry)}`,
+    reasons: next.map(asReason),
     steps: [],
     next,
   }
 }
 
+/** What is wanted and why, as one line. */
+function asReason({ entry, why }: NextEntry): Evidence {
+  return evidence(say`${entryLabel(entry)}: ${why}`)
+}
+
 export function nextReading(what: ReadingId): NextEntry {
-  const { label, tells } = readingKind(what)
-  return { entry: { kind: 'reading', what }, why: say`${label} would tell ${tells}` }
+  const { tells } = readingKind(what)
+  return { entry: { kind: 'reading', what }, why: say`would tell ${tells}` }
 }
 
 export function nextFigure(what: FigureId, why: NextEntry['why']): NextEntry {
-  return { entry: { kind: 'figure', what }, why: say`${figureKind(what).label}: ${why}` }
+  return { entry: { kind: 'figure', what }, why }
 }

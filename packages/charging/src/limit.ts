@@ -66,5 +66,7 @@ export const LIMITS = {
 /** Share of the nameplate charge in a first step, and the most of it in any step: common practice. */
 export const FIRST_STEP_SHARE = 0.05
 export const GREATEST_STEP_SHARE = 0.1
+/** Share of a critical charge that a quarter ounce must not exceed: own choice, so that a tiny charge is held tighter. */
+export const CRITICAL_TOLERANCE_SHARE = 0.05
 /** Share of the charge within which a weighed charge counts as right, where it is not critical: common practice. */
 export const CHARGE_TOLERANCE_SHARE = 0.01

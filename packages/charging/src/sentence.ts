@@ -47,6 +47,7 @@ function howToAdd({ refrigerant }: Case, dose: Dose): readonly Statement[] {
   if (dose.compressor === 'stopped') {
     return [
       say`Weigh it in with the compressor off`,
+      say`If it does not flow, the cylinder is no warmer than the receiver: close the receiver outlet, start, and let the liquid line draw it in ahead of the valve, where the maker allows it; then open the outlet again`,
       say`Wait ${LIMITS.equaliseTime.quantity} for the pressures to equalise, then start`,
     ]
   }

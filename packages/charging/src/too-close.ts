@@ -1,6 +1,7 @@
 import { type Evidence, type Quantity, say } from '@chargewright/quantity'
-import { type ReadingId, readingKind } from '@chargewright/visit'
+import type { ReadingId } from '@chargewright/visit'
 import type { Finding, NextEntry } from './assessment.ts'
+import { entryLabel } from './entry-label.ts'
 
 /** Source of every *too close to tell*. */
 export const GUARD = 'guard of one standard uncertainty (JCGM 106:2012)'
@@ -11,7 +12,7 @@ export function tooClose(measure: string, reason: Evidence, next: NextEntry): Fi
     kind: 'cannot-tell',
     sentence: say`${measure} is too close to the edge of its band for these instruments`,
     reasons: [reason],
-    steps: [say`Read again with a better instrument: ${next.why}`],
+    steps: [say`Read again with a better instrument: ${entryLabel(next.entry)} ${next.why}`],
     next: [next],
   }
 }
@@ -22,6 +23,6 @@ export function widest(shares: readonly (readonly [reading: ReadingId, quantity:
   const [what] = shares.reduce((a, b) => (u(b[1]) > u(a[1]) ? b : a))
   return {
     entry: { kind: 'reading', what },
-    why: say`${readingKind(what).label} has the largest share in the uncertainty`,
+    why: say`has the largest share in the uncertainty`,
   }
 }

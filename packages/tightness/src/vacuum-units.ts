@@ -6,5 +6,5 @@ import type { UnitPreference } from '@chargewright/quantity'
  */
 export function vacuumUnits(preference: UnitPreference): UnitPreference {
   const inchPound = preference['absolute pressure'] === 'psia' || preference['absolute pressure'] === 'micron'
-  return { ...preference, 'absolute pressure': inchPound ? 'micron' : 'Pa' }
+  return { ...preference, 'absolute pressure': inchPound ? 'micron' : 'Pa a' }
 }

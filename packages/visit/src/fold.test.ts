@@ -172,6 +172,16 @@ describe('what was done', () => {
     expect(problems).toMatchObject([{ eventId: 'e0', problem: { kind: 'out-of-range', field: 'Refrigerant moved' } }])
   })
 
+  test('[limit] nothing, or more than the whole nameplate charge, is taken and questioned', () => {
+    const nameplate: Fact = { kind: 'system-described', facts: { nameplateCharge: '6 lb' } }
+    const { moves, doubts } = visitOf(moved('0 oz'), moved('500 lb'), moved('6 lb'), nameplate)
+    expect(moves).toHaveLength(3)
+    expect(doubts).toMatchObject([
+      { eventId: 'e0', problem: { kind: 'unreadable', value: '0 oz' } },
+      { eventId: 'e1', problem: { kind: 'out-of-range', value: 8000, max: 96, unit: 'oz' } },
+    ])
+  })
+
   test('[property] adjustments and waits keep their order among the readings', () => {
     const visit = visitOf(
       reading('118 psig'),

@@ -1,4 +1,5 @@
 import { type Problem, parse } from '@chargewright/quantity'
+import { doubtMove } from './doubt-move.ts'
 import type { Fact, FactOf, VisitEvent } from './event.ts'
 import { measured } from './measured.ts'
 import { isAnswer, observationKind } from './observation-kind.ts'
@@ -27,6 +28,11 @@ export function fold({ id, events }: { readonly id: string; readonly events: rea
   }
   for (const { id, at, position, holds } of log) {
     if (holds) take(holds, { eventId: id, at, position }, draft)
+  }
+  // Last, because the nameplate may be entered after the move.
+  for (const move of draft.moves) {
+    const problem = doubtMove(move, draft.system)
+    if (problem) draft.doubts.push({ eventId: move.eventId, problem })
   }
   return { id, log, ...draft }
 }

@@ -10,6 +10,7 @@ export {
 } from './event.ts'
 export { type FactName, factLabel } from './fact-label.ts'
 export { fold } from './fold.ts'
+export { lastChange } from './last-change.ts'
 export {
   type AnswerOf,
   OBSERVATION_IDS,

@@ -131,13 +131,13 @@ export const READINGS = {
     'Before drier',
     'liquid-line',
     celsius(-40, 80),
-    'with the outlet, a restriction in the drier',
+    'a restriction in the drier, together with its outlet',
   ),
   'drier-outlet-temperature': temperature(
     'After drier',
     'liquid-line',
     celsius(-40, 80),
-    'with the inlet, a restriction in the drier',
+    'a restriction in the drier, together with its inlet',
   ),
 
   'compressor-current': {

@@ -1,6 +1,6 @@
-import { fold, type VisitEvent } from '@chargewright/visit'
+import { fold, lastChange, type VisitEvent } from '@chargewright/visit'
 import { expect, test } from 'vitest'
-import { isBefore, lastChange } from './before-change.ts'
+import { isBefore } from './before-change.ts'
 
 const at = '2026-11-25T14:00:00Z'
 const read: VisitEvent = { id: 'read', at, kind: 'reading', what: 'suction-pressure', value: '110 psig' }

@@ -1,12 +1,12 @@
 import { evidence, type Quantity, quantity, say } from '@chargewright/quantity'
-import type { Origin, ReadingId, Visit } from '@chargewright/visit'
+import { lastChange, type Origin, type ReadingId, type Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
 import { LIMITS } from '../limit.ts'
 
 const { settleTime } = LIMITS
 
 /**
- * Readings count when the system has run for 15 minutes since the start and since every change, and when they were
+ * Readings of the circuit count when the system has run for 15 minutes since the start and since every change, and when they were
  * taken after that change.
  */
 export function settled(visit: Visit, needed: readonly ReadingId[]): Condition {
@@ -47,11 +47,6 @@ export function settled(visit: Visit, needed: readonly ReadingId[]): Condition {
         },
       }
   }
-}
-
-/** The last thing that was done to the system. */
-function lastChange(visit: Visit): Origin | undefined {
-  return latest([...visit.moves, ...visit.adjustments])
 }
 
 type Ran =

@@ -2,6 +2,7 @@ import { type Evidence, type Statement, say } from '@chargewright/quantity'
 import type { Finding, LookAlike } from '../assessment.ts'
 import type { Deviation } from '../deviation.ts'
 import { nextDose } from '../dose.ts'
+import { entryLabel } from '../entry-label.ts'
 import type { Case } from '../ruling.ts'
 import { charge } from '../sentence.ts'
 
@@ -24,7 +25,7 @@ export function otherCause(deviation: Evidence, lookAlikes: readonly LookAlike[]
     kind: 'cannot-tell',
     sentence: say`The charge or ${open[0].label}: these readings fit both`,
     reasons: [deviation, ...open.map(({ evidence }) => evidence)],
-    steps: open.flatMap(({ next }) => next?.why ?? []),
+    steps: open.flatMap(({ next }) => (next ? say`${entryLabel(next.entry)}: ${next.why}` : [])),
     next: open.flatMap(({ next }) => next ?? []),
   }
 }

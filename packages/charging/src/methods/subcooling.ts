@@ -31,7 +31,7 @@ export function bySubcooling(asked: Case): Ruling {
   const { visit, measures } = asked
   const conditions: Condition[] = [
     ...equalised(visit),
-    settled(visit, NEEDED),
+    settled(visit, [...NEEDED, 'suction-temperature', 'evaporator-outlet-temperature']),
     ...consistent(asked),
     advised(airflow(visit, measures)),
   ]

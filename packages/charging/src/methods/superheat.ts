@@ -6,6 +6,7 @@ import { airflow } from '../conditions/airflow.ts'
 import { consistent } from '../conditions/consistent.ts'
 import { equalised } from '../conditions/equalised.ts'
 import { outdoorTemperature } from '../conditions/outdoor-temperature.ts'
+import { returnAir } from '../conditions/return-air.ts'
 import { settled } from '../conditions/settled.ts'
 import { validTarget } from '../conditions/valid-target.ts'
 import { gate, missingEntries, nextReading } from '../gate.ts'
@@ -22,6 +23,9 @@ import { GUARD, tooClose, widest } from '../too-close.ts'
 
 const NEEDED: readonly ReadingId[] = ['suction-pressure', 'suction-temperature', 'condenser-entering-air']
 
+/** Read where another cause must be excluded; once read, they must be as fresh as the rest. */
+const LIQUID: readonly ReadingId[] = ['liquid-pressure', 'liquid-temperature']
+
 /**
  * Fixed orifice and capillary air conditioners: superheat at the compressor against a target that falls as it gets
  * hotter outdoors and rises with the wet bulb of the return air. Above the band vapour is added to the running low
@@ -32,7 +36,8 @@ export function bySuperheat(asked: Case): Ruling {
   const target = superheatTarget(visit, measures)
   const conditions: Condition[] = [
     ...equalised(visit),
-    settled(visit, NEEDED),
+    settled(visit, [...NEEDED, ...LIQUID]),
+    ...returnAir(visit),
     ...consistent(asked),
     outdoorTemperature(visit),
     airflow(visit, measures),

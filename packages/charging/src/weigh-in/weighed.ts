@@ -83,11 +83,16 @@ function weighIn({ visit, refrigerant }: Case, mass: Mass, reason: Evidence, res
     sentence: say`Weigh in ${mass}, as liquid, into the high side of the stopped system`,
     reasons: [reason, resolve],
     // The system is empty: that is the condition under which this is said.
-    steps: procedure.filter(({ id }) => id !== 'empty').map(inOneSentence),
+    steps: [
+      ...procedure.filter(({ id }) => id !== 'empty').map(inOneSentence),
+      ...(meteringDevice === 'capillary' ? [LOW_SIDE_TUBE_ONLY] : []),
+    ],
     dose,
     next: [],
   }
 }
+
+const LOW_SIDE_TUBE_ONLY = say`Where the system has a process tube on its low side only: let it in there as vapour, the compressor off, in small weighed parts, and wait for the pressure to settle between them`
 
 function inOneSentence({ act, wait, goOnWhen, stops }: ProcedureStep): Statement {
   const timed = wait ? say`${act} (${wait})` : act

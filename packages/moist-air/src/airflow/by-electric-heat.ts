@@ -1,4 +1,13 @@
-import { evidence, fail, outOfRange, type Problem, type Quantity, quantity, type Result, say } from '@chargewright/quantity'
+import {
+  evidence,
+  fail,
+  outOfRange,
+  type Problem,
+  type Quantity,
+  quantity,
+  type Result,
+  say,
+} from '@chargewright/quantity'
 import type { AirStream } from './air-stream.ts'
 import { type Airflow, airflowFound } from './airflow.ts'
 
