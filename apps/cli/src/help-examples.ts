@@ -38,6 +38,7 @@ Examples:
   chargewright compressor rating examples/service/compressor-coefficients.csv --suction "45 degF" --discharge "115 degF" --volts "222 V" --amps "11.2 A"
   chargewright compressor rating examples/service/compressor.json --refrigerant R-410A --suction "130 psig" --discharge "364 psig" --return-gas "60 degF"
   chargewright compressor rating examples/service/compressor-amps.csv --table "current A" --rated-superheat "20 degF" --rated-volts "230 V" --suction "45 degF" --discharge "115 degF" --amps "8.6 A" --json
+  chargewright compressor rating examples/service/compressor-coefficients.csv --suction "45 degF" --discharge "115 degF" --watts "2600 W" --curve examples/service/system-power.csv --curve-of "power W" --outdoor "90 degF" --box "75 degF"
   chargewright compressor supply "462 V" "463 V" "455 V" --nominal "460 V"`,
   evacuation: `
 Examples:
@@ -60,6 +61,8 @@ Examples:
 Examples:
   chargewright weigh-in examples/line-set-weigh-in.json
   chargewright weigh-in --refrigerant R-410A --metering-device thermostatic --nameplate-charge "6 lb 4 oz" --line-length "45 ft" --included-line-length "15 ft" --liquid-line-tube 3/8
+  chargewright weigh-in --refrigerant R-410A --nameplate-charge "6 lb 4 oz" --accessory "accumulator: 90 in³, 10 %" --scale-step "0.5 oz" --hose "60 in, 0.2 in"
+  chargewright weigh-in --refrigerant R-134a --nameplate-charge "12 oz" --cylinder-temperature "85 degF" --cylinder-scale "70 degF"
   chargewright weigh-in examples/capillary-weigh-in.json --units metric --json`,
   report: `
 Examples:

@@ -11,6 +11,8 @@ export const PLAIN = {
   highSideGauge: readingKind('liquid-pressure').accuracy,
   ammeter: readingKind('compressor-current').accuracy,
   voltmeter: readingKind('supply-voltage').accuracy,
+  wattmeter: { limit: 10, fraction: 0.03, source: 'clamp wattmeter, common practice' },
+  flowmeter: { limit: 0, fraction: 0.05, source: 'clamped or fitted flow meter, common practice' },
   // Steps of 1 to 10 g, off by 0.05 to 0.1 % and a step: the coarse middle.
   scale: { limit: 0.005, fraction: 0.001, source: 'charging scale, common practice' },
   manometer: { limit: 1, fraction: 0.02, source: 'hand-held manometer, common practice' },

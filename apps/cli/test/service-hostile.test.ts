@@ -107,7 +107,7 @@ describe('airflow', () => {
 describe('compressor', () => {
   const forms = { text: compressorText, json: compressorJson }
   const dews = flagsLike({ suction: ['45 degF', '7 ± 0.5 °C'], discharge: ['115 degF', '46 °C'] })
-  const found = someFlagsLike({ volts: ['222 V'], amps: ['9.8 A', '12 ± 0.2 A'] })
+  const found = someFlagsLike({ volts: ['222 V'], amps: ['9.8 A', '12 ± 0.2 A'], watts: ['2130 W'], flow: ['450 lb/h'] })
   const scale = { degrees: 'F', phases: '1' } as const
 
   test('[property] answers or refuses any coefficients', () => {
@@ -119,6 +119,13 @@ describe('compressor', () => {
     const table = flagsLike({ table: ['current A'], ratedSuperheat: ['20 degF'], ratedVolts: ['230 V'] })
     const inputs = fc.tuple(damagedTable([file('compressor-amps.csv')]), dews, found, table)
     check(inputs, ([text, d, f, t]) => compressor(text, { ...d, ...f, ...t, ...scale }), forms, 2000)
+  })
+
+  test('[property] answers or refuses any curve of a system', () => {
+    const air = flagsLike({ curveOf: ['power W', 'capacity Btu/h'], outdoor: ['90 degF'], box: ['75 ± 1 °F', '22 °C'] })
+    const text = file('compressor-coefficients.csv')
+    const inputs = fc.tuple(damagedTable([file('system-power.csv')]), dews, air)
+    check(inputs, ([curve, d, a]) => compressor(text, { ...d, ...a, ...scale }, curve), forms, 2000)
   })
 
   test('[property] answers or refuses any pressures and return gas', () => {

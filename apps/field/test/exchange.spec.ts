@@ -103,7 +103,7 @@ test('[property] the record to sign is written on this device, with no network, 
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Record to sign (PDF)' }).click(),
   ])
-  expect(saved.suggestedFilename()).toBe('demo-bungalow-south-unit.record.pdf')
+  expect(saved.suggestedFilename()).toBe('demo-bungalow-west-unit.record.pdf')
   const bytes = await readFile(await saved.path())
   expect(bytes.subarray(0, 5).toString()).toBe('%PDF-')
   await expect(page.getByRole('button', { name: 'Record to sign (PDF)' })).toBeEnabled()

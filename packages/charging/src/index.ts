@@ -13,6 +13,7 @@ export {
   type NextEntry,
   type Target,
 } from './assessment.ts'
+export { judgeSpecificAirflow } from './conditions/airflow.ts'
 export { entryLabel } from './entry-label.ts'
 export { LIMITS, type Limit } from './limit.ts'
 export type { MeasureId, Measures } from './measures/measures.ts'

@@ -3,12 +3,14 @@ import type { Refrigerant } from '@chargewright/refrigerant'
 import type { Visit } from '@chargewright/visit'
 import type { Condition, Finding, LookAlike, Target } from './assessment.ts'
 import type { Measures } from './measures/measures.ts'
+import type { Accessory } from './weigh-in/accessory-charge.ts'
 
 /** What a method works from. */
 export interface Case {
   readonly visit: Visit
   readonly refrigerant: Refrigerant
   readonly measures: Measures
+  readonly accessories: readonly Accessory[]
 }
 
 /** What a method says: its conditions, what else it considered, and its finding. */

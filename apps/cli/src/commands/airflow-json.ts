@@ -1,5 +1,6 @@
+import type { Condition } from '@chargewright/charging'
 import type { TraversePoints } from '@chargewright/moist-air'
-import { COVERAGE, format, quantity, type UnitPreference } from '@chargewright/quantity'
+import { COVERAGE, format, quantity, render, type UnitPreference } from '@chargewright/quantity'
 import { evidenceJson } from '../evidence-json.ts'
 import { inSi, optional } from '../quantity-json.ts'
 import type { AirflowAnswer } from './airflow.ts'
@@ -14,13 +15,22 @@ export function airflowJson({ airflow: found, perCapacity }: AirflowAnswer, unit
     ...inSi('standard_airflow', standardAirflow),
     ...(perCapacity ? inSi('airflow_per_capacity', perCapacity.quantity) : {}),
     evidence: evidenceJson(evidence, inDucts),
-    ...optional('per_capacity', perCapacity && evidenceJson(perCapacity.evidence, inDucts)),
+    ...optional('per_capacity', perCapacity && judged(perCapacity.condition, inDucts)),
     reading: {
       kind: 'reading',
       what: 'airflow',
       value: format(quantity('airflow', airflow.si), units),
       instrument: { accuracy: format(quantity('airflow', COVERAGE * (airflow.u ?? 0)), units) },
     },
+  }
+}
+
+/** Whether it is in the usual band, in the words in which a charge is judged by it. */
+function judged({ state, evidence, remedy }: Condition, units: UnitPreference): object {
+  return {
+    state,
+    ...optional('remedy', remedy && render(remedy, units)),
+    evidence: evidenceJson(evidence, units),
   }
 }
 

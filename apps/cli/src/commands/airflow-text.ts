@@ -1,3 +1,4 @@
+import type { Condition } from '@chargewright/charging'
 import type { TraversePoints } from '@chargewright/moist-air'
 import { format, quantity, say, type UnitPreference } from '@chargewright/quantity'
 import { findingPage } from '../text/finding-page.ts'
@@ -5,16 +6,24 @@ import { page } from '../text/page.ts'
 import { wrap } from '../text/wrap.ts'
 import type { AirflowAnswer } from './airflow.ts'
 
+const STATES: Readonly<Record<Condition['state'], string>> = {
+  met: 'airflow in range',
+  doubtful: 'airflow out of range',
+  unmet: 'too little airflow',
+  unknown: 'airflow',
+}
+
 /** An airflow as a page: how much, over the capacity where that is known, and what it rests on. */
 export function airflowText({ airflow, perCapacity, airAssumed }: AirflowAnswer, units: UnitPreference, width: number) {
   const sentence = perCapacity ? say`${airflow.airflow}, ${perCapacity.quantity}` : say`${airflow.airflow}`
+  const { state, evidence, remedy } = perCapacity?.condition ?? { state: 'unknown' }
   const assumed = airAssumed ? 'The temperature of the air was not given: 70 ± 10 °F was taken. ' : ''
   return findingPage(
     {
-      title: ['airflow', 'as it is where it was measured'],
+      title: [STATES[state], 'as it is where it was measured'],
       sentence,
-      steps: [],
-      reasons: [airflow.evidence, ...(perCapacity ? [perCapacity.evidence] : [])],
+      steps: remedy ? [remedy] : [],
+      reasons: [airflow.evidence, ...(evidence ? [evidence] : [])],
       notes: [`${assumed}± is about 95 %; where none was typed, that of a plain instrument.`],
     },
     ductUnits(units),

@@ -42,6 +42,19 @@ describe('airflow by heat', () => {
     })
   })
 
+  // COMPUTED from the bands: below 300 CFM per ton (RA3.2, 2008, READ) no charge is judged; 400 CFM ± 10 % is usual.
+  test.each([
+    ['3 ton', 'met', 'airflow in range'],
+    ['2.4 ton', 'doubtful', 'airflow out of range'],
+    ['4 ton', 'doubtful', 'airflow out of range'],
+    ['5 ton', 'unmet', 'too little airflow'],
+  ])('[oracle] 1180 CFM over %s is %s, in the page and in JSON', (tons, state, words) => {
+    const table = 'CFM,inH2O\n1180,0.1\n1190,0.2\n'
+    const answer = found(airflowByDrop(table, { drop: '0.1 inH2O', air: '70 degF', humidity: '0 %', tons }))
+    expect(airflowText(answer, INCH_POUND, 80)).toMatch(new RegExp(`^${words}  `))
+    expect(airflowJson(answer, INCH_POUND)).toMatchObject({ per_capacity: { state } })
+  })
+
   test('[limit] every flag that cannot be read is told at once', () => {
     const refused = airflowByHeat({ ...HEAT, volts: '240', rise: 'hot', altitude: '3', tons: 'x' })
     expect(refused.ok ? [] : refused.error.map(({ field }) => field)).toEqual(['volts', 'rise', 'altitude', 'tons'])

@@ -1,4 +1,4 @@
-import { LIMITS } from '@chargewright/charging'
+import { type Condition, judgeSpecificAirflow, LIMITS } from '@chargewright/charging'
 import {
   type Airflow,
   type AirStream,
@@ -9,7 +9,6 @@ import {
   type Humidity,
 } from '@chargewright/moist-air'
 import {
-  type Evidence,
   evidence,
   fail,
   kelvin,
@@ -28,7 +27,11 @@ import { readAirflowTable } from './airflow-table.ts'
 /** An airflow that was found, over the capacity where that was given. */
 export interface AirflowAnswer {
   readonly airflow: Airflow
-  readonly perCapacity?: { readonly quantity: Quantity<'specific airflow'>; readonly evidence: Evidence }
+  readonly perCapacity?: {
+    readonly quantity: Quantity<'specific airflow'>
+    /** As a charge is judged by it. */
+    readonly condition: Condition
+  }
   /** The air was not read and taken as usual. */
   readonly airAssumed: boolean
 }
@@ -140,13 +143,9 @@ function typedHumidity(text: string): Result<Humidity, Problem> {
 }
 
 function overCapacity({ airflow }: Airflow, capacity: Quantity<'cooling capacity'>) {
-  const { airflowLow, airflowHigh, airflowRefused } = LIMITS
+  const { airflowLow, airflowHigh } = LIMITS
   const value = quantity('specific airflow', airflow.si / capacity.si, (airflow.u ?? 0) / capacity.si)
   const usual = say`usual are ${airflowLow.quantity} to ${airflowHigh.quantity}`
-  return {
-    quantity: value,
-    evidence: evidence(say`Airflow ${value} at ${capacity}; ${usual}`, airflowLow.source, [
-      evidence(say`below ${airflowRefused.quantity} no charge is judged`, airflowRefused.source),
-    ]),
-  }
+  const measured = evidence(say`Airflow ${value} at ${capacity}; ${usual}`, airflowLow.source)
+  return { quantity: value, condition: judgeSpecificAirflow({ quantity: value, evidence: measured }) }
 }

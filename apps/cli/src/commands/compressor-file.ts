@@ -35,7 +35,7 @@ export function readCompressor(file: string): Result<Compressor, readonly Proble
 /** The maker's figures: a table of points, to which ten coefficients are fitted. */
 export function fitCompressor(file: string, facts: TableFacts): Result<Compressor, readonly Problem[]> {
   const dewUnit: DewUnit = facts.degrees === 'C' ? '°C' : '°F'
-  const rated = readRated(facts.table)
+  const rated = readRated(facts.table, 'table')
   if (!rated.ok) return fail([rated.error])
   const points = readRatingPoints(file, dewUnit)
   if (!points.ok) return fail([points.error])
@@ -54,12 +54,16 @@ export function fitCompressor(file: string, facts: TableFacts): Result<Compresso
   })
 }
 
-function readRated(typed: string): Result<{ readonly what: RatedQuantity; readonly unit: string }, Problem> {
+/** `mass flow lb/h`: a rated quantity and the unit of its values. */
+export function readRated(
+  typed: string,
+  field: string,
+): Result<{ readonly what: RatedQuantity; readonly unit: string }, Problem> {
   const what = RATED_QUANTITIES.find((name) => typed.startsWith(name))
   const unit = typed.slice(what?.length ?? 0).trim()
   if (what && siPerUnit(what, unit) !== undefined) return ok({ what, unit })
   const accepted = RATED_QUANTITIES.map((name) => `${name} ${Object.keys(RATED_UNITS[name])[0]}`).join(', ')
-  return fail(unreadable('table', typed, `a quantity and its unit, such as ${accepted}`))
+  return fail(unreadable(field, typed, `a quantity and its unit, such as ${accepted}`))
 }
 
 const FORMAT = fields(

@@ -12,23 +12,22 @@ const KEYS: Readonly<Record<RatedQuantity, readonly [name: string, unit: string]
   capacity: ['capacity', 'W'],
 }
 
-/** Expected values by name in SI, and the measured current against the expected one. */
+/** Expected values by name in SI, and what was measured against them. */
 export function compressorJson(answer: CompressorAnswer, units: UnitPreference): object {
-  const { suctionDew, dischargeDew, expected, judgement } = answer
+  const { suctionDew, dischargeDew, expected, judged, fromSystem } = answer
   return {
     ...inSi('suction_dew', suctionDew),
     ...inSi('discharge_dew', dischargeDew),
     expected: Object.assign({}, ...expected.map(({ rating }) => ratingInSi(rating))),
-    ...optional(
-      'judgement',
-      judgement && {
-        side: judgement.side,
-        off_fraction: judgement.off,
-        suggests: judgement.suggests.map((each) => render(each, units)),
-      },
-    ),
-    reasons: [...(judgement ? [judgement.evidence] : []), ...expected.map(({ evidence }) => evidence)].map((each) =>
-      evidenceJson(each, units),
+    ...optional('from_system_curve', fromSystem && KEYS[fromSystem][0]),
+    judgements: judged.map(({ what, judgement: { side, off, suggests } }) => ({
+      of: KEYS[what][0],
+      side,
+      off_fraction: off,
+      suggests: suggests.map((each) => render(each, units)),
+    })),
+    reasons: [...judged.map(({ judgement }) => judgement.evidence), ...expected.map(({ evidence }) => evidence)].map(
+      (each) => evidenceJson(each, units),
     ),
   }
 }

@@ -1,7 +1,8 @@
+import { isDeepStrictEqual } from 'node:util'
 import type { RatingSide, SupplyFinding } from '@chargewright/compressor'
-import { say, type UnitPreference } from '@chargewright/quantity'
+import { type Statement, say, type UnitPreference } from '@chargewright/quantity'
 import { findingPage } from '../text/finding-page.ts'
-import type { CompressorAnswer } from './compressor.ts'
+import type { CompressorAnswer, Judged } from './compressor.ts'
 
 const SIDES: Readonly<Record<RatingSide, string>> = {
   inside: 'inside the band',
@@ -10,27 +11,50 @@ const SIDES: Readonly<Record<RatingSide, string>> = {
   'too-close': 'cannot tell',
 }
 
-/** What is expected of the compressor, and its current against it. */
+/** What is expected of the compressor, and what was measured against it. */
 export function compressorText(answer: CompressorAnswer, units: UnitPreference, width: number): string {
-  const { suctionDew, dischargeDew, expected, judgement, gasAssumed } = answer
+  const { suctionDew, dischargeDew, expected, judged, fromSystem, gasAssumed } = answer
+  const [first] = judged
   const assumed = gasAssumed ? 'The return gas was not given: it was taken as rated. ' : ''
   return findingPage(
     {
-      title: [judgement ? SIDES[judgement.side] : 'expected', 'compressor against its rating'],
-      sentence: judgement
-        ? judgement.evidence.statement
+      title: [finding(judged), 'compressor against its rating'],
+      sentence: first
+        ? first.judgement.evidence.statement
         : say`At dew temperatures of ${suctionDew} and ${dischargeDew}, a sound one would show what is said below`,
       steps: [],
-      suggests: judgement?.suggests ?? [],
+      suggests: suggestionsOf(judged),
       reasons: [
-        ...(judgement ? [judgement.evidence] : []),
-        ...expected.filter(({ rating }) => !judgement || rating.what !== 'current').map(({ evidence }) => evidence),
+        ...judged.map(({ judgement }) => judgement.evidence),
+        ...expected
+          .filter(({ rating }) => judged.every(({ what }) => what !== rating.what))
+          .map(({ evidence }) => evidence),
       ],
-      notes: [`${assumed}± is about 95 %; where none was typed, that of a plain instrument.`],
+      notes: [
+        ...(fromSystem
+          ? [`The ${fromSystem} is that of the whole system, by its curve: it goes before the compressor’s.`]
+          : []),
+        `${assumed}± is about 95 %; where none was typed, that of a plain instrument.`,
+      ],
     },
     units,
     width,
   )
+}
+
+/** `power above the band, current inside the band`; of one alone only where it lies. */
+function finding(judged: readonly Judged[]): string {
+  if (judged.length === 0) return 'expected'
+  return judged
+    .map(({ what, judgement: { side } }) => (judged.length === 1 ? SIDES[side] : `${what} ${SIDES[side]}`))
+    .join(', ')
+}
+
+/** Each once. That it runs as rated is only said where nothing speaks against it. */
+function suggestionsOf(judged: readonly Judged[]): readonly Statement[] {
+  const off = judged.filter(({ judgement }) => judgement.side !== 'inside')
+  const all = (off.length > 0 ? off : judged).flatMap(({ judgement }) => judgement.suggests)
+  return all.filter((each, i) => all.findIndex((earlier) => isDeepStrictEqual(earlier, each)) === i)
 }
 
 /** The supply as a page. */

@@ -9,10 +9,11 @@ import { supply } from './supply.ts'
 const CSV = readFileSync('examples/service/compressor-coefficients.csv', 'utf8')
 const JSON_FILE = readFileSync('examples/service/compressor.json', 'utf8')
 const TABLE = readFileSync('examples/service/compressor-amps.csv', 'utf8')
+const CURVE = readFileSync('examples/service/system-power.csv', 'utf8')
 const FOUND: CompressorFlags = { suction: '45 degF', discharge: '115 degF', degrees: 'F', phases: '1' }
 
-function answer(file: string, flags: Partial<CompressorFlags> = {}) {
-  const found = compressor(file, { ...FOUND, ...flags })
+function answer(file: string, flags: Partial<CompressorFlags> = {}, curve?: string) {
+  const found = compressor(file, { ...FOUND, ...flags }, curve)
   if (!found.ok) throw new Error(JSON.stringify(found.error))
   return found.value
 }
@@ -62,9 +63,55 @@ describe('the measured current', () => {
     ['8.2 A', 'below'],
   ])('[property] %s is %s the band, and the page says what to check', (amps, side) => {
     const found = answer(CSV, { amps, volts: '230 V' })
-    expect(found.judgement?.side).toBe(side)
+    expect(found.judged.map(({ judgement }) => judgement.side)).toEqual([side])
     expect(compressorText(found, INCH_POUND, 80)).toContain('Check, the easiest first')
-    expect(compressorJson(found, INCH_POUND)).toMatchObject({ judgement: { side } })
+    expect(compressorJson(found, INCH_POUND)).toMatchObject({ judgements: [{ of: 'current', side }] })
+  })
+})
+
+describe('measured power and mass flow', () => {
+  // COMPUTED by hand: the example expects 2131.9 W and 451.26 lb/h; the band is 5 % (AHRI 540, RECALLED).
+  test.each<[Partial<CompressorFlags>, string, string]>([
+    [{ watts: '2130 W' }, 'power', 'inside'],
+    [{ watts: '2.5 kW' }, 'power', 'above'],
+    [{ watts: '1800 W' }, 'power', 'below'],
+    [{ flow: '450 ± 5 lb/h' }, 'mass flow', 'inside'],
+    [{ flow: '330 lb/h' }, 'mass flow', 'below'],
+  ])('[oracle] %j: %s is %s the band', (flags, what, side) => {
+    expect(answer(CSV, flags).judged).toMatchObject([{ what, judgement: { side } }])
+  })
+
+  test('[property] beside the amps, each is named where it lies, and nothing is said to run as rated', () => {
+    const page = compressorText(answer(CSV, { watts: '2130 W', amps: '9.6 A', flow: '330 lb/h' }), INCH_POUND, 80)
+    expect(page).toContain('power inside the band, current inside the band, mass flow below the band')
+    expect(page).not.toContain('It runs as rated')
+  })
+})
+
+describe('the curve of the whole system', () => {
+  const AIR: Partial<CompressorFlags> = { curveOf: 'power W', outdoor: '90 degF', box: '75 degF' }
+
+  // COMPUTED by hand: half-way between 2420 and 2710 W.
+  test('[oracle] goes before that of the compressor, and both forms say so', () => {
+    const found = answer(CSV, { ...AIR, watts: '2570 W' }, CURVE)
+    expect(found.judged[0]?.judgement).toMatchObject({ side: 'inside', off: expect.closeTo(2570 / 2565 - 1, 9) })
+    expect(expected(CSV, AIR, CURVE).current).toBe(expected(CSV).current)
+    expect(compressorText(found, INCH_POUND, 80)).toContain('The power is that of the whole system')
+    expect(compressorJson(found, INCH_POUND)).toMatchObject({
+      from_system_curve: 'power',
+      expected: { power_W: expect.closeTo(2565, 6) },
+    })
+  })
+
+  test.each<[string | undefined, Partial<CompressorFlags>, string]>([
+    [undefined, AIR, 'curve'],
+    [CURVE, { ...AIR, outdoor: '120 degF' }, 'outdoor temperature'],
+    [CURVE, { ...AIR, box: '75' }, 'box'],
+    [CURVE, { outdoor: '90 degF', box: '75 degF' }, 'curve-of'],
+    [CURVE, { ...AIR, curveOf: 'power hp' }, 'curve-of'],
+    ['', AIR, 'performance curve of the system'],
+  ])('[limit] %j with %j is a problem of %s', (curve, flags, field) => {
+    expect(compressor(CSV, { ...FOUND, ...flags }, curve)).toMatchObject({ ok: false, error: [{ field }] })
   })
 })
 
@@ -76,8 +123,16 @@ test.each<[Partial<CompressorFlags>, string]>([
   [{ volts: '110 V' }, 'measured over rated voltage'],
   [{ refrigerant: 'R-410A', returnGas: '20 degF' }, 'return gas'],
   [{ table: 'amps' }, 'table'],
+  [{ watts: '2000' }, 'watts'],
+  [{ flow: '7 gpm' }, 'flow'],
 ])('[limit] %j is a problem of %s', (flags, field) => {
   expect(compressor(CSV, { ...FOUND, ...flags })).toMatchObject({ ok: false, error: [{ field }] })
+})
+
+test('[limit] a flow is not judged by figures without one', () => {
+  expect(compressor(JSON_FILE, { ...FOUND, flow: '450 lb/h' })).toMatchObject({
+    error: [{ kind: 'missing', field: 'rating of the mass flow' }],
+  })
 })
 
 test('[limit] a JSON file is refused by the paths of what is wrong in it', () => {

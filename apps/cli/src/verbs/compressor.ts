@@ -17,13 +17,18 @@ export function declareCompressor({ chargewright, terminal, end }: Declaring): v
     .description('What a sound compressor would draw and move, what this one draws, and whether its supply is fit.')
     .addHelpText('after', EXAMPLES.compressor)
 
-  const answerRating = async (path: string | undefined, flags: CompressorFlags & FormFlags): Promise<ExitCode> => {
+  const answerRating = async (
+    path: string | undefined,
+    flags: CompressorFlags & FormFlags & { readonly curve?: string },
+  ): Promise<ExitCode> => {
     const forms = { text: compressorText, json: compressorJson }
     const file = await readText(path, 'compressor file', terminal)
     if (!file.ok) return printIn(flags, file, forms, terminal)
+    const curve = flags.curve === undefined ? undefined : await readText(flags.curve, 'curve', terminal)
+    if (curve && !curve.ok) return printIn(flags, curve, forms, terminal)
     // The matrices that a fit needs are loaded only here.
     const { compressor } = await import('../commands/compressor.ts')
-    const answer = compressor(file.value, flags)
+    const answer = compressor(file.value, flags, curve?.value)
     return printIn(flags, answer.ok ? answer : fail(badFlags(answer.error)), forms, terminal)
   }
 
@@ -39,7 +44,7 @@ export function declareCompressor({ chargewright, terminal, end }: Declaring): v
 
   group
     .command('rating')
-    .description('Expected flow, power and amps at two dew temperatures, and the measured amps against them.')
+    .description('Expected flow, power and amps at two dew temperatures, and what was measured against them.')
     .argument('[figures]', 'ten coefficients as CSV or JSON; with --table, a table of points as CSV')
     .requiredOption(
       '--suction <reading>',
@@ -50,8 +55,18 @@ export function declareCompressor({ chargewright, terminal, end }: Declaring): v
     .option('--return-gas <temperature>', 'of the suction gas at the compressor: "65 degF"; as rated without it')
     .option('--volts <reading>', 'at the terminals, running: "222 V"')
     .option('--amps <reading>', 'to be judged: "11.2 A"')
+    .option('--watts <reading>', 'to be judged, drawn by what the figures are for: "2350 W"')
+    .option('--flow <reading>', 'refrigerant, to be judged: "440 lb/h"')
+    .option('--curve <path>', 'the maker’s, of the whole system, as CSV: it goes before the compressor’s')
+    .option('--curve-of <quantity>', 'what its values are: "power W"')
+    .option('--outdoor <temperature>', 'of the air entering the condenser, for the curve: "95 degF"')
+    .option('--box <temperature>', 'of the air in the box or returning, for the curve: "38 degF"')
     .option('--table <quantity>', 'what a table of points gives: "current A", "mass flow lb/h", "power W"')
-    .addOption(new Option('--degrees <scale>', 'of the temperatures in the table').choices(['F', 'C']).default('F'))
+    .addOption(
+      new Option('--degrees <scale>', 'of the temperatures in the table and the curve')
+        .choices(['F', 'C'])
+        .default('F'),
+    )
     .option('--rated-superheat <difference>', 'of the return gas that the table is for: "20 degF"')
     .option('--rated-return <temperature>', 'the same as a temperature: "65 degF"')
     .option('--rated-volts <voltage>', 'that the table is for: "230 V"')
@@ -59,7 +74,9 @@ export function declareCompressor({ chargewright, terminal, end }: Declaring): v
     .addOption(option.altitude())
     .addOption(option.units())
     .addOption(option.json('what is expected'))
-    .action((path: string | undefined, flags: CompressorFlags & FormFlags) => end(answerRating(path, flags)))
+    .action((path: string | undefined, flags: CompressorFlags & FormFlags & { readonly curve?: string }) =>
+      end(answerRating(path, flags)),
+    )
 
   group
     .command('supply')

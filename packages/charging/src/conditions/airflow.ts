@@ -1,4 +1,4 @@
-import { evidence, type Quantity, quantity, say, subtract } from '@chargewright/quantity'
+import { evidence, type Measure, type Quantity, quantity, say, subtract } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import table from '../../data/temperature-split.json' with { type: 'json' }
 import type { Condition, NextEntry } from '../assessment.ts'
@@ -29,12 +29,21 @@ export function airflow(visit: Visit, measures: Measures): Condition {
       remedy: say`Clean the filter and the coil, let the system settle and read again`,
     }
   }
-  return byMeasurement(measures) ?? bySplit(visit, measures) ?? unknown(visit)
+  const { airflowPerCapacity } = measures
+  if (airflowPerCapacity) return judgeSpecificAirflow(airflowPerCapacity)
+  return bySplit(visit, measures) ?? unknown(visit)
 }
 
-function byMeasurement({ airflowPerCapacity }: Measures): Condition | undefined {
-  if (!airflowPerCapacity) return undefined
-  const { quantity: flow, evidence: tree } = airflowPerCapacity
+/**
+ * A measured airflow over the nominal cooling capacity: too little to judge a charge by, outside the usual band, or in it.
+ *
+ * @param measured m³/(s·W), with what it rests on
+ * @source below 300 CFM per ton no charge is judged: RA3.2 (2008); 400 CFM per ton ± 10 %: common practice
+ */
+export function judgeSpecificAirflow({
+  quantity: flow,
+  evidence: tree,
+}: Measure<Quantity<'specific airflow'>>): Condition {
   const remedy = say`Bring the airflow to 400 CFM per ton (${airflowLow.quantity} to ${airflowHigh.quantity}), let the system settle and read again`
   if (flow.si < airflowRefused.quantity.si) {
     return {

@@ -10,7 +10,8 @@ import {
 } from '@chargewright/quantity'
 import type { Figure } from '@chargewright/visit'
 import type { Case } from '../ruling.ts'
-import { type Contents, liquidAt } from './contents.ts'
+import { accessoryCharge } from './accessory-charge.ts'
+import { type Contents, liquidAt, vapourOver } from './contents.ts'
 import { copperTube } from './copper-tube.ts'
 import { drierExchange } from './drier-exchange.ts'
 import { floodingCharge } from './flooding-charge.ts'
@@ -30,13 +31,14 @@ export interface Amount {
 }
 
 /**
- * Nameplate charge + lines beyond the included length + larger drier + head-pressure control, each with its evidence.
+ * Nameplate charge + lines beyond the included length + larger drier + head-pressure control + accessories, each with its
+ * evidence.
  * The maker's own figures go before what is reckoned from tubes and volumes.
  */
 export function amount(asked: Case): Amount {
   const { nameplateCharge } = asked.visit.system.figures
   if (!nameplateCharge) return { total: undefined, problems: [] }
-  const parts = [...lines(asked), ...drier(asked), ...headPressureControl(asked)]
+  const parts = [...lines(asked), ...drier(asked), ...headPressureControl(asked), ...accessories(asked)]
   const known = parts.flatMap((part) => (part.ok ? [part.value] : []))
   const total = weighInTotal(figure('Nameplate charge', nameplateCharge), known)
   const problems = [...parts, total].flatMap((part) => (part.ok ? [] : [part.error]))
@@ -97,8 +99,22 @@ function headPressureControl({ visit, refrigerant }: Case): readonly Part[] {
   ]
 }
 
-function withLiquid({ visit, refrigerant }: Case, part: (liquid: Contents) => Part): Part {
-  const read = visit.readings['liquid-temperature']?.quantity as Quantity<'temperature'> | undefined
-  const liquid = liquidAt(refrigerant, read ?? USUAL_LIQUID)
+/** They stand with the liquid line, so that liquid and vapour in them are as warm as its liquid. */
+function accessories(asked: Case): readonly Part[] {
+  return asked.accessories.map((accessory) =>
+    withLiquid(asked, (liquid) => {
+      const vapour = vapourOver(asked.refrigerant, liquidTemperature(asked))
+      return vapour.ok ? accessoryCharge(accessory, liquid, vapour.value) : vapour
+    }),
+  )
+}
+
+function withLiquid(asked: Case, part: (liquid: Contents) => Part): Part {
+  const liquid = liquidAt(asked.refrigerant, liquidTemperature(asked))
   return liquid.ok ? part(liquid.value) : liquid
+}
+
+function liquidTemperature({ visit }: Case): Quantity<'temperature'> {
+  const read = visit.readings['liquid-temperature']?.quantity as Quantity<'temperature'> | undefined
+  return read ?? USUAL_LIQUID
 }

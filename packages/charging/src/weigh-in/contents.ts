@@ -35,6 +35,19 @@ export function liquidAt(refrigerant: Refrigerant, temperature: Quantity<'temper
 }
 
 /**
+ * Saturated vapour, as it stands over liquid of the same temperature.
+ *
+ * @param temperature of both, within the saturation line of the refrigerant
+ */
+export function vapourOver(refrigerant: Refrigerant, temperature: Quantity<'temperature'>): Result<Contents, Problem> {
+  const density = (T: number) => {
+    const at = saturationAtTemperature(refrigerant, kelvin(T))
+    return at.ok ? ok(at.value.dew.density_kg_m3) : at
+  }
+  return contents(refrigerant, say`saturated vapour`, density, [beside(temperature, -1)])
+}
+
+/**
  * Vapour at an absolute pressure and a temperature.
  *
  * @returns also a problem where the refrigerant is not vapour there

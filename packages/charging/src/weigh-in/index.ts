@@ -1,6 +1,6 @@
 export { type Accessory, accessoryCharge } from './accessory-charge.ts'
 export { chargingCylinderMass } from './charging-cylinder-mass.ts'
-export { type Contents, liquidAt, vapourAt } from './contents.ts'
+export { type Contents, liquidAt, vapourAt, vapourOver } from './contents.ts'
 export { boreArea_m2, COPPER_TUBES, type CopperTube, copperTube, measuredTube } from './copper-tube.ts'
 export { correctedReading } from './corrected-reading.ts'
 export { drierExchange } from './drier-exchange.ts'
