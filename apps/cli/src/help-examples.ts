@@ -61,8 +61,8 @@ Examples:
 Examples:
   chargewright weigh-in examples/line-set-weigh-in.json
   chargewright weigh-in --refrigerant R-410A --metering-device thermostatic --nameplate-charge "6 lb 4 oz" --line-length "45 ft" --included-line-length "15 ft" --liquid-line-tube 3/8
-  chargewright weigh-in --refrigerant R-410A --nameplate-charge "6 lb 4 oz" --accessory "accumulator: 90 in³, 10 %" --scale-step "0.5 oz" --hose "60 in, 0.2 in"
-  chargewright weigh-in --refrigerant R-134a --nameplate-charge "12 oz" --cylinder-temperature "85 degF" --cylinder-scale "70 degF"
+  chargewright weigh-in --refrigerant R-410A --metering-device thermostatic --nameplate-charge "6 lb 4 oz" --accessory "accumulator: 90 in³, 10 %" --scale-step "0.5 oz" --hose "60 in, 0.2 in"
+  chargewright weigh-in --refrigerant R-134a --metering-device capillary --nameplate-charge "12 oz" --cylinder-temperature "85 degF" --cylinder-scale "70 degF"
   chargewright weigh-in examples/capillary-weigh-in.json --units metric --json`,
   report: `
 Examples:

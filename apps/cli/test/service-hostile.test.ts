@@ -107,7 +107,12 @@ describe('airflow', () => {
 describe('compressor', () => {
   const forms = { text: compressorText, json: compressorJson }
   const dews = flagsLike({ suction: ['45 degF', '7 ± 0.5 °C'], discharge: ['115 degF', '46 °C'] })
-  const found = someFlagsLike({ volts: ['222 V'], amps: ['9.8 A', '12 ± 0.2 A'], watts: ['2130 W'], flow: ['450 lb/h'] })
+  const found = someFlagsLike({
+    volts: ['222 V'],
+    amps: ['9.8 A', '12 ± 0.2 A'],
+    watts: ['2130 W'],
+    flow: ['450 lb/h'],
+  })
   const scale = { degrees: 'F', phases: '1' } as const
 
   test('[property] answers or refuses any coefficients', () => {
@@ -201,9 +206,17 @@ describe('weigh-in', () => {
       oldDrierVolume: ['8 in³'],
       newDrierVolume: ['16 in³'],
       floodingCharge: ['3 lb'],
+      scaleStep: ['1 g', '0.5 oz'],
+      hose: ['60 in, 0.2 in', '1.5 m, 5 mm'],
+      cylinderTemperature: ['85 degF'],
+      cylinderScale: ['70 degF', '21 °C'],
     })
     const device = fc.constantFrom('thermostatic', 'capillary')
-    const inputs = fc.tuple(needed, optional, device).map(([n, o, meteringDevice]) => ({ ...n, ...o, meteringDevice }))
+    const part = flagsLike({ text: ['receiver: 2 L, 30 %', 'accumulator: 90 in³, 0.1'] }).map(({ text }) => text)
+    const parts = fc.oneof(fc.constant([]), fc.array(part, { minLength: 1, maxLength: 2 }))
+    const inputs = fc
+      .tuple(needed, optional, device, parts)
+      .map(([n, o, meteringDevice, accessory]) => ({ ...n, ...o, meteringDevice, accessory }))
     check(inputs, weighInByFlags, forms, 2000)
   })
 })

@@ -35,7 +35,7 @@ describe('airflow by heat', () => {
 
   test('[property] over the capacity it is told beside what is usual, with the reading for a visit file', () => {
     const answer = found(airflowByHeat({ ...HEAT, tons: '3 ton' }))
-    expect(airflowText(answer, INCH_POUND, 80)).toContain('usual are 360 CFM per ton to 440 CFM')
+    expect(airflowText(answer, INCH_POUND, 80)).toMatch(/usual are 360 CFM per ton to 440\s+CFM/)
     expect(airflowJson(answer, INCH_POUND)).toMatchObject({
       reading: { what: 'airflow', value: expect.stringMatching(/^\d+ CFM$/) },
       airflow_per_capacity_m3_sW: expect.closeTo(answer.airflow.airflow.si / 10_550.6, 6),
@@ -46,10 +46,10 @@ describe('airflow by heat', () => {
   test.each([
     ['3 ton', 'met', 'airflow in range'],
     ['2.4 ton', 'doubtful', 'airflow out of range'],
-    ['4 ton', 'doubtful', 'airflow out of range'],
+    ['3.5 ton', 'doubtful', 'airflow out of range'],
     ['5 ton', 'unmet', 'too little airflow'],
   ])('[oracle] 1180 CFM over %s is %s, in the page and in JSON', (tons, state, words) => {
-    const table = 'CFM,inH2O\n1180,0.1\n1190,0.2\n'
+    const table = 'CFM,inH2O\n1180,0.1\n1380,0.14\n'
     const answer = found(airflowByDrop(table, { drop: '0.1 inH2O', air: '70 degF', humidity: '0 %', tons }))
     expect(airflowText(answer, INCH_POUND, 80)).toMatch(new RegExp(`^${words}  `))
     expect(airflowJson(answer, INCH_POUND)).toMatchObject({ per_capacity: { state } })

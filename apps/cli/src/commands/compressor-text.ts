@@ -14,7 +14,7 @@ const SIDES: Readonly<Record<RatingSide, string>> = {
 /** What is expected of the compressor, and what was measured against it. */
 export function compressorText(answer: CompressorAnswer, units: UnitPreference, width: number): string {
   const { suctionDew, dischargeDew, expected, judged, fromSystem, gasAssumed } = answer
-  const [first] = judged
+  const first = judged.find(({ judgement }) => judgement.side !== 'inside') ?? judged[0]
   const assumed = gasAssumed ? 'The return gas was not given: it was taken as rated. ' : ''
   return findingPage(
     {

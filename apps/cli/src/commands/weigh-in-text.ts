@@ -1,5 +1,5 @@
 import { FINDINGS, type ProcedureStep } from '@chargewright/charging'
-import { describeProblem, format, render, type UnitPreference } from '@chargewright/quantity'
+import { describeProblem, format, type Measure, render, type UnitPreference } from '@chargewright/quantity'
 import { evidenceWriter } from '../text/evidence-writer.ts'
 import { page, section, spread } from '../text/page.ts'
 import { wrap } from '../text/wrap.ts'
@@ -7,7 +7,7 @@ import type { WeighInAnswer } from './weigh-in.ts'
 
 /** How much goes in and why so much, then the sequence with its waits and stops. */
 export function weighInText(answer: WeighInAnswer, units: UnitPreference, width: number): string {
-  const { charge, toGoIn, procedure, assessment, stillCharged } = answer
+  const { charge, toGoIn, weighing, procedure, assessment, stillCharged } = answer
   const writer = evidenceWriter(units, width)
   const words = (statement: Parameters<typeof render>[0]) => render(statement, units)
   const under = (mark: string, text: string) => wrap(text, width, `     ${mark} `)
@@ -33,6 +33,10 @@ export function weighInText(answer: WeighInAnswer, units: UnitPreference, width:
       assessment.problems.flatMap(({ problem }) => wrap(describeProblem(problem), width, '  · ')),
     ),
     section('How much', writer.tree(charge.evidence, 2)),
+    section(
+      'Measured out',
+      Object.values(weighing ?? {}).flatMap(({ evidence }: Measure) => writer.tree(evidence, 2)),
+    ),
     section('Sequence', procedure.flatMap(step)),
     section(
       'Take care',

@@ -1,4 +1,5 @@
 import {
+  type Accessory,
   type Assessment,
   assess,
   entryLabel,
@@ -18,12 +19,18 @@ import {
 } from '@chargewright/visit'
 import { missing } from '../failure.ts'
 import { withNearNames } from '../near-names.ts'
+import { readFlags } from '../read-flags.ts'
+import { typedAccessory } from './typed-accessory.ts'
+import { GEAR_FLAGS, type GearFlags, typedGear } from './typed-gear.ts'
+import { type Weighing, type WeighingGear, weighing } from './weighing.ts'
 
 /** What to weigh in, and how, step by step. */
 export interface WeighInAnswer {
   readonly charge: Target
   /** What is still to go in; absent where it is in, or where something else comes first. */
   readonly toGoIn?: Quantity<'mass'>
+  /** What scale, hose and charging cylinder make of that. */
+  readonly weighing?: Weighing
   readonly procedure: readonly ProcedureStep[]
   readonly assessment: Assessment
   /** The system still holds a charge: the answer is for when it is empty. */
@@ -31,9 +38,11 @@ export interface WeighInAnswer {
 }
 
 /** The system as its flags describe it, each as a visit file has it. */
-export type WeighInFlags = Readonly<Partial<Record<(typeof FLAG_FACTS)[number], string>>> & {
-  readonly liquidTemperature?: string
-}
+export type WeighInFlags = Readonly<Partial<Record<(typeof FLAG_FACTS)[number], string>>> &
+  GearFlags & {
+    readonly liquidTemperature?: string
+    readonly accessory?: readonly string[]
+  }
 
 const FLAG_FACTS = [
   'refrigerant',
@@ -48,12 +57,17 @@ const FLAG_FACTS = [
   'floodingCharge',
 ] as const
 
-export const SYSTEM_FLAGS = [...FLAG_FACTS, 'liquidTemperature'] as const
+export const SYSTEM_FLAGS = [...FLAG_FACTS, ...GEAR_FLAGS, 'liquidTemperature', 'accessory'] as const
+
+/** What a visit does not say: parts that were added, and with what the charge is measured out. */
+interface Besides extends WeighingGear {
+  readonly accessories?: readonly Accessory[]
+}
 
 /** @param data a visit file, as its JSON was parsed */
 export function weighIn(data: unknown): Result<WeighInAnswer, readonly Problem[]> {
   const file = checkVisitFile(data)
-  return file.ok ? answer(file.value) : file
+  return file.ok ? answer(file.value, {}) : file
 }
 
 /** Asks flags: they become the visit that would hold the same. */
@@ -62,6 +76,9 @@ export function weighInByFlags(flags: WeighInFlags): Result<WeighInAnswer, reado
     FLAG_FACTS.flatMap((name) => (flags[name] === undefined ? [] : [[name, flags[name]]])),
   ) as SystemStatement
   const { liquidTemperature } = flags
+  const gear = typedGear(flags)
+  const accessories = typedAll(flags.accessory ?? [])
+  if (!gear.ok || !accessories.ok) return fail([gear, accessories].flatMap((read) => (read.ok ? [] : read.error)))
   const events: VisitEvent[] = [
     { id: 'system', at: NO_TIME, kind: 'system-described', facts },
     ...(liquidTemperature === undefined
@@ -71,7 +88,8 @@ export function weighInByFlags(flags: WeighInFlags): Result<WeighInAnswer, reado
         ]),
     { id: 'emptied', at: NO_TIME, kind: 'observation', what: 'charge-state', answer: 'evacuated' },
   ]
-  const found = answer({ format: 'chargewright-visit', version: 1, id: 'flags', events })
+  const besides = { ...gear.value, accessories: accessories.value }
+  const found = answer({ format: 'chargewright-visit', version: 1, id: 'flags', events }, besides)
   // A flag that cannot be read is refused; an entry of a visit is left out and told beside the answer.
   const unread = found.ok ? found.value.assessment.problems.map(({ problem }) => problem) : []
   return unread.length > 0 ? fail(unread) : found
@@ -80,10 +98,15 @@ export function weighInByFlags(flags: WeighInFlags): Result<WeighInAnswer, reado
 /** Flags have no time; nothing that is asked here looks at it. */
 const NO_TIME = '1970-01-01T00:00:00Z'
 
-function answer(file: VisitFile): Result<WeighInAnswer, readonly Problem[]> {
+function typedAll(texts: readonly string[]): Result<readonly Accessory[], readonly Problem[]> {
+  const read = readFlags(Object.fromEntries(texts.map((text, i) => [i, typedAccessory(text)])))
+  return read.ok ? ok(Object.values(read.value)) : read
+}
+
+function answer(file: VisitFile, besides: Besides): Result<WeighInAnswer, readonly Problem[]> {
   const visit = fold(file)
   const state = visit.observations['charge-state']?.answer
-  if (state === 'evacuated' || state === 'lost') return weighedIn(visit, false)
+  if (state === 'evacuated' || state === 'lost') return weighedIn(visit, false, besides)
   // What is not yet empty is asked about as it will be.
   const emptied: VisitEvent = {
     id: `${file.id}/emptied`,
@@ -92,11 +115,15 @@ function answer(file: VisitFile): Result<WeighInAnswer, readonly Problem[]> {
     what: 'charge-state',
     answer: 'evacuated',
   }
-  return weighedIn(fold({ ...file, events: [...file.events, emptied] }), true)
+  return weighedIn(fold({ ...file, events: [...file.events, emptied] }), true, besides)
 }
 
-function weighedIn(visit: Visit, stillCharged: boolean): Result<WeighInAnswer, readonly Problem[]> {
-  const assessment = assess(visit)
+function weighedIn(
+  visit: Visit,
+  stillCharged: boolean,
+  { accessories = [], ...gear }: Besides,
+): Result<WeighInAnswer, readonly Problem[]> {
+  const assessment = assess(visit, accessories)
   const { finding, target } = assessment
   const name = visit.system.facts.refrigerant
   const refrigerant = name === undefined ? undefined : withNearNames(findRefrigerant(name))
@@ -111,9 +138,12 @@ function weighedIn(visit: Visit, stillCharged: boolean): Result<WeighInAnswer, r
     refrigerant: refrigerant.value,
     ...(meteringDevice ? { meteringDevice } : {}),
   })
+  const weighed = toGoIn && weighing(refrigerant.value, toGoIn, target.tolerance.quantity as Quantity<'mass'>, gear)
+  if (weighed && !weighed.ok) return weighed
   return ok({
     charge: target,
     ...(toGoIn ? { toGoIn } : {}),
+    ...(weighed ? { weighing: weighed.value } : {}),
     // One that is empty already need not be emptied.
     procedure: toGoIn ? procedure.filter(({ id }) => stillCharged || id !== 'empty') : [],
     assessment,

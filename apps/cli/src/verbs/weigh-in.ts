@@ -44,6 +44,15 @@ export function declareWeighIn({ chargewright, terminal, end, batch }: Declaring
     .option('--old-drier-volume <volume>', 'inside: "8 in³"')
     .option('--new-drier-volume <volume>', 'inside: "16 in³"')
     .option('--flooding-charge <mass>', 'the maker’s, for head-pressure control: "3 lb"')
+    .option(
+      '--accessory <part>',
+      'that was added: name, volume inside and share of liquid, "accumulator: 90 in³, 10 %"; may be given more than once',
+      (part: string, before: readonly string[] = []) => [...before, part],
+    )
+    .option('--scale-step <mass>', 'of the charging scale: "0.5 oz" (5 g, unless given)')
+    .option('--hose <size>', 'length and diameter inside: "60 in, 0.2 in"')
+    .option('--cylinder-temperature <reading>', 'of the liquid in a charging cylinder: "85 degF"')
+    .option('--cylinder-scale <temperature>', 'that its graduation in mass is for: "70 degF"')
     .addOption(option.units())
     .addOption(option.json('the charge and the sequence'))
     .addOption(option.batch('a visit file', ...SYSTEM_FLAGS))

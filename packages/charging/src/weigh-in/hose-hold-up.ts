@@ -26,8 +26,8 @@ export function hoseHoldUp(
   const problem =
     outOfRange('hose, inside diameter', inside.si, 0, 0.1, 'm') ?? outOfRange('hose, length', length.si, 0, 100, 'm')
   if (problem) return fail(problem)
-  const volume = (Math.PI / 4) * inside.si ** 2 * length.si
-  const mass = quantity('mass', volume * contents.density_kg_m3, volume * contents.u_kg_m3)
-  const statement = say`The hose holds ${mass}: ${length} of ${inside} inside, full of ${contents.words}`
+  const volume = quantity('volume', (Math.PI / 4) * inside.si ** 2 * length.si)
+  const mass = quantity('mass', volume.si * contents.density_kg_m3, volume.si * contents.u_kg_m3)
+  const statement = say`The hose holds ${mass}: ${length} long, ${volume} inside, full of ${contents.words}`
   return ok({ quantity: mass, evidence: evidence(statement, contents.source) })
 }
