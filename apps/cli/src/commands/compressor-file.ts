@@ -13,9 +13,41 @@ import {
 import { fail, ok, type Problem, type Quantity, type Result } from '@chargewright/quantity'
 import { missing, unreadable } from '../failure.ts'
 import { choice, fields, list, number, parseJson, text, typed } from '../json-reader.ts'
+import { ifGiven, readFlags } from '../read-flags.ts'
+import { typedReading } from '../typed-reading.ts'
 
-/** What a table of points does not say itself. */
-export interface TableFacts {
+/** What a table of points does not say itself, as typed. */
+export interface FiguresFlags {
+  readonly table?: string
+  readonly degrees: 'F' | 'C'
+  readonly ratedSuperheat?: string
+  readonly ratedReturn?: string
+  readonly ratedVolts?: string
+  readonly phases: '1' | '3'
+}
+
+/** @param file coefficients as CSV or JSON; with the flag `table`, a table of points */
+export function compressorFigures(file: string, flags: FiguresFlags): Result<Compressor, readonly Problem[]> {
+  if (flags.table === undefined) return readCompressor(file)
+  const rated = readFlags({
+    superheat: ifGiven(flags.ratedSuperheat, (text) => typedReading(text, 'temperature difference', 'rated-superheat')),
+    gas: ifGiven(flags.ratedReturn, (text) => typedReading(text, 'temperature', 'rated-return')),
+    voltage: ifGiven(flags.ratedVolts, (text) => typedReading(text, 'voltage', 'rated-volts')),
+  })
+  if (!rated.ok) return rated
+  const { superheat, gas, voltage } = rated.value
+  return fitCompressor(file, {
+    table: flags.table,
+    degrees: flags.degrees,
+    phases: flags.phases === '3' ? 3 : 1,
+    ...(superheat ? { ratedSuperheat: superheat } : {}),
+    ...(gas ? { ratedReturn: gas } : {}),
+    ...(voltage ? { ratedVoltage: voltage } : {}),
+  })
+}
+
+/** The same as values. */
+interface TableFacts {
   /** `current A`, `mass flow lb/h`: what its values are. */
   readonly table: string
   readonly degrees: 'F' | 'C'
@@ -26,14 +58,14 @@ export interface TableFacts {
 }
 
 /** The maker's figures: ten coefficients as CSV or JSON. */
-export function readCompressor(file: string): Result<Compressor, readonly Problem[]> {
+function readCompressor(file: string): Result<Compressor, readonly Problem[]> {
   if (/^\uFEFF?\s*\{/.test(file)) return fromJson(file)
   const read = readCoefficients(file)
   return read.ok ? read : fail([read.error])
 }
 
 /** The maker's figures: a table of points, to which ten coefficients are fitted. */
-export function fitCompressor(file: string, facts: TableFacts): Result<Compressor, readonly Problem[]> {
+function fitCompressor(file: string, facts: TableFacts): Result<Compressor, readonly Problem[]> {
   const dewUnit: DewUnit = facts.degrees === 'C' ? '°C' : '°F'
   const rated = readRated(facts.table, 'table')
   if (!rated.ok) return fail([rated.error])

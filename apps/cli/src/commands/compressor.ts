@@ -1,5 +1,4 @@
 import {
-  type Compressor,
   type CompressorAsFound,
   type Expected,
   judgeRating,
@@ -17,13 +16,13 @@ import { withNearNames } from '../near-names.ts'
 import { ifGiven, readFlags } from '../read-flags.ts'
 import { atmosphereAt } from '../typed-flag.ts'
 import { PLAIN, typedReading } from '../typed-reading.ts'
-import { fitCompressor, readCompressor } from './compressor-file.ts'
+import { compressorFigures, type FiguresFlags } from './compressor-file.ts'
 import { dewTemperature } from './dew-temperature.ts'
 import { measuredGas } from './measured-gas.ts'
 import { type SystemFlags, systemAsFound } from './system-as-found.ts'
 
-/** The compressor as found, and what a table of points does not say of itself; as typed. */
-export interface CompressorFlags extends SystemFlags {
+/** The compressor as found, and what its figures do not say of themselves; as typed. */
+export interface CompressorFlags extends FiguresFlags, SystemFlags {
   /** A dew temperature, or a pressure of the refrigerant. */
   readonly suction: string
   readonly discharge: string
@@ -34,11 +33,6 @@ export interface CompressorFlags extends SystemFlags {
   readonly amps?: string
   readonly watts?: string
   readonly flow?: string
-  readonly table?: string
-  readonly ratedSuperheat?: string
-  readonly ratedReturn?: string
-  readonly ratedVolts?: string
-  readonly phases: '1' | '3'
 }
 
 /** What was measured of a rated quantity, against what was expected of it. */
@@ -69,7 +63,7 @@ export function compressor(
   flags: CompressorFlags,
   curve?: string,
 ): Result<CompressorAnswer, readonly Problem[]> {
-  const figures = figuresOf(file, flags)
+  const figures = compressorFigures(file, flags)
   const system = systemAsFound(curve, flags)
   const found = readFlags({
     voltage: ifGiven(flags.volts, (text) => typedReading(text, 'voltage', 'volts', PLAIN.voltmeter)),
@@ -145,23 +139,4 @@ function against(expected: readonly Expected[], measured: Rating): Result<Judged
   if (!same) return fail(missing(`rating of the ${what}`, 'figures with it, since it was measured'))
   const judgement = judgeRating(same, measured)
   return judgement.ok ? ok({ what, judgement: judgement.value }) : judgement
-}
-
-function figuresOf(file: string, flags: CompressorFlags): Result<Compressor, readonly Problem[]> {
-  if (flags.table === undefined) return readCompressor(file)
-  const rated = readFlags({
-    superheat: ifGiven(flags.ratedSuperheat, (text) => typedReading(text, 'temperature difference', 'rated-superheat')),
-    gas: ifGiven(flags.ratedReturn, (text) => typedReading(text, 'temperature', 'rated-return')),
-    voltage: ifGiven(flags.ratedVolts, (text) => typedReading(text, 'voltage', 'rated-volts')),
-  })
-  if (!rated.ok) return rated
-  const { superheat, gas, voltage } = rated.value
-  return fitCompressor(file, {
-    table: flags.table,
-    degrees: flags.degrees,
-    phases: flags.phases === '3' ? 3 : 1,
-    ...(superheat ? { ratedSuperheat: superheat } : {}),
-    ...(gas ? { ratedReturn: gas } : {}),
-    ...(voltage ? { ratedVoltage: voltage } : {}),
-  })
 }

@@ -19,8 +19,7 @@ import {
 } from '@chargewright/visit'
 import { missing } from '../failure.ts'
 import { withNearNames } from '../near-names.ts'
-import { readFlags } from '../read-flags.ts'
-import { typedAccessory } from './typed-accessory.ts'
+import { typedAccessories } from './typed-accessories.ts'
 import { GEAR_FLAGS, type GearFlags, typedGear } from './typed-gear.ts'
 import { type Weighing, type WeighingGear, weighing } from './weighing.ts'
 
@@ -77,7 +76,7 @@ export function weighInByFlags(flags: WeighInFlags): Result<WeighInAnswer, reado
   ) as SystemStatement
   const { liquidTemperature } = flags
   const gear = typedGear(flags)
-  const accessories = typedAll(flags.accessory ?? [])
+  const accessories = typedAccessories(flags.accessory ?? [])
   if (!gear.ok || !accessories.ok) return fail([gear, accessories].flatMap((read) => (read.ok ? [] : read.error)))
   const events: VisitEvent[] = [
     { id: 'system', at: NO_TIME, kind: 'system-described', facts },
@@ -97,11 +96,6 @@ export function weighInByFlags(flags: WeighInFlags): Result<WeighInAnswer, reado
 
 /** Flags have no time; nothing that is asked here looks at it. */
 const NO_TIME = '1970-01-01T00:00:00Z'
-
-function typedAll(texts: readonly string[]): Result<readonly Accessory[], readonly Problem[]> {
-  const read = readFlags(Object.fromEntries(texts.map((text, i) => [i, typedAccessory(text)])))
-  return read.ok ? ok(Object.values(read.value)) : read
-}
 
 function answer(file: VisitFile, besides: Besides): Result<WeighInAnswer, readonly Problem[]> {
   const visit = fold(file)

@@ -12,6 +12,8 @@ import {
 import { findRefrigerant, refrigerantNames, saturationAtTemperature } from '@chargewright/refrigerant'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { described, observed, visitOf } from '../../test/visit-of.ts'
+import { assess } from '../assess.ts'
 import {
   accessoryCharge,
   chargingCylinderMass,
@@ -23,6 +25,7 @@ import {
   liquidAt,
   PLAIN_SCALE,
   vapourAt,
+  vapourOver,
   weighedDifference,
   weighInProcedure,
   weighInTotal,
@@ -67,6 +70,17 @@ describe('accessories', () => {
     expect(held(1)).toBeCloseTo(2e-3 * liquid.density_kg_m3, 12)
     expect(held(0)).toBeCloseTo(2e-3 * vapour.density_kg_m3, 12)
     expect(held(0.5)).toBeCloseTo((held(0) + held(1)) / 2, 12)
+  })
+
+  test('[property] an assessment weighs them in beside the nameplate charge, and refuses one that is none', () => {
+    const facts = { refrigerant: 'R-410A', meteringDevice: 'thermostatic', nameplateCharge: '2 kg' } as const
+    const visit = visitOf(described(facts), observed('charge-state', 'evacuated'))
+    const at = quantity('temperature', (100 + 459.67) / 1.8)
+    const held = accessoryCharge(receiver(0.3), given(liquidAt(r410a, at)), given(vapourOver(r410a, at)))
+    const { target, finding } = assess(visit, [receiver(0.3)])
+    expect(target?.quantity.si).toBeCloseTo(2 + given(held).quantity.si, 12)
+    expect(finding.dose?.mass.si).toBe(target?.quantity.si)
+    expect(assess(visit, [receiver(2)]).problems).toHaveLength(1)
   })
 
   test('[limit] a share beyond the whole is refused', () => {
