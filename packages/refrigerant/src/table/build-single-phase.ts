@@ -90,7 +90,7 @@ function singlePhase(
     temperature: spline(temperature),
     volume: spline(volume),
     entropy: spline(entropy),
-    quality: new Float32Array(0),
+    quality: new Float64Array(0),
   }
   return { surface, ranges }
 }

@@ -64,7 +64,7 @@ function enthalpyWhere(
 }
 
 /** The line across the columns at one pressure. */
-function collapse(table: PropertyTable, { columns }: Surface, f: Float32Array, pressure: number): boolean {
+function collapse(table: PropertyTable, { columns }: Surface, f: Float64Array, pressure: number): boolean {
   const { lnCriticalPressure, minPressure_Pa, maxPressure_Pa, xiStart, rowsPerXi, rows } = table
   if (!(pressure >= minPressure_Pa && pressure <= maxPressure_Pa)) return false
   const place = (Math.sqrt(lnCriticalPressure - Math.log(pressure)) - xiStart) * rowsPerXi

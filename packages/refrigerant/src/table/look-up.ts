@@ -152,7 +152,7 @@ function curve(curves: Float64Array, i: number): number {
 }
 
 /** Two fields of a surface at once, into `values`: sixteen coefficients each, from index `i` on. */
-function blend({ columns }: Surface, f: Float32Array, g: Float32Array, i: number): void {
+function blend({ columns }: Surface, f: Float64Array, g: Float64Array, i: number): void {
   const a = rowWeights[0]!
   const b = rowWeights[1]!
   const c = rowWeights[2]!
@@ -177,7 +177,7 @@ function blend({ columns }: Surface, f: Float32Array, g: Float32Array, i: number
 }
 
 /** One field of a surface. */
-function blendOne({ columns }: Surface, f: Float32Array, i: number): number {
+function blendOne({ columns }: Surface, f: Float64Array, i: number): number {
   const w = columnWeights
   let sum = 0
   for (let row = 0, k = i; row < 4; row++, k += columns + 2) {

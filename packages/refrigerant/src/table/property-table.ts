@@ -34,12 +34,12 @@ export interface Surface {
   readonly columns: number
   /** y and the share of the enthalpy range, in the dome z, are tied by share = y·(y + stretch)/(1 + stretch). */
   readonly stretch: number
-  readonly temperature: Float32Array
+  readonly temperature: Float64Array
   /** ρ of the liquid, p/ρ of the vapour, which hardly changes with p. */
-  readonly volume: Float32Array
-  readonly entropy: Float32Array
+  readonly volume: Float64Array
+  readonly entropy: Float64Array
   /** Of the dome only; empty elsewhere. */
-  readonly quality: Float32Array
+  readonly quality: Float64Array
 }
 
 /** Saturation curves. Ranges are those over which y of the single phases runs from 0 to 1. */

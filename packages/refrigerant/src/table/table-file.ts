@@ -57,7 +57,7 @@ export function tableFromBytes(bytes: Uint8Array): Result<PropertyTable, Problem
   for (let k = 0; k < curveCount; k++, at += 8) curves[k] = view.getFloat64(at, true)
   const read = ({ lengths, ...head }: SurfaceHead): Surface => {
     const [temperature, volume, entropy, quality] = lengths.map((count) => {
-      const values = new Float32Array(count)
+      const values = new Float64Array(count)
       for (let k = 0; k < count; k++, at += 4) values[k] = view.getFloat32(at, true)
       return values
     })
