@@ -14,6 +14,9 @@ export default defineConfig({
   forbidOnly: true,
   reporter: [['list']],
   timeout: 60_000,
+  // A crowded machine can be late; what passes only at the second try is told as flaky.
+  retries: 1,
+  expect: { timeout: 10_000 },
   use: {
     ...devices['Desktop Chrome'],
     baseURL: `http://localhost:${PORT}/`,

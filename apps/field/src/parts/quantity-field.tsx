@@ -9,7 +9,7 @@ import {
 } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
-import { useRef } from 'preact/hooks'
+import { useLayoutEffect, useRef } from 'preact/hooks'
 import type { Kept } from '../session/session.ts'
 import { namesItsUnit, shownQuantity } from '../session/shown-quantity.ts'
 import { understand } from '../session/understand.ts'
@@ -60,6 +60,10 @@ export function QuantityField(props: Props) {
   const understood = draft?.trim() ? read(draft) : undefined
   const value = shownQuantity(kept?.quantity, props.accepts[0]!, units)
   const text = draft ?? (focused.value ? (kept?.typed ?? '') : value.number)
+  // An entry that the store takes late changes the text under the cursor: it stays marked, so that typing replaces it.
+  useLayoutEffect(() => {
+    if (draft === undefined && document.activeElement === input.current) input.current?.select()
+  }, [text, draft])
   const next = () => {
     const typed = field.draft.value
     const isReadable = !typed?.trim() || read(typed).ok
