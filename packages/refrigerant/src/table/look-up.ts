@@ -30,23 +30,25 @@ const TWO_THIRDS = 2 / 3
 export function lookUp(table: PropertyTable, pressure: number, enthalpy: number, out: TableState): boolean {
   const row = findRow(table, pressure)
   if (row < 0) return false
+  const { curves, vapour } = table
   const stride = table.rows + 2
-  const hV = curve(table.curves, CURVE.vapourEnthalpy * stride + row)
+  const hV = curve(curves, CURVE.vapourEnthalpy * stride + row)
   if (enthalpy > hV) {
-    const share = (enthalpy - hV) / curve(table.curves, CURVE.vapourRange * stride + row)
+    const share = (enthalpy - hV) / curve(curves, CURVE.vapourRange * stride + row)
     if (!(share <= 1)) return false
-    blend(table.vapour, table.vapour.temperature, table.vapour.volume, findColumn(table.vapour, share, row))
+    blend(vapour.columns + 2, vapour.temperature, vapour.volume, findColumn(vapour, share, row))
     out.region = 'vapour'
     out.temperature_K = values[0]!
     out.density_kg_m3 = pressure / values[1]!
     out.quality = 1
     return true
   }
-  const hL = curve(table.curves, CURVE.liquidEnthalpy * stride + row)
+  const hL = curve(curves, CURVE.liquidEnthalpy * stride + row)
   if (enthalpy < hL) {
-    const share = (hL - enthalpy) / curve(table.curves, CURVE.liquidRange * stride + row)
+    const { liquid } = table
+    const share = (hL - enthalpy) / curve(curves, CURVE.liquidRange * stride + row)
     if (!(share <= 1)) return false
-    blend(table.liquid, table.liquid.temperature, table.liquid.volume, findColumn(table.liquid, share, row))
+    blend(liquid.columns + 2, liquid.temperature, liquid.volume, findColumn(liquid, share, row))
     out.region = 'liquid'
     out.temperature_K = values[0]!
     out.density_kg_m3 = values[1]!
@@ -111,7 +113,7 @@ function twoPhase(table: PropertyTable, row: number, pressure: number, out: Tabl
   let factor = z
   if (dome) {
     const at = findDome(table, dome, row, z)
-    blend(dome, dome.temperature, dome.volume, at)
+    blend(dome.columns + 2, dome.temperature, dome.volume, at)
     out.temperature_K += values[0]!
     factor *= values[1]!
     out.quality = z + blendOne(dome, dome.quality, at)
@@ -152,7 +154,7 @@ function curve(curves: Float64Array, i: number): number {
 }
 
 /** Two fields of a surface at once, into `values`: sixteen coefficients each, from index `i` on. */
-function blend({ columns }: Surface, f: Float64Array, g: Float64Array, i: number): void {
+function blend(width: number, f: Float64Array, g: Float64Array, i: number): void {
   const a = rowWeights[0]!
   const b = rowWeights[1]!
   const c = rowWeights[2]!
@@ -161,9 +163,9 @@ function blend({ columns }: Surface, f: Float64Array, g: Float64Array, i: number
   const x = columnWeights[1]!
   const y = columnWeights[2]!
   const z = columnWeights[3]!
-  const j = i + columns + 2
-  const k = j + columns + 2
-  const l = k + columns + 2
+  const j = i + width
+  const k = j + width
+  const l = k + width
   values[0] =
     a * (w * f[i]! + x * f[i + 1]! + y * f[i + 2]! + z * f[i + 3]!) +
     b * (w * f[j]! + x * f[j + 1]! + y * f[j + 2]! + z * f[j + 3]!) +
@@ -178,12 +180,19 @@ function blend({ columns }: Surface, f: Float64Array, g: Float64Array, i: number
 
 /** One field of a surface. */
 function blendOne({ columns }: Surface, f: Float64Array, i: number): number {
-  const w = columnWeights
-  let sum = 0
-  for (let row = 0, k = i; row < 4; row++, k += columns + 2) {
-    sum += rowWeights[row]! * (w[0]! * f[k]! + w[1]! * f[k + 1]! + w[2]! * f[k + 2]! + w[3]! * f[k + 3]!)
-  }
-  return sum
+  const w = columnWeights[0]!
+  const x = columnWeights[1]!
+  const y = columnWeights[2]!
+  const z = columnWeights[3]!
+  const j = i + columns + 2
+  const k = j + columns + 2
+  const l = k + columns + 2
+  return (
+    rowWeights[0]! * (w * f[i]! + x * f[i + 1]! + y * f[i + 2]! + z * f[i + 3]!) +
+    rowWeights[1]! * (w * f[j]! + x * f[j + 1]! + y * f[j + 2]! + z * f[j + 3]!) +
+    rowWeights[2]! * (w * f[k]! + x * f[k + 1]! + y * f[k + 2]! + z * f[k + 3]!) +
+    rowWeights[3]! * (w * f[l]! + x * f[l + 1]! + y * f[l + 2]! + z * f[l + 3]!)
+  )
 }
 
 /** The weights of `spline.ts`. */
