@@ -1,4 +1,5 @@
-import { type Statement, say } from '@chargewright/quantity'
+import { quantity, type Statement, say } from '@chargewright/quantity'
+import { refrigerantFacts } from '@chargewright/refrigerant'
 import type { Caution, Finding } from './assessment.ts'
 import { againstLimit } from './compare.ts'
 import { burns } from './flammable.ts'
@@ -45,6 +46,7 @@ function flammable({ refrigerant: { name } }: Case, opened: boolean): readonly C
           'flammable',
           say`${name} burns: ventilate, keep ignition sources away, use equipment rated for it, keep to the charge limit of the room`,
         ),
+        ...roomLimit(name),
       ]
     case 'unknown':
       if (!opened) return []
@@ -57,6 +59,17 @@ function flammable({ refrigerant: { name } }: Case, opened: boolean): readonly C
     case 'no':
       return []
   }
+}
+
+/** How much of a burning refrigerant a room may hold, by the standard, where its flammability limit is on file. */
+function roomLimit(name: string): readonly Caution[] {
+  const facts = refrigerantFacts(name)
+  const limits = facts.ok ? facts.value.chargeLimits : undefined
+  if (!limits) return []
+  const any = quantity('mass', limits.m1_kg)
+  const statement = say`Up to ${any} of ${name} in a circuit whatever the room; above that the size of the room decides`
+  const standing = limits.confirmed ? '' : ', unconfirmed: look it up'
+  return [caution('room-charge-limit', statement, `IEC 60335-2-40, local code first${standing}`)]
 }
 
 function adding({ visit, refrigerant }: Case, finding: Finding): readonly Caution[] {
