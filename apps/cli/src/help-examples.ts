@@ -68,7 +68,8 @@ Examples:
 Examples:
   chargewright report examples/orifice-add.json -o record.pdf
   chargewright report examples/step-by-step.json -o record.pdf --csv record.csv --units metric
-  chargewright report examples/glide-r407c.json --json`,
+  chargewright report examples/glide-r407c.json --json
+  chargewright report examples/orifice-add.json -o record.pdf --evacuation examples/service/vacuum-rises.csv --cylinders examples/service/cylinder-book.json`,
   twin: `
 Examples:
   chargewright twin examples/service/system.json --outdoor "95 degF" --return "80 degF" --wet-bulb "67 degF"

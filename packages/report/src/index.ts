@@ -1,3 +1,4 @@
+export type { Check } from './content/check.ts'
 export type { RecordOptions } from './content/record-content.ts'
 export type { PdfDefinition } from './pdf/node.ts'
 export { recordCsv } from './record-csv.ts'

@@ -38,7 +38,7 @@ export function recordCsv(visit: Visit, assessment: Assessment, options: RecordO
 }
 
 function linesOf(content: RecordContent): readonly Line[] {
-  const { system, visit, finding, method, readings, moves } = content
+  const { system, visit, finding, method, readings, moves, checks = [] } = content
   const source = (number: number | undefined) => (number === undefined ? '' : (content.sources[number - 1] ?? ''))
   return [
     { section: 'record', item: 'visit', value: visit.id, time: visit.from, remark: visit.about ?? '' },
@@ -91,6 +91,15 @@ function linesOf(content: RecordContent): readonly Line[] {
     ...content.cylinders.flatMap(({ cylinder, refrigerant, gave, took }) => [
       { section: 'cylinder', item: cylinder, quantity: gave, remark: `gave, ${refrigerant}` },
       { section: 'cylinder', item: cylinder, quantity: took, remark: `took, ${refrigerant}` },
+    ]),
+    ...checks.flatMap(({ title, verdict, sentence, at = '', reasons }) => [
+      { section: 'check', item: title, value: verdict, time: at, remark: sentence },
+      ...reasons.map(({ text, source: number }) => ({
+        section: 'check reason',
+        item: title,
+        value: text,
+        remark: source(number),
+      })),
     ]),
     ...content.happenings.map(({ at, words }) => ({ section: 'log', item: '', value: words, time: at })),
     ...content.corrections.map(({ at, entered, holds, reasons }) => ({

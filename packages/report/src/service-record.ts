@@ -3,6 +3,7 @@ import { preferredUnit } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import { type RecordContent, type RecordOptions, recordContent } from './content/record-content.ts'
 import { timeOf } from './content/time-in-words.ts'
+import { checksPart } from './pdf/checks-part.ts'
 import { findingPart, reasonsPart } from './pdf/finding-part.ts'
 import { logPart } from './pdf/log-part.ts'
 import type { PdfDefinition, PdfNode } from './pdf/node.ts'
@@ -20,7 +21,7 @@ const WORDS = 0.55
 
 /**
  * The service record of a visit as a document definition: plain data, the same for the same arguments, to be handed to
- * `renderPdf`. One or two pages for a visit of usual length; more where more was weighed.
+ * `renderPdf`. One or two pages for a visit of usual length; more where more was weighed or checked.
  */
 export function serviceRecord(visit: Visit, assessment: Assessment, options: RecordOptions): PdfDefinition {
   const { preference, created } = options
@@ -47,6 +48,7 @@ export function serviceRecord(visit: Visit, assessment: Assessment, options: Rec
       ...readingsPart(content),
       ...measuresPart(content, GAP),
       ...weightsPart(content),
+      ...checksPart(content, GAP),
       ...logPart(content, GAP),
       ...sourcesPart(content),
       signaturePart(content, width),

@@ -2,7 +2,8 @@ import type { UnitPreference } from '@chargewright/quantity'
 import { EVACUATION_CAUTIONS, type EvacuationFinding } from '@chargewright/tightness'
 import { findingPage } from '../text/finding-page.ts'
 
-const KINDS: Readonly<Record<EvacuationFinding['kind'], string>> = {
+/** What a finding is called. */
+export const EVACUATION_WORDS: Readonly<Record<EvacuationFinding['kind'], string>> = {
   pass: 'held',
   'not-held': 'not held',
   'keep-watching': 'keep watching',
@@ -14,7 +15,7 @@ const KINDS: Readonly<Record<EvacuationFinding['kind'], string>> = {
 /** An evacuation as a page: whether it held, why it rose, and what to do. */
 export function evacuationText(finding: EvacuationFinding, units: UnitPreference, width: number): string {
   return findingPage(
-    { ...finding, title: [KINDS[finding.kind], 'evacuation'], cautions: EVACUATION_CAUTIONS },
+    { ...finding, title: [EVACUATION_WORDS[finding.kind], 'evacuation'], cautions: EVACUATION_CAUTIONS },
     vacuumUnits(units),
     width,
   )

@@ -3,7 +3,8 @@ import { PRESSURE_TEST_CAUTIONS, type PressureTestFinding } from '@chargewright/
 import { findingPage } from '../text/finding-page.ts'
 import type { PressureTestAnswer } from './pressure-test.ts'
 
-const KINDS: Readonly<Record<PressureTestFinding['kind'], string>> = {
+/** What a finding is called. */
+export const PRESSURE_TEST_WORDS: Readonly<Record<PressureTestFinding['kind'], string>> = {
   leak: 'leak',
   'no-leak-seen': 'no leak seen',
   'not-settled': 'not settled',
@@ -17,7 +18,7 @@ export function pressureTestText({ findings, last }: PressureTestAnswer, units: 
   return findingPage(
     {
       ...last,
-      title: [KINDS[last.kind], 'standing pressure test'],
+      title: [PRESSURE_TEST_WORDS[last.kind], 'standing pressure test'],
       cautions: PRESSURE_TEST_CAUTIONS,
       notes: [...before, '± is about 95 %; where none was typed, that of a plain instrument.'],
     },

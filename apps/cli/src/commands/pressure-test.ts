@@ -22,14 +22,18 @@ interface TimedReading extends TestReading {
   readonly time: Quantity<'duration'>
 }
 
-/** @param typed two or more readings in the order of time, each `0 h, 300 psig, 90 degF` */
+/**
+ * @param typed two or more readings in the order of time, each `0 h, 300 psig, 90 degF`
+ * @param site its atmosphere, where that is known otherwise than by `--altitude`
+ */
 export function pressureTest(
   typed: readonly string[],
   flags: PressureTestFlags,
+  site: Result<Quantity<'absolute pressure'>, Problem> = atmosphereAt(flags.altitude),
 ): Result<PressureTestAnswer, readonly Problem[]> {
   const readings = typed.map((text, i) => readTimed(text, `reading ${i + 1}`))
   const shared = readFlags({
-    atmosphere: atmosphereAt(flags.altitude),
+    atmosphere: site,
     gauge: ifGiven(flags.gaugeStep, (text) => typedReading(text, 'pressure difference', 'gauge-step')),
     thermometer: ifGiven(flags.thermometerStep, (text) =>
       typedReading(text, 'temperature difference', 'thermometer-step'),

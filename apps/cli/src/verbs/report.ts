@@ -1,18 +1,24 @@
 import { fail, ok, type Result } from '@chargewright/quantity'
+import type { Check } from '@chargewright/report'
 import { Option } from 'commander'
 import { type AssessAnswer, assess } from '../commands/assess.ts'
+import { recordChecks } from '../commands/record-checks.ts'
 import { atFault, type ExitCode, type Failure, missing, wrongUsage } from '../failure.ts'
 import { EXAMPLES } from '../help-examples.ts'
 import * as option from '../options.ts'
 import { print } from '../print.ts'
+import { readJson } from '../read-json.ts'
 import { readText } from '../read-text.ts'
 import { writeTo } from '../write-to.ts'
-import type { Declaring, FormFlags } from './declaring.ts'
+import { badFlags, type Declaring, type FormFlags } from './declaring.ts'
 
 interface ReportFlags extends FormFlags {
   readonly out?: string
   readonly csv?: string
   readonly paper?: 'A4' | 'LETTER'
+  readonly pressureTest?: readonly string[]
+  readonly evacuation?: string
+  readonly cylinders?: string
 }
 
 /** Declares `report`: the service record of a visit, as PDF, CSV and JSON. */
@@ -36,10 +42,28 @@ export function declareReport({ chargewright, terminal, end }: Declaring): void 
     const visit = await readText(path, 'visit file', terminal)
     if (!visit.ok) return visit
     const assessed = assess(visit.value)
-    return assessed.ok ? records(assessed.value, flags) : fail(atFault(assessed.error))
+    if (!assessed.ok) return fail(atFault(assessed.error))
+    const checks = await checksOf(assessed.value, flags)
+    return checks.ok ? records(assessed.value, checks.value, flags) : checks
   }
 
-  const records = async (assessed: AssessAnswer, flags: ReportFlags): Promise<Result<Written, Failure>> => {
+  const checksOf = async ({ visit }: AssessAnswer, flags: ReportFlags): Promise<Result<readonly Check[], Failure>> => {
+    const log =
+      flags.evacuation === undefined ? ok(undefined) : await readText(flags.evacuation, 'vacuum log', terminal)
+    if (!log.ok) return log
+    const book =
+      flags.cylinders === undefined ? ok(undefined) : await readJson(flags.cylinders, 'cylinder book', terminal)
+    if (!book.ok) return book
+    const sources = { pressureTest: flags.pressureTest, evacuation: log.value, cylinders: book.value }
+    const checks = recordChecks(visit, sources, option.UNIT_SYSTEMS[flags.units])
+    return checks.ok ? checks : fail(badFlags(checks.error))
+  }
+
+  const records = async (
+    assessed: AssessAnswer,
+    checks: readonly Check[],
+    flags: ReportFlags,
+  ): Promise<Result<Written, Failure>> => {
     // The writer of PDF and its fonts are loaded only here.
     const { recordFiles } = await import('../commands/report.ts')
     const { units, paper, out, csv } = flags
@@ -47,6 +71,7 @@ export function declareReport({ chargewright, terminal, end }: Declaring): void 
     const files = recordFiles(assessed, {
       preference: option.UNIT_SYSTEMS[units],
       created,
+      checks,
       ...(paper ? { paper } : {}),
     })
     if (out !== undefined) {
@@ -73,6 +98,12 @@ export function declareReport({ chargewright, terminal, end }: Declaring): void 
         'LETTER',
       ]),
     )
+    .option(
+      '--pressure-test <reading...>',
+      'with the check of a standing test: "0 h, 300 psig, 90 degF" "12 h, 283 psig, 60 degF"',
+    )
+    .option('--evacuation <log.csv>', 'with the check of a vacuum, by the specification on file')
+    .option('--cylinders <book.json>', 'with the balance of each cylinder of a book')
     .addOption(option.units())
     .addOption(option.json('the record'))
     .addHelpText('after', EXAMPLES.report)

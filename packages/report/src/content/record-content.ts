@@ -1,6 +1,7 @@
 import { type Assessment, entryLabel, FINDINGS, METHODS } from '@chargewright/charging'
 import { render, type UnitPreference } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
+import { type Check, checkInWords } from './check.ts'
 import { citations } from './citations.ts'
 import { evidenceLines } from './evidence-lines.ts'
 import { measureRows, readingRows } from './reading-rows.ts'
@@ -18,6 +19,8 @@ export interface RecordOptions {
   readonly about?: string
   /** Else Letter where temperatures are shown in °F, and A4. */
   readonly paper?: 'A4' | 'LETTER'
+  /** What was checked beside the readings, in the order in which it is to be told. */
+  readonly checks?: readonly Check[]
 }
 
 /** Everything that a service record says, as plain data: the PDF, the CSV and the JSON are three prints of it. */
@@ -27,7 +30,7 @@ const NOTE =
   'Readings are as typed by the technician; everything else is computed from them. ± is about 95 %. The maker’s instructions, local codes and a licence come first.'
 
 export function recordContent(visit: Visit, assessment: Assessment, options: RecordOptions) {
-  const { preference, created, about } = options
+  const { preference, created, about, checks = [] } = options
   const { finding, method } = assessment
   const words = citations()
   const say = (statement: Parameters<typeof render>[0]) => render(statement, preference)
@@ -75,6 +78,7 @@ export function recordContent(visit: Visit, assessment: Assessment, options: Rec
     corrections: correctionRows(visit),
     problems: problemLines(assessment),
     doubts: doubtLines(assessment),
+    ...(checks.length === 0 ? {} : { checks: checks.map((check) => checkInWords(check, preference, words)) }),
     sources: words.sources(),
     created,
     rules: assessment.version,
