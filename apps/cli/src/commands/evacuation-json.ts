@@ -1,8 +1,7 @@
 import { render, type UnitPreference } from '@chargewright/quantity'
-import { EVACUATION_CAUTIONS, type EvacuationFinding, type RiseFit } from '@chargewright/tightness'
+import { EVACUATION_CAUTIONS, type EvacuationFinding, type RiseFit, vacuumUnits } from '@chargewright/tightness'
 import { evidenceJson } from '../evidence-json.ts'
 import { cautionJson, optional } from '../quantity-json.ts'
-import { vacuumUnits } from './evacuation-text.ts'
 
 /** An evacuation as JSON, with the fit of its rise. */
 export function evacuationJson(finding: EvacuationFinding, preference: UnitPreference): object {

@@ -1,5 +1,5 @@
 import type { UnitPreference } from '@chargewright/quantity'
-import { EVACUATION_CAUTIONS, type EvacuationFinding } from '@chargewright/tightness'
+import { EVACUATION_CAUTIONS, type EvacuationFinding, vacuumUnits } from '@chargewright/tightness'
 import { findingPage } from '../text/finding-page.ts'
 
 /** What a finding is called. */
@@ -19,9 +19,4 @@ export function evacuationText(finding: EvacuationFinding, units: UnitPreference
     vacuumUnits(units),
     width,
   )
-}
-
-/** Absolute pressures as a vacuum gauge shows them: in psia or bar they would all be nothing. */
-export function vacuumUnits(units: UnitPreference): UnitPreference {
-  return { ...units, 'absolute pressure': units.length === 'm' ? 'Pa a' : 'micron' }
 }

@@ -11,11 +11,12 @@ import {
   type UnitPreference,
 } from '@chargewright/quantity'
 import type { Check } from '@chargewright/report'
+import { vacuumUnits } from '@chargewright/tightness'
 import type { Visit } from '@chargewright/visit'
 import { cylinders } from './cylinders.ts'
 import { bookUnits } from './cylinders-text.ts'
 import { evacuation } from './evacuation.ts'
-import { EVACUATION_WORDS, vacuumUnits } from './evacuation-text.ts'
+import { EVACUATION_WORDS } from './evacuation-text.ts'
 import { pressureTest } from './pressure-test.ts'
 import { PRESSURE_TEST_WORDS } from './pressure-test-text.ts'
 
