@@ -9,6 +9,7 @@ const FROM_THE_GROUND_UP = [
   'compressor',
   'tightness',
   'cycle',
+  'diagnosis',
   'visit',
   'ledger',
   'charging',

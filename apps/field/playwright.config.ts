@@ -1,7 +1,8 @@
 import { existsSync } from 'node:fs'
 import { defineConfig, devices } from '@playwright/test'
 
-const PORT = 4183
+/** Another one where several checkouts are tested on one machine at a time. */
+const PORT = Number(process.env.FIELD_PORT ?? 4183)
 
 /** The browser that was named, else the one of the system, else Playwright's own. */
 const executablePath = [process.env.CHROMIUM, '/usr/bin/chromium'].find((path) => path && existsSync(path))

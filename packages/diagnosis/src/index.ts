@@ -1,0 +1,1 @@
+export type { Cause } from './cause.ts'
