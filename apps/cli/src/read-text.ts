@@ -19,7 +19,7 @@ export async function readText(
   try {
     bytes = path === '-' ? await allOf(input) : await readFile(path)
   } catch (error) {
-    return refused(`a file that can be read (${error instanceof Error ? error.message : error})`)
+    return refused(`a file that can be read${WHY[codeOf(error)] ?? ''}`)
   }
   try {
     return ok(new TextDecoder('utf-8', { fatal: true }).decode(bytes))
@@ -27,6 +27,16 @@ export async function readText(
     return refused('text in UTF-8')
   }
 }
+
+/** What the platform's codes mean to a person. */
+const WHY: Readonly<Record<string, string>> = {
+  ENOENT: '; there is none of this name',
+  EISDIR: '; this is a folder',
+  EACCES: '; this one may not be read',
+  EPERM: '; this one may not be read',
+}
+
+const codeOf = (error: unknown) => (error instanceof Error && 'code' in error ? String(error.code) : '')
 
 async function allOf(input: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
   const chunks: Uint8Array[] = []

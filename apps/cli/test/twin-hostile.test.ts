@@ -19,8 +19,8 @@ import { twinJson } from '../src/commands/twin-json.ts'
 import { twinText } from '../src/commands/twin-text.ts'
 import { WHAT_IF_AXES } from '../src/commands/what-if-axis.ts'
 import { parseJson } from '../src/json-reader.ts'
-import type { Forms } from '../src/verbs/declaring.ts'
-import { defectOf, defectsOfAnswer } from './defects.ts'
+import { answersOrRefuses } from './answers-or-refuses.ts'
+import { defectOf } from './defects.ts'
 import { damagedJson, flagsLike, someFlagsLike, typed, visitLine } from './hostile-values.ts'
 
 // Some 8 000 damaged systems, visits, flags and requests, the same in every run. None may end in anything but an answer
@@ -33,25 +33,6 @@ const parsed =
     const data = parseJson(text, 'file')
     return data.ok ? ask(data.value, flags) : data
   }
-
-function check<Input, Answer>(
-  inputs: fc.Arbitrary<Input>,
-  ask: (input: Input) => Result<Answer, readonly Problem[]>,
-  forms: Forms<Answer>,
-  numRuns: number,
-): void {
-  let answered = 0
-  fc.assert(
-    fc.property(inputs, (input) => {
-      const answer = ask(input)
-      if (answer.ok) answered += 1
-      expect(defectsOfAnswer(answer, forms, input)).toEqual([])
-    }),
-    { seed: 64, numRuns },
-  )
-  // A generator whose inputs are all refused would prove nothing of the answers.
-  expect(answered).toBeGreaterThan(numRuns / 20)
-}
 
 /** Systems of any kind and size; their figures now and then contradict each other, or are none. */
 const anySystem = fc
@@ -84,7 +65,7 @@ test('[property] twin answers or refuses any system in any weather', () => {
     charge: ['90 %', '1.4', '0.3', '5 lb', '2 kg'],
     whatIf: Object.keys(WHAT_IF_AXES),
   })
-  check(fc.tuple(systems, flags), parsed(twin), { text: twinText, json: twinJson }, 3000)
+  answersOrRefuses(fc.tuple(systems, flags), parsed(twin), { text: twinText, json: twinJson }, 3000)
 })
 
 test('[property] chart answers or refuses any system', () => {
@@ -99,12 +80,12 @@ test('[property] chart answers or refuses any system', () => {
   const unit = fc.constantFrom('°F' as const, '°C' as const)
   const ask = ([text, f, u]: readonly [string, Parameters<typeof chart>[1], '°F' | '°C']) =>
     parsed((data: unknown) => chart(data, f, u))([text, undefined])
-  check(fc.tuple(systems, flags, unit), ask, { text: chartText, json: chartJson }, 600)
+  answersOrRefuses(fc.tuple(systems, flags, unit), ask, { text: chartText, json: chartJson }, 600)
 })
 
 test('[property] dose answers or refuses any visit', () => {
   const ask = (text: string) => parsed((data: unknown) => dose(data))([text, undefined])
-  check(visitLine, ask, { text: doseText, json: doseJson }, 1000)
+  answersOrRefuses(visitLine, ask, { text: doseText, json: doseJson }, 1000)
 })
 
 /** What is wrong with an answer of the bench, or with its refusal. */
