@@ -61,21 +61,22 @@ export function solve(system: System, at: Conditions, health: Health, start?: Un
 
 /**
  * The readings of a slightly different system, from the tangent at a known solution: one Newton step with the slopes
- * that are already there, so exact to the square of the difference. For derivatives with respect to parameters.
+ * that are already there, so exact to the square of the difference. For derivatives with respect to parameters, and
+ * with respect to the weather.
  */
 export function tangentAt(
   system: System,
   at: Conditions,
   health: Health,
   unknowns: Unknowns,
-): (changed: System, changedHealth: Health) => Readings {
+): (changed: System, changedHealth: Health, changedAt?: Conditions) => Readings {
   const x = scaled(unknowns)
   const here = (y: Vector3) => residuals(system, at, health, y)
   const columns = slopes(here, x, here(x))
-  return (changed, changedHealth) => {
-    const step = stepFrom(columns, residuals(changed, at, changedHealth, x))
+  return (changed, changedHealth, changedAt = at) => {
+    const step = stepFrom(columns, residuals(changed, changedAt, changedHealth, x))
     const moved = unscaled([x[0] + step[0], x[1] + step[1], x[2] + step[2]])
-    return readingsOf(changed, cycle(changed, at, changedHealth, moved))
+    return readingsOf(changed, cycle(changed, changedAt, changedHealth, moved))
   }
 }
 

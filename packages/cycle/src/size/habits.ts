@@ -20,9 +20,28 @@ export interface Habits {
   readonly outdoorFan: number
   readonly condenserVolume_m3_W: number
   readonly evaporatorVolume_m3_W: number
+  readonly evaporatorShape: CoilShape
+  readonly condenserShape: CoilShape
+  /** Unevenness of the evaporator's circuits: standard deviation of their flow over its mean. */
+  readonly circuitSpread: number
+  /** Loss of filling per unit of (pressure ratio − 1). */
+  readonly clearance: Readonly<Record<CompressorType, number>>
+  /** Share of the compressor's power that leaves through its shell. */
+  readonly shellLoss: number
+  /** Insulated suction line, W/K per metre. */
+  readonly lineGain_W_mK: number
+  /** Share of the charge that is dissolved in the oil. */
+  readonly oilShare: number
   readonly superheat_K: { readonly fixed: number; readonly valve: number }
   readonly subcooling_K: number
   readonly lineLength_m: number
+}
+
+/** Conductances of the refrigerant side over that of the air side. */
+export interface CoilShape {
+  readonly twoPhase: number
+  readonly vapour: number
+  readonly liquid: number
 }
 
 /** Most likely value and standard deviation. */
@@ -30,6 +49,29 @@ export interface Guess {
   readonly value: number
   readonly sd: number
 }
+
+/**
+ * Calibrated once against the published slope of the target superheat with wet bulb and outdoor temperature, not
+ * against any single system or cell. The liquid's low figure stands for its true one, near 0.8, less the heat that
+ * reaches it along the fins from the condensing rows.
+ */
+const EVAPORATOR_SHAPE: CoilShape = { twoPhase: 1.5, vapour: 0.2, liquid: 0.8 }
+const CONDENSER_SHAPE: CoilShape = { twoPhase: 2.5, vapour: 0.6, liquid: 0.25 }
+
+/**
+ * The same in every application. Clearance of scroll: the slope of a published ten-coefficient map of an R-410A
+ * compressor, READ; reciprocating: of the flow ratings of such compressors, REMEMBERED; rotary between, closer to
+ * scroll. Suction line of about 20 mm. All else *common practice*.
+ */
+const EVERYWHERE = {
+  evaporatorShape: EVAPORATOR_SHAPE,
+  condenserShape: CONDENSER_SHAPE,
+  circuitSpread: 0.08,
+  clearance: { scroll: 0.045, rotary: 0.05, reciprocating: 0.08 },
+  shellLoss: 0.08,
+  lineGain_W_mK: 0.35,
+  oilShare: 0.04,
+} as const
 
 /** 400 CFM per ton. */
 const CFM_PER_TON = 0.000471947 / 3516.853
@@ -44,6 +86,7 @@ export function habitsOf(application: CycleApplication, boxTemperature_K?: numbe
     case 'comfort-cooling':
     case 'heat-pump-cooling':
       return {
+        ...EVERYWHERE,
         outdoor_K: 308.15,
         indoor_K: 299.82,
         indoorWetBulb_K: 292.59,
@@ -71,6 +114,7 @@ export function habitsOf(application: CycleApplication, boxTemperature_K?: numbe
 
 function cold(box_K: number, below: Guess, bestRatio: number): Habits {
   return {
+    ...EVERYWHERE,
     outdoor_K: 305.35,
     indoor_K: box_K,
     // 85 % relative humidity lies within a kelvin of this from −25 °C to 10 °C.

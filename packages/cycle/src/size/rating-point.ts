@@ -25,17 +25,22 @@ const FURTHEST = 3
  * @returns refused when even three standard deviations in the best direction do not reach the stated efficiency
  */
 export function ratingPoint(plate: Nameplate, habits: Habits, subcooling: number): Result<RatingPoint, Problem> {
+  const agreed = agreement(plate, habits, subcooling)
+  return agreed.ok ? ok(pointAt(plate, habits, agreed.value)) : agreed
+}
+
+function agreement(plate: Nameplate, habits: Habits, subcooling: number): Result<Free, Problem> {
   const guesses = [habits.evaporating_K, habits.condensingApproach_K, habits.lnEfficiency] as const
   const start = guesses.map(({ value }) => value) as unknown as Free
   const stated = statedCop(plate, habits)
-  if (!stated) return ok(pointAt(plate, habits, start))
+  if (!stated) return ok(start)
 
   const lnCop = (x: Free) => Math.log(copAt(plate, habits, subcooling, x))
   let x = start
   for (let i = 0; i < 8; i++) x = agreed(x, start, guesses, lnCop, Math.log(stated.cop), stated.sd)
   const strain = Math.max(...x.map((value, i) => Math.abs(value - start[i]!) / guesses[i]!.sd))
   const least = LEAST_APPROACH_K
-  if (strain <= FURTHEST && x[1] >= least) return ok(pointAt(plate, habits, x))
+  if (strain <= FURTHEST && x[1] >= least) return ok(x)
   const reach = (direction: number) => copAt(plate, habits, subcooling, furthest(start, guesses, lnCop, direction))
   return fail({
     kind: 'out-of-range',
@@ -46,6 +51,26 @@ export function ratingPoint(plate: Nameplate, habits: Habits, subcooling: number
     unit: 'W/W',
   })
 }
+
+/**
+ * The habits of systems with this nameplate, once it has had its say: temperatures and efficiency where they agree best.
+ * The temperatures now stand fast, so that a design with others is one whose efficiency makes up for it.
+ */
+export function agreedHabits(plate: Nameplate, habits: Habits): Result<Habits, Problem> {
+  const subcooling = plate.receiver ? 0 : (plate.subcooling_K ?? habits.subcooling_K)
+  const agreed = agreement(plate, habits, subcooling)
+  if (!agreed.ok) return agreed
+  const [evaporating, approach, lnEfficiency] = agreed.value
+  return ok({
+    ...habits,
+    evaporating_K: { value: evaporating, sd: FAST_SD_K },
+    condensingApproach_K: { value: approach, sd: FAST_SD_K },
+    lnEfficiency: { value: lnEfficiency, sd: FREE_SD },
+  })
+}
+
+const FAST_SD_K = 1e-4
+const FREE_SD = 0.5
 
 /** A smaller difference to the outdoor air no condenser of this size reaches. */
 const LEAST_APPROACH_K = 4

@@ -6,25 +6,10 @@ import { type Evaporator, evaporator } from '../components/evaporator.ts'
 import { rootBetween } from '../root.ts'
 import type { Conditions } from '../system.ts'
 import type { TubeFlow } from '../void-fraction.ts'
-import type { Habits } from './habits.ts'
+import type { CoilShape, Habits } from './habits.ts'
 import type { Nameplate } from './nameplate.ts'
 import type { RatingPoint } from './rating-point.ts'
 
-/** Conductances of the refrigerant side over that of the air side. */
-interface CoilShape {
-  readonly twoPhase: number
-  readonly vapour: number
-  readonly liquid: number
-}
-
-/**
- * Calibrated once against the published slope of the target superheat with wet bulb and outdoor temperature, not
- * against any single system or cell. The liquid's low figure stands for its true one, near 0.8, less the heat that
- * reaches it along the fins from the condensing rows.
- */
-const EVAPORATOR_SHAPE: CoilShape = { twoPhase: 1.5, vapour: 0.2, liquid: 0.8 }
-const CONDENSER_SHAPE: CoilShape = { twoPhase: 2.5, vapour: 0.6, liquid: 0.25 }
-const CIRCUIT_SPREAD = 0.08
 /** Share of the air's heating that a coil of common depth reaches: sets the condenser's airflow together with habit. */
 const USUAL_EFFECTIVENESS = 0.72
 
@@ -46,7 +31,7 @@ export function sizeCondenser(
   const habitual = habits.outdoorAir_m3_s_W * capacity_W * outdoor.density_kg_m3
   const airflow_kg_s = Math.sqrt((habitual * heat) / (AIR_HEAT_J_KGK * USUAL_EFFECTIVENESS * approach))
   const bare = bareCoil(airflow_kg_s, habits.condenserVolume_m3_W * capacity_W, flow, outdoorFan_W)
-  const coil = sizeCoil(bare, CONDENSER_SHAPE, (c) => {
+  const coil = sizeCoil(bare, habits.condenserShape, (c) => {
     const state = condenser(c, properties, condensing, dischargeEnthalpy, flow, outdoor, 1, 'zivi', NO_TUBE)
     return (liquidEnthalpy - state.outletEnthalpy_J_kg) / 1e5
   })
@@ -73,9 +58,9 @@ export function sizeEvaporator(
   const airflow_kg_s = (habits.indoorAir_m3_s_W * capacity_W * indoor.density_kg_m3) / (1 + indoor.humidityRatio)
   const bare = {
     ...bareCoil(airflow_kg_s, habits.evaporatorVolume_m3_W * capacity_W, flow, indoorFan_W),
-    circuitSpread: CIRCUIT_SPREAD,
+    circuitSpread: habits.circuitSpread,
   }
-  const coil = sizeCoil(bare, EVAPORATOR_SHAPE, (c) => {
+  const coil = sizeCoil(bare, habits.evaporatorShape, (c) => {
     const state = evaporator(
       c,
       evaporating,

@@ -6,12 +6,6 @@ import type { Habits } from './habits.ts'
 import type { Nameplate } from './nameplate.ts'
 import type { RatingPoint } from './rating-point.ts'
 
-/**
- * Loss of filling per unit of (pressure ratio − 1). Scroll: the slope of a published ten-coefficient map of an R-410A
- * compressor, READ; reciprocating: of the flow ratings of such compressors, REMEMBERED; rotary between, closer to scroll.
- */
-const CLEARANCE = { scroll: 0.045, rotary: 0.05, reciprocating: 0.08 } as const
-const HEAT_LOSS = 0.08
 /** A map that differs more than this from the flow of the nameplate belongs to another compressor. */
 const MAP_AGREEMENT = 0.15
 
@@ -31,10 +25,10 @@ export function sizeCompressor(
     const one: Compressor = {
       kind: 'volumetric',
       sweep_m3_s: 1,
-      clearance: CLEARANCE[compressorType ?? habits.compressorType],
+      clearance: habits.clearance[compressorType ?? habits.compressorType],
       bestEfficiency,
       bestRatio: habits.bestRatio,
-      heatLoss: HEAT_LOSS,
+      heatLoss: habits.shellLoss,
     }
     return ok({ ...one, sweep_m3_s: flow / pumped(one) })
   }

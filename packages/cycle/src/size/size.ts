@@ -6,7 +6,7 @@ import { type SuctionLine, suctionLine } from '../components/suction-line.ts'
 import type { Saturated } from '../refrigerant/properties.ts'
 import { conditions, type System } from '../system.ts'
 import { fillVolumes } from './fill-volumes.ts'
-import { habitsOf } from './habits.ts'
+import { type Habits, habitsOf } from './habits.ts'
 import type { Nameplate } from './nameplate.ts'
 import { ratingPoint } from './rating-point.ts'
 import { sizeCondenser, sizeEvaporator } from './size-coil.ts'
@@ -24,9 +24,13 @@ const TUBE = { massFlux: 180, diameter_m: 0.008 }
  * the figure, and the range within which it would be believed.
  *
  * Every unknown is found in closed form or by one bracketed root, going once around the circuit from known states.
+ *
+ * @param habits those of its application; others for a system of the same nameplate that was designed differently
  */
-export function size(plate: Nameplate): Result<System, Problem> {
-  const habits = habitsOf(plate.application, plate.boxTemperature_K)
+export function size(
+  plate: Nameplate,
+  habits: Habits = habitsOf(plate.application, plate.boxTemperature_K),
+): Result<System, Problem> {
   const subcooling = plate.receiver ? 0 : (plate.subcooling_K ?? habits.subcooling_K)
   const at = conditions(habits.outdoor_K, habits.indoor_K, habits.indoorWetBulb_K)
   if (!at.ok) return at
@@ -45,17 +49,7 @@ export function size(plate: Nameplate): Result<System, Problem> {
   const lost_W = loss_W_K * (condensing.bubble_K - subcooling - habits.outdoor_K)
   const taken_W = capacity_W + point.value.indoorFan_W - lost_W
   const suctionSide = (gasSuperheat: number) =>
-    atSuction(
-      properties,
-      suction,
-      evaporating,
-      gasSuperheat,
-      liquidEnthalpy,
-      taken_W,
-      length,
-      capacity_W,
-      habits.outdoor_K,
-    )
+    atSuction(properties, suction, evaporating, gasSuperheat, liquidEnthalpy, taken_W, length, capacity_W, habits)
   let gasSuperheat = superheat
   if (!isFixed) {
     for (let i = 0; i < LINE_STEPS; i++) gasSuperheat += superheat - suctionSide(gasSuperheat).coilSuperheat
@@ -111,7 +105,7 @@ export function size(plate: Nameplate): Result<System, Problem> {
       tube: TUBE,
       dischargeVolume_m3: gas_m3_W.discharge * capacity_W,
       shellVolume_m3: gas_m3_W.shell * capacity_W,
-      offset_kg: OIL_SHARE * plate.charge_kg,
+      offset_kg: habits.oilShare * plate.charge_kg,
     },
     rated: {
       conditions: at.value,
@@ -145,11 +139,11 @@ function atSuction(
   taken_W: number,
   length_m: number,
   capacity_W: number,
-  outdoor_K: number,
+  { outdoor_K, lineGain_W_mK }: Habits,
 ) {
   const gasEnthalpy = superheated(properties, suction, gasSuperheat)
   const gas = properties.vapour(suction, gasEnthalpy)
-  const gain_W_K = LINE_GAIN_W_MK * length_m
+  const gain_W_K = lineGain_W_mK * length_m
   const flow = (taken_W + gain_W_K * (outdoor_K - gas.temperature_K)) / (gasEnthalpy - liquidEnthalpy)
   const line: SuctionLine = {
     volume_m3: SUCTION_BORE_M2_W * capacity_W * length_m,
@@ -176,8 +170,6 @@ function superheated(properties: System['properties'], at: Saturated, superheat:
 /** Lines of the common sizes lose about this share of the pressure: *common practice*. */
 const SUCTION_DROP = 0.015
 const LIQUID_DROP = 0.005
-/** Insulated suction line of about 20 mm. */
-const LINE_GAIN_W_MK = 0.35
 const LINE_STEPS = 4
 /** Bare liquid line of about 10 mm, and the shell of a receiver, W/K per W of cooling. */
 const LINE_LOSS_W_MK = 0.3
@@ -195,8 +187,6 @@ const GAS_VOLUMES = {
 /** A receiver holds the whole charge in 0.8 of its volume. */
 const RECEIVER_SHARE = 1.25
 const ACCUMULATOR_SHARE = 0.5
-/** Refrigerant dissolved in the oil. */
-const OIL_SHARE = 0.04
 /** Common settings of the pressure switches, as a condensing temperature and below the rated evaporating one. */
 const TRIP_K = 339
 const TRIP_SHARE = 0.88
