@@ -1,1 +1,6 @@
-export type { Cause } from './cause.ts'
+export type { CalibratedDevice, Calibration, DeviceCalibration } from './calibration.ts'
+export { CAUSES, type Cause } from './cause.ts'
+export type { ChargeEstimate, Diagnosis, Misfit, Pair, ReadingOutlook, Single, Spread } from './diagnosis.ts'
+export type { Memory } from './memory.ts'
+export { OBSERVABLE_NAMES, OBSERVABLES, type Observable } from './observable.ts'
+export type { ReadingSet, WeighedSet } from './reading-set.ts'
