@@ -8,6 +8,8 @@ export interface Readings {
   readonly suctionTemperature_K: number
   /** At the compressor, against the dew point of the pressure there. */
   readonly superheat_K: number
+  /** The same, and below the dew point the enthalpy that is lacking to it over the vapour's heat: negative when wet. */
+  readonly dryness_K: number
   /** At the coil outlet. */
   readonly coilSuperheat_K: number
   readonly dischargePressure_Pa: number
@@ -46,6 +48,10 @@ export function readingsOf({ properties, condenser, evaporator }: System, c: Cyc
     suctionPressure_Pa: c.suction.pressure_Pa,
     suctionTemperature_K: gas.temperature_K,
     superheat_K: gas.temperature_K - c.suction.dew_K,
+    dryness_K:
+      gas.temperature_K -
+      c.suction.dew_K +
+      Math.min(c.suctionEnthalpy_J_kg - c.suction.vapourEnthalpy_J_kg, 0) / c.suction.vapourHeat_J_kgK,
     coilSuperheat_K: outlet.temperature_K - c.evaporating.dew_K,
     dischargePressure_Pa: c.discharge.pressure_Pa,
     dischargeTemperature_K: hot.temperature_K,
