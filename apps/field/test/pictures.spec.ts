@@ -7,6 +7,7 @@ test('[property] the pictures of a visit follow the readings, each with its figu
   await expect(pictures.getByRole('heading')).toHaveText([
     'Superheat against its target',
     'Weighed steps',
+    'Closing on the charge',
     'Pressure and enthalpy of R-410A, with this cycle',
   ])
   await expect(pictures.first().getByRole('img', { name: 'Superheat against its target' })).toBeVisible()

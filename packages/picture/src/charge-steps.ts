@@ -15,7 +15,7 @@ export const watchedBy = ({ method }: Assessment): 'superheat' | 'subcooling' | 
   method?.id === 'superheat' || method?.id === 'subcooling' ? method.id : undefined
 
 /** A picture shows no more steps than can be told apart; what went before them is in the net mass of the first. */
-const MOST_STEPS = 24
+export const MOST_STEPS = 24
 
 /**
  * The steps of a visit: as found, and after every weighed move. The measure of each comes from an assessment of the
@@ -36,7 +36,8 @@ export function chargeSteps(visit: Visit, assessment: Assessment): readonly Char
   })
 }
 
-function netOf(moves: readonly Move[]): Quantity<'mass'> {
+/** Net of what went in and came out. */
+export function netOf(moves: readonly Move[]): Quantity<'mass'> {
   const signed = moves.map(({ fact, mass }) => (fact.direction === 'into-system' ? mass.si : -mass.si))
   return quantity(
     'mass',

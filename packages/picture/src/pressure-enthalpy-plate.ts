@@ -37,7 +37,7 @@ export function pressureEnthalpyPlate(
   const inUnits = ({ enthalpy, pressure: p }: PlateState): Point => ({ x: enthalpy / 1000, y: pressure(p) })
 
   const [from, to] = enthalpySpan(refrigerant, window, cycle)
-  const across = exactAxis('enthalpy, kJ/kg', from / 1000, to / 1000, 6)
+  const across = exactAxis('enthalpy, kJ/kg', from / 1000, to / 1000, Math.floor(sheet.width / (6 * sheet.text)))
   const up = logAxis(
     axisTitle('pressure', 'absolute pressure', preference),
     pressure(window.bottom_Pa),

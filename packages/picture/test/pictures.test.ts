@@ -6,6 +6,7 @@ import { EXAMPLES, type Example, example, exampleWith, visitOf } from '../../../
 import {
   chargeSteps,
   chargingChart,
+  convergenceChart,
   DESK,
   findingMark,
   PAGE,
@@ -21,7 +22,7 @@ import {
 import { textsOf, unclosed } from './drawn.ts'
 
 const PRINTED: Sheet = { width: 230, height: 150, text: 7.2, palette: PRINT }
-const DRAWINGS = { chargingChart, subcoolingChart, stepsChart, plateOfVisit }
+const DRAWINGS = { chargingChart, subcoolingChart, stepsChart, convergenceChart, plateOfVisit }
 
 function all({ visit, assessment }: Example, preference: UnitPreference, sheet: Sheet): readonly Picture[] {
   return Object.values(DRAWINGS).flatMap((drawing) => drawing(visit, assessment, preference, sheet) ?? [])
@@ -151,6 +152,26 @@ describe('steps', () => {
     expect(steps.length).toBeLessThanOrEqual(25)
     expect(steps.at(-1)!.net.si).toBeCloseTo(200 * 0.028349523125, 9)
     expectSound(stepsChart(each.visit, each.assessment, METRIC, PHONE)!, PHONE)
+  })
+})
+
+describe('closing on the charge', () => {
+  test('[property] the last stretch is the finding’s own, and one weighed step has made it shorter', () => {
+    const { visit, assessment } = example('step-by-step')
+    const table = convergenceChart(visit, assessment, METRIC)!.table
+    const stretches = table.rows.map((row) => row[2]!.match(/\d+/g)?.map(Number) ?? [])
+    const [first, second, last] = stretches.map(([low = 0, high = 0]) => high - low)
+    expect(second!).toBeGreaterThan(0)
+    expect(second!).toBeLessThan(first!)
+    expect(last).toBe(0)
+    expect(table.rows.at(-1)).toEqual(['2', '312 g', 'not sized', 'hold'])
+  })
+
+  test('[limit] without a step, or without a twin, there is nothing to close', () => {
+    for (const name of ['orifice-add', 'capillary-weighed-in']) {
+      const { visit, assessment } = example(name)
+      expect(convergenceChart(visit, assessment, METRIC)).toBeUndefined()
+    }
   })
 })
 

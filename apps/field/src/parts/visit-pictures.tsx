@@ -1,10 +1,10 @@
 import type { Assessment } from '@chargewright/charging'
 import {
   chargingChart,
+  convergenceChart,
   DESK,
   PAGE,
   PHONE,
-  type Picture,
   plateOfVisit,
   type Sheet,
   stepsChart,
@@ -13,6 +13,7 @@ import {
 import type { UnitPreference } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import { useMemo } from 'preact/hooks'
+import { PictureFigure } from './picture-figure.tsx'
 
 export interface VisitPicturesProps {
   readonly visit: Visit
@@ -22,7 +23,7 @@ export interface VisitPicturesProps {
   readonly wide: boolean
 }
 
-const DRAWINGS = [chargingChart, subcoolingChart, stepsChart, plateOfVisit] as const
+const DRAWINGS = [chargingChart, subcoolingChart, stepsChart, convergenceChart, plateOfVisit] as const
 
 /** What can be drawn of the visit so far: its method against its target, its steps, its cycle. */
 export function VisitPictures({ visit, assessment, units, wide }: VisitPicturesProps) {
@@ -38,43 +39,5 @@ export function VisitPictures({ visit, assessment, units, wide }: VisitPicturesP
         <PictureFigure key={picture.title} picture={picture} />
       ))}
     </section>
-  )
-}
-
-function PictureFigure({ picture: { svg, title, table } }: { readonly picture: Picture }) {
-  const { head, rows } = table
-  return (
-    <figure class="picture">
-      <figcaption>
-        <h3>{title}</h3>
-      </figcaption>
-      {/* The package writes the element itself and escapes every word in it. */}
-      <div class="picture-drawing" dangerouslySetInnerHTML={{ __html: svg }} />
-      <details class="fold">
-        <summary>The same in figures</summary>
-        <div class="picture-table">
-          <table>
-            <thead>
-              <tr>
-                {head.map((cell) => (
-                  <th key={cell} scope="col">
-                    {cell}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {rows.map((row) => (
-                <tr key={row.join()}>
-                  {row.map((cell, i) => (
-                    <td key={head[i]}>{cell}</td>
-                  ))}
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
-      </details>
-    </figure>
   )
 }
