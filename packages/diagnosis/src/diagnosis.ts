@@ -13,6 +13,7 @@ export interface Diagnosis {
   readonly pairs: readonly Pair[]
   /** Probability that two faults are at work together. */
   readonly pairShare: number
+  /** Over all single causes. */
   readonly charge: ChargeEstimate
   readonly misfit: Misfit
   /** What was read, and what each single cause would have made of it; also of what was not read yet. */
@@ -27,14 +28,14 @@ export interface Single {
   /** In the unit of the cause's parameter; 0 for sound. */
   readonly severity: Spread
   /** Charge over the right charge minus 1, were this the cause. */
-  readonly charge: Spread
+  readonly charge: ChargeEstimate
 }
 
 export interface Pair {
   readonly causes: readonly [Cause, Cause]
   readonly probability: number
   readonly severities: readonly [number, number]
-  readonly charge: Spread
+  readonly charge: ChargeEstimate
 }
 
 export interface Spread {
@@ -42,7 +43,7 @@ export interface Spread {
   readonly sd: number
 }
 
-/** Charge over the right charge, minus 1, over all single causes. */
+/** Charge over the right charge, minus 1. */
 export interface ChargeEstimate extends Spread {
   /** Nine of ten systems with these readings lie between. */
   readonly low: number
@@ -67,5 +68,5 @@ export interface ReadingOutlook {
   /** Undefined where it was not read. */
   readonly read: number | undefined
   /** What each single cause expects here, given all other readings. In the unit of the observable. */
-  readonly expected: Readonly<Record<string, Spread>>
+  readonly expected: Readonly<Partial<Record<Cause, Spread>>>
 }
