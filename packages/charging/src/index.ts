@@ -14,6 +14,7 @@ export {
   type Target,
 } from './assessment.ts'
 export { judgeSpecificAirflow } from './conditions/airflow.ts'
+export * from './decision/index.ts'
 export { entryLabel } from './entry-label.ts'
 export { LIMITS, type Limit } from './limit.ts'
 export type { MeasureId, Measures } from './measures/measures.ts'

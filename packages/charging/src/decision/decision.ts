@@ -7,11 +7,13 @@ export type Decision =
   /** The charge is right, and nothing else is wrong that shows. */
   | { readonly kind: 'hold'; readonly losses: Losses }
   /** Not the charge: find and mend this. Of two faults, the one to mend first; then read again. */
-  | { readonly kind: 'other'; readonly cause: FaultElsewhere; readonly then?: Cause; readonly losses: Losses }
+  | { readonly kind: 'other'; readonly cause: FaultElsewhere; readonly afterwards?: Cause; readonly losses: Losses }
   /** No act is worth its risk yet: this reading or test would tell most. */
   | { readonly kind: 'read'; readonly next: NextReading; readonly losses: Losses }
+  /** Everything that would tell more was read, and still no act is worth its risk. */
+  | { readonly kind: 'undecided'; readonly losses: Losses }
   /** Readings of this system cannot tell its charge, whatever they are. */
-  | { readonly kind: 'refused'; readonly reason: 'receiver' | 'unexplained' }
+  | { readonly kind: 'refused'; readonly reason: 'receiver' }
 
 export type FaultElsewhere = Exclude<Cause, 'sound' | 'short-of-charge' | 'overcharged'>
 

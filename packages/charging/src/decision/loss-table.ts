@@ -1,0 +1,21 @@
+/**
+ * What each mistake costs, in units of about one wasted hour. Own choice, with its reasoning; the ratios matter, not the
+ * figures.
+ */
+export const LOSS = {
+  /** Refrigerant the wrong way, or for a fault that is not the charge: it hides the fault, floods or starves the compressor, and must be undone. */
+  harmfulAct: 10,
+  /** Refrigerant into or out of a system that was right: undone by weighing, but it was right. */
+  actOnSound: 5,
+  /** A search for a fault that is not there. */
+  falseAlarm: 3,
+  /** A search for the wrong fault; the right one stays. */
+  wrongName: 3,
+  /** A fault that stays: the call comes again. */
+  missedFault: 2,
+  /** One more reading or test, and the technician's patience. */
+  oneMoreReading: 1,
+} as const
+
+/** A charge within this share of the right one is right: less makes no difference that anyone could find by readings. Own choice. */
+export const RIGHT_WITHIN = 0.05
