@@ -1,7 +1,7 @@
 /**
  * A fin-and-tube coil as conductances: the air side in series with the refrigerant side, which differs by phase.
  * `…Ua` are for the whole coil as if it held that phase alone, at the rated flows; the air side follows the airflow by
- * the power 0.5, single phases follow the refrigerant's flow by the power 0.8 (Dittus and Boelter's exponent).
+ * the power 0.6 (plain and wavy fins, *common practice*), single phases the refrigerant's flow by 0.8 (Dittus and Boelter).
  */
 export interface Coil {
   readonly airUa_W_K: number
@@ -14,6 +14,8 @@ export interface Coil {
   readonly ratedFlow_kg_s: number
   readonly fan_W: number
 }
+
+export const AIR_EXPONENT = 0.6
 
 export interface Conductances {
   readonly air: number
@@ -28,7 +30,7 @@ export interface Conductances {
  * @returns overall conductances air to refrigerant (`air`: the air side alone), W/K
  */
 export function conductances(coil: Coil, airShare: number, flow: number): Conductances {
-  const air = coil.airUa_W_K * Math.sqrt(airShare)
+  const air = coil.airUa_W_K * airShare ** AIR_EXPONENT
   const single = (Math.max(flow, 1e-3 * coil.ratedFlow_kg_s) / coil.ratedFlow_kg_s) ** 0.8
   return {
     air,

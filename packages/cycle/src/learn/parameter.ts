@@ -1,3 +1,4 @@
+import { AIR_EXPONENT } from '../components/coil.ts'
 import { cycle } from '../cycle.ts'
 import { type Health, SOUND, type System } from '../system.ts'
 
@@ -32,7 +33,7 @@ export function adjusted(system: System, parameters: Parameters): System {
   const { compressor, condenser, evaporator } = system
   const scaledCoil = <C extends System['condenser']>(coil: C, conductance: number, air: number): C => ({
     ...coil,
-    airUa_W_K: coil.airUa_W_K * conductance * Math.sqrt(air),
+    airUa_W_K: coil.airUa_W_K * conductance * air ** AIR_EXPONENT,
     twoPhaseUa_W_K: coil.twoPhaseUa_W_K * conductance,
     vapourUa_W_K: coil.vapourUa_W_K * conductance,
     liquidUa_W_K: coil.liquidUa_W_K * conductance,
@@ -47,6 +48,7 @@ export function adjusted(system: System, parameters: Parameters): System {
             ...compressor,
             sweep_m3_s: compressor.sweep_m3_s * by('sweep'),
             bestEfficiency: compressor.bestEfficiency * by('efficiency'),
+            constant_W: (compressor.constant_W * by('sweep')) / by('efficiency'),
           }
         : {
             ...compressor,

@@ -26,6 +26,12 @@ export interface Habits {
   readonly circuitSpread: number
   /** Loss of filling per unit of (pressure ratio − 1). */
   readonly clearance: Readonly<Record<CompressorType, number>>
+  /** Fall of the efficiency away from its best pressure ratio, see `VolumetricCompressor`. */
+  readonly efficiencyBend: Readonly<Record<CompressorType, number>>
+  /** Share of the rated power that is drawn whatever is pumped. */
+  readonly constantPower: Readonly<Record<CompressorType, number>>
+  /** Share of the work that warms the gas before it is compressed. */
+  readonly shellHeat: Readonly<Record<CompressorType, number>>
   /** Share of the compressor's power that leaves through its shell. */
   readonly shellLoss: number
   /** Insulated suction line, W/K per metre. */
@@ -40,6 +46,7 @@ export interface Habits {
 /** Conductances of the refrigerant side over that of the air side. */
 export interface CoilShape {
   readonly twoPhase: number
+  /** In an evaporator with R-22; other gases follow their own heat transfer. */
   readonly vapour: number
   readonly liquid: number
 }
@@ -55,19 +62,24 @@ export interface Guess {
  * against any single system or cell. The liquid's low figure stands for its true one, near 0.8, less the heat that
  * reaches it along the fins from the condensing rows.
  */
-const EVAPORATOR_SHAPE: CoilShape = { twoPhase: 1.5, vapour: 0.2, liquid: 0.8 }
-const CONDENSER_SHAPE: CoilShape = { twoPhase: 2.5, vapour: 0.6, liquid: 0.25 }
+const EVAPORATOR_SHAPE: CoilShape = { twoPhase: 1.3, vapour: 0.14, liquid: 0.8 }
+const CONDENSER_SHAPE: CoilShape = { twoPhase: 3, vapour: 0.4, liquid: 0.25 }
 
 /**
- * The same in every application. Clearance of scroll: the slope of a published ten-coefficient map of an R-410A
- * compressor, READ; reciprocating: of the flow ratings of such compressors, REMEMBERED; rotary between, closer to
- * scroll. Suction line of about 20 mm. All else *common practice*.
+ * The same in every application. Clearance and bend of scroll: from a published ten-coefficient map of an R-410A
+ * compressor, READ; reciprocating: of the ratings of such compressors, REMEMBERED, whose efficiency falls less with the
+ * pressure ratio, having no built-in one, and more with the flow; rotary between. The shells of scroll and reciprocating
+ * compressors are full of suction gas, which takes up the motor's losses less what the shell gives off; a rotary's is
+ * not. Suction line of about 20 mm. All else *common practice*.
  */
 const EVERYWHERE = {
   evaporatorShape: EVAPORATOR_SHAPE,
   condenserShape: CONDENSER_SHAPE,
-  circuitSpread: 0.08,
+  circuitSpread: 0.05,
   clearance: { scroll: 0.045, rotary: 0.05, reciprocating: 0.08 },
+  efficiencyBend: { scroll: 1, rotary: 0.6, reciprocating: 0.3 },
+  constantPower: { scroll: 0, rotary: 0.05, reciprocating: 0.1 },
+  shellHeat: { scroll: 0.12, rotary: 0.03, reciprocating: 0.12 },
   shellLoss: 0.08,
   lineGain_W_mK: 0.35,
   oilShare: 0.04,
@@ -94,7 +106,7 @@ export function habitsOf(application: CycleApplication, boxTemperature_K?: numbe
         condensingApproach_K: { value: 12.5, sd: 3.5 },
         lnEfficiency: { value: Math.log(0.69), sd: 0.08 },
         compressorType: 'scroll',
-        bestRatio: 2.8,
+        bestRatio: 2.6,
         indoorAir_m3_s_W: 400 * CFM_PER_TON,
         outdoorAir_m3_s_W: 900 * CFM_PER_TON,
         indoorFan: 0.036,

@@ -1,7 +1,9 @@
 import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
+import { compressor } from '../components/compressor.ts'
 import type { Properties, Saturated } from '../refrigerant/properties.ts'
 import type { Guess, Habits } from './habits.ts'
 import type { Nameplate } from './nameplate.ts'
+import { unitCompressor } from './size-compressor.ts'
 
 /** Temperatures and efficiency at which the nameplate's efficiency and the habits of such systems agree best. */
 export interface RatingPoint {
@@ -126,17 +128,17 @@ function statedCop({ efficiency, capacity_W }: Nameplate, habits: Habits) {
 }
 
 /** Net cooling over all power of the plain cycle at these temperatures. */
-function copAt({ properties, capacity_W }: Nameplate, habits: Habits, subcooling: number, x: Free): number {
+function copAt({ properties, capacity_W, compressorType }: Nameplate, habits: Habits, subcooling: number, x: Free) {
   const [evaporating_K, approach_K, lnEfficiency] = x
   const low = evaporatingAt(properties, evaporating_K)
   const high = condensingAt(properties, habits.outdoor_K + approach_K)
-  const suction = low.vapourEnthalpy_J_kg + low.vapourHeat_J_kgK * 6
-  const gross = suction - (high.liquidEnthalpy_J_kg - high.liquidHeat_J_kgK * subcooling)
-  const work = properties.isentropic(high, properties.vapour(low, suction).entropy_J_kgK) - suction
-  const ratio = high.pressure_Pa / low.pressure_Pa
-  const efficiency = Math.exp(lnEfficiency) / (1 + 0.3 * Math.log(ratio / habits.bestRatio) ** 2)
-  const compressor = ((capacity_W * (1 + habits.indoorFan)) / gross) * (work / efficiency)
-  return capacity_W / (compressor + (habits.indoorFan + habits.outdoorFan) * capacity_W)
+  const enthalpy = low.vapourEnthalpy_J_kg + low.vapourHeat_J_kgK * 6
+  const gas = properties.vapour(low, enthalpy)
+  const machine = unitCompressor(compressorType ?? habits.compressorType, habits, Math.exp(lnEfficiency))
+  const { flow_kg_s, power_W } = compressor(machine, properties, low, high, gas, enthalpy, 0)
+  const gross = enthalpy - (high.liquidEnthalpy_J_kg - high.liquidHeat_J_kgK * subcooling)
+  const pumping = ((capacity_W * (1 + habits.indoorFan)) / gross) * (power_W / flow_kg_s)
+  return capacity_W / (pumping + (habits.indoorFan + habits.outdoorFan) * capacity_W)
 }
 
 /** A coil feels the mean temperature of its two-phase stretch: all of the glide in a condenser, most in an evaporator. */

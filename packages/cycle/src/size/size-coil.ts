@@ -3,6 +3,7 @@ import { AIR_HEAT_J_KGK } from '../air.ts'
 import type { Coil } from '../components/coil.ts'
 import { condenser } from '../components/condenser.ts'
 import { type Evaporator, evaporator } from '../components/evaporator.ts'
+import type { Saturated } from '../refrigerant/properties.ts'
 import { rootBetween } from '../root.ts'
 import type { Conditions } from '../system.ts'
 import type { TubeFlow } from '../void-fraction.ts'
@@ -60,7 +61,9 @@ export function sizeEvaporator(
     ...bareCoil(airflow_kg_s, habits.evaporatorVolume_m3_W * capacity_W, flow, indoorFan_W),
     circuitSpread: habits.circuitSpread,
   }
-  const coil = sizeCoil(bare, habits.evaporatorShape, (c) => {
+  const { evaporatorShape } = habits
+  const vapour = evaporatorShape.vapour * gasTransfer(properties, evaporating)
+  const coil = sizeCoil(bare, { ...evaporatorShape, vapour }, (c) => {
     const state = evaporator(
       c,
       evaporating,
@@ -84,6 +87,21 @@ export function sizeEvaporator(
     accepted: `the air entering is only ${(indoor.dryBulb_K - evaporating.dew_K).toFixed(1)} K above the evaporating temperature`,
   })
 }
+
+/**
+ * How well a gas takes up heat in an evaporator built for it, over R-22 at the usual evaporating temperature: as cp and
+ * the 0.8th power of the mass flux (Dittus and Boelter, with the same Prandtl number), the circuits being so many that
+ * friction costs all refrigerants the same saturation temperature, G² ∝ ρ dp/dT. That is why the superheat of R-410A
+ * answers to weather as that of R-22 does, though its gas carries half as much heat again.
+ */
+function gasTransfer(properties: Nameplate['properties'], at: Saturated): number {
+  const slope = properties.dewPressure(at.dew_K + 0.5) - properties.dewPressure(at.dew_K - 0.5)
+  return (at.vapourHeat_J_kgK / R22_HEAT_J_KGK) * ((at.vapourDensity_kg_m3 * slope) / R22_DENSITY_SLOPE) ** 0.4
+}
+
+/** R-22 saturated at 7 °C: cp, and density times the slope of its pressure, kg/m³ · Pa/K; COMPUTED from its equation. */
+const R22_HEAT_J_KGK = 759
+const R22_DENSITY_SLOPE = 26.54 * 19_250
 
 function bareCoil(airflow_kg_s: number, volume_m3: number, ratedFlow_kg_s: number, fan_W: number): Coil {
   return {

@@ -1,9 +1,9 @@
 import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
-import { type Compressor, compressor } from '../components/compressor.ts'
+import { type Compressor, compressor, type VolumetricCompressor } from '../components/compressor.ts'
 import type { Saturated } from '../refrigerant/properties.ts'
 import type { VapourState } from '../refrigerant/vapour-table.ts'
 import type { Habits } from './habits.ts'
-import type { Nameplate } from './nameplate.ts'
+import type { CompressorType, Nameplate } from './nameplate.ts'
 import type { RatingPoint } from './rating-point.ts'
 
 /** A map that differs more than this from the flow of the nameplate belongs to another compressor. */
@@ -19,20 +19,21 @@ export function sizeCompressor(
   gasEnthalpy: number,
   flow: number,
 ): Result<Compressor, Problem> {
-  const pumped = (machine: Compressor) =>
-    compressor(machine, properties, suction, condensing, gas, gasEnthalpy, 0).flow_kg_s
+  const run = (machine: Compressor) => compressor(machine, properties, suction, condensing, gas, gasEnthalpy, 0)
   if (!compressorMap) {
-    const one: Compressor = {
-      kind: 'volumetric',
-      sweep_m3_s: 1,
-      clearance: habits.clearance[compressorType ?? habits.compressorType],
-      bestEfficiency,
-      bestRatio: habits.bestRatio,
-      heatLoss: habits.shellLoss,
-    }
-    return ok({ ...one, sweep_m3_s: flow / pumped(one) })
+    const type = compressorType ?? habits.compressorType
+    const one = unitCompressor(type, habits, bestEfficiency)
+    const { flow_kg_s, power_W } = run(one)
+    const scale = flow / flow_kg_s
+    const constant = habits.constantPower[type]
+    return ok({
+      ...one,
+      sweep_m3_s: scale,
+      bestEfficiency: bestEfficiency / (1 - constant),
+      constant_W: constant * scale * power_W,
+    })
   }
-  const scale = flow / pumped(compressorMap)
+  const scale = flow / run(compressorMap).flow_kg_s
   if (!(Math.abs(Math.log(scale)) <= Math.log(1 + MAP_AGREEMENT))) {
     return fail({
       kind: 'out-of-range',
@@ -48,4 +49,19 @@ export function sizeCompressor(
     flowFactor: compressorMap.flowFactor * scale,
     powerFactor: compressorMap.powerFactor * scale,
   })
+}
+
+/** One that sweeps 1 m³/s, all of its losses in its efficiency. */
+export function unitCompressor(type: CompressorType, habits: Habits, bestEfficiency: number): VolumetricCompressor {
+  return {
+    kind: 'volumetric',
+    sweep_m3_s: 1,
+    clearance: habits.clearance[type],
+    bestEfficiency,
+    bestRatio: habits.bestRatio,
+    bend: habits.efficiencyBend[type],
+    constant_W: 0,
+    shellHeat: habits.shellHeat[type],
+    heatLoss: habits.shellLoss,
+  }
 }

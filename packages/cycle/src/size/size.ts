@@ -65,7 +65,7 @@ export function size(
   const liquid = {
     volume_m3: LIQUID_BORE_M2_W * capacity_W * length,
     drierVolume_m3: DRIER_M3_W * capacity_W,
-    drop_Pa: LIQUID_DROP * condensing.pressure_Pa,
+    drop_Pa: (plate.receiver ? LIQUID_DROP_BEHIND_RECEIVER : LIQUID_DROP) * condensing.pressure_Pa,
     ratedFlow_kg_s: flow,
     loss_W_K,
   }
@@ -167,9 +167,13 @@ function superheated(properties: System['properties'], at: Saturated, superheat:
   return at.vapourEnthalpy_J_kg + above
 }
 
-/** Lines of the common sizes lose about this share of the pressure: *common practice*. */
+/**
+ * Lines of the common sizes lose about this share of the pressure, the liquid line with its drier; behind a receiver,
+ * where no subcooling is left to spend on it, a wider one is chosen: *common practice*.
+ */
 const SUCTION_DROP = 0.015
-const LIQUID_DROP = 0.005
+const LIQUID_DROP = 0.02
+const LIQUID_DROP_BEHIND_RECEIVER = 0.005
 const LINE_STEPS = 4
 /** Bare liquid line of about 10 mm, and the shell of a receiver, W/K per W of cooling. */
 const LINE_LOSS_W_MK = 0.3
