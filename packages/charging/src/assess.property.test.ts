@@ -53,6 +53,7 @@ const plausible = (id: ReadingId): fc.Arbitrary<string> => {
     'relative humidity': ['%', 1, 100],
     current: ['A', 0, 60],
     voltage: ['V', 90, 500],
+    power: ['W', 0, 20_000],
   }[readingKind(id).accepts[0] as string] as [string, number, number]
   return fc.double({ min, max, noNaN: true }).map((x) => `${x.toFixed(1)} ${unit}`)
 }

@@ -35,6 +35,8 @@ export const HYGROMETER: Accuracy = {
   source: 'ventilated hygrometer, 2 to 5 % RH (ASTM E337 as quoted)',
 }
 export const CLAMP_AMMETER: Accuracy = { limit: 0.1, fraction: 0.02, source: 'clamp ammeter, common practice' }
+// ±2 % of the reading; 5 % where the power factor is assumed. REMEMBERED.
+export const POWER_METER: Accuracy = { limit: 10, fraction: 0.04, source: 'hand-held power meter, common practice' }
 export const VOLTMETER: Accuracy = { limit: 1, fraction: 0.01, source: 'hand-held voltmeter, common practice' }
 // Resolution 1 to 10 g, ±(0.05 to 0.1 % of the reading + 1 count). REMEMBERED, common practice; the middle.
 export const CHARGING_SCALE: Accuracy = { limit: 0.005, fraction: 0.001, source: 'charging scale, common practice' }

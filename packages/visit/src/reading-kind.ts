@@ -5,6 +5,7 @@ import {
   CLAMP_AMMETER,
   HYGROMETER,
   LIQUID_GAUGE,
+  POWER_METER,
   SUCTION_GAUGE,
   THERMOMETER,
   VOLTMETER,
@@ -50,6 +51,15 @@ const pressure = (label: string, station: StationId, accuracy: Accuracy, tells: 
   accepts: ['gauge pressure', 'absolute pressure'],
   plausible: [10e3, 15e6],
   accuracy,
+  tells,
+})
+
+const power = (label: string, tells: string): ReadingKind => ({
+  label,
+  station: 'power',
+  accepts: ['power'],
+  plausible: [20, 100e3],
+  accuracy: POWER_METER,
   tells,
 })
 
@@ -119,6 +129,18 @@ export const READINGS = {
     celsius(-40, 80),
     'little condenser air from gas that will not condense',
   ),
+  'standstill-pressure': pressure(
+    'Pressure at rest',
+    'condenser-air',
+    SUCTION_GAUGE,
+    'gas that will not condense from an overcharge: stopped, equalised, beside the air temperature at rest',
+  ),
+  'standstill-temperature': temperature(
+    'Air at rest',
+    'condenser-air',
+    celsius(-40, 60),
+    'what the pressure at rest should be: both coils stand in this air and have taken its temperature',
+  ),
 
   'liquid-pressure': pressure('Liquid pressure', 'liquid-line', LIQUID_GAUGE, 'the condensing temperature'),
   'liquid-temperature': temperature(
@@ -148,6 +170,11 @@ export const READINGS = {
     accuracy: CLAMP_AMMETER,
     tells: 'the load on the compressor',
   },
+  'compressor-power': power('Compressor power', 'how hard the compressor works, and whether it pumps what it should'),
+  'system-power': power(
+    'Power of the whole system',
+    'the same with both fans in it, where the compressor has no meter',
+  ),
   'supply-voltage': {
     label: 'Supply voltage',
     station: 'power',
