@@ -12,6 +12,7 @@ export default defineConfig({
     // What writes the record to sign is a megabyte; it is a part of its own and runs only when a record is asked for.
     chunkSizeWarningLimit: 1100,
   },
+  worker: { format: 'es' },
   plugins: [
     contentSecurityPolicy(),
     VitePWA({

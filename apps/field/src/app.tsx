@@ -19,7 +19,7 @@ interface Props {
   readonly device: DeviceState
 }
 
-/** Chooses the screen. The visit screen brings the whole engine with it and comes as a part of its own. */
+/** Chooses the screen. The visit screen comes as a part of its own, after the list. */
 export function App({ route: { value: route }, session, preferences, device }: Props) {
   const Visit = useSignal<ComponentType<Parameters<typeof VisitScreen>[0]> | undefined>(undefined)
   const isCutOff = useSignal(false)

@@ -6,6 +6,7 @@ import './style/finding.css'
 import './style/entry.css'
 import './style/log.css'
 import './style/picture.css'
+import './style/working.css'
 import './style/print.css'
 import { effect } from '@preact/signals'
 import { render } from 'preact'
@@ -16,6 +17,9 @@ import { routeSignal } from './session/route.ts'
 import { createSession } from './session/session.ts'
 import { browserStore } from './store/browser-store.ts'
 import { memoryStore } from './store/memory-store.ts'
+import { createEngine } from './worker/engine.ts'
+import { EngineContext } from './worker/engine-context.ts'
+import { openThread } from './worker/open-thread.ts'
 
 const stored = await browserStore()
 const session = createSession({
@@ -29,12 +33,14 @@ effect(() => {
 })
 await session.refresh()
 render(
-  <App
-    route={routeSignal(window)}
-    session={session}
-    preferences={shown}
-    device={deviceState(navigator, stored.ok ? 'kept' : 'page-only')}
-  />,
+  <EngineContext.Provider value={createEngine(openThread)}>
+    <App
+      route={routeSignal(window)}
+      session={session}
+      preferences={shown}
+      device={deviceState(navigator, stored.ok ? 'kept' : 'page-only')}
+    />
+  </EngineContext.Provider>,
   document.getElementById('app')!,
 )
 

@@ -1,23 +1,22 @@
+import type { UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
-import type { ComponentType } from 'preact'
 import { useEffect } from 'preact/hooks'
-import type { VisitPicturesProps } from './visit-pictures.tsx'
+import type { VisitEvents } from '../worker/protocol.ts'
+import { useAnswer } from '../worker/use-answer.ts'
+import { PictureFigure } from './picture-figure.tsx'
 
 /** From this width of the window on, the large sheet fits. */
 const WIDE = '(min-width: 64rem)'
 
-/** The place of the pictures. They come after the words: what draws them is loaded when the page already answers. */
-export function PicturePlace(shown: Omit<VisitPicturesProps, 'wide'>) {
-  const Pictures = useSignal<ComponentType<VisitPicturesProps> | undefined>(undefined)
+interface Props {
+  readonly visit: VisitEvents
+  readonly units: UnitPreference
+}
+
+/** What can be drawn of the visit so far: its method against its target, its steps, its cycle. */
+export function PicturePlace({ visit, units }: Props) {
   const wide = useSignal(matchMedia(WIDE).matches)
   useEffect(() => {
-    // Without them the page is whole all the same: each figure of theirs stands in the finding, too.
-    import('./visit-pictures.tsx').then(
-      ({ VisitPictures }) => {
-        Pictures.value = VisitPictures
-      },
-      () => undefined,
-    )
     const room = matchMedia(WIDE)
     const follow = () => {
       wide.value = room.matches
@@ -25,5 +24,15 @@ export function PicturePlace(shown: Omit<VisitPicturesProps, 'wide'>) {
     room.addEventListener('change', follow)
     return () => room.removeEventListener('change', follow)
   }, [])
-  return Pictures.value ? <Pictures.value {...shown} wide={wide.value} /> : null
+  // Where they cannot be drawn the page is whole all the same: each figure of theirs stands in the finding, too.
+  const { answer: pictures = [] } = useAnswer('draw', visit, units, wide.value ? 'desk' : 'phone')
+  if (pictures.length === 0) return null
+  return (
+    <section class="pictures" aria-labelledby="pictures">
+      <h2 id="pictures">Drawn from the readings</h2>
+      {pictures.map((picture) => (
+        <PictureFigure key={picture.title} picture={picture} />
+      ))}
+    </section>
+  )
 }

@@ -1,5 +1,4 @@
 import type { UnitPreference } from '@chargewright/quantity'
-import { refrigerantNames } from '@chargewright/refrigerant'
 import {
   APPLICATIONS,
   type FactName,
@@ -15,6 +14,7 @@ import { understand } from '../session/understand.ts'
 import { ChartForm } from './chart-form.tsx'
 import { ChoiceField } from './choice-field.tsx'
 import { QuantityField } from './quantity-field.tsx'
+import { RefrigerantField } from './refrigerant-field.tsx'
 import { TextField } from './text-field.tsx'
 
 interface Props {
@@ -35,13 +35,13 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
   const choose = (value: unknown) => state({ [name]: value } as SystemStatement)
   const clear = () => choose(null)
   switch (name) {
-    case 'name':
     case 'refrigerant':
-    case 'liquidLineTube': {
-      const suggestions = name === 'refrigerant' ? { suggestions: refrigerantNames() } : {}
-      const words = { id, label, absent: WANTED[name], remark, clear, ...suggestions }
-      return <TextField {...words} kept={facts[name]} keep={choose} />
-    }
+      return (
+        <RefrigerantField {...{ id, label, remark, clear }} absent={WANTED[name]} kept={facts[name]} keep={choose} />
+      )
+    case 'name':
+    case 'liquidLineTube':
+      return <TextField {...{ id, label, remark, clear }} absent={WANTED[name]} kept={facts[name]} keep={choose} />
     case 'meteringDevice':
       return (
         <ChoiceField {...{ id, label }} choices={METERING_DEVICES} chosen={facts[name]} absent="" choose={choose} />

@@ -4,19 +4,19 @@ import { EntryMessage } from './entry-message.tsx'
 import { focusNextEntry } from './reveal.ts'
 import { useDraft } from './use-draft.ts'
 
-interface Props {
+export interface TextFieldProps {
   readonly id: string
   readonly label: string
   readonly kept: string | undefined
   readonly absent: string
   readonly remark?: string | undefined
-  readonly suggestions?: readonly string[]
+  readonly suggestions?: readonly string[] | undefined
   readonly keep: (text: string) => Kept
   readonly clear?: (() => Kept) | undefined
 }
 
 /** A blank for a name. */
-export function TextField({ id, label, kept, absent, remark, suggestions, keep, clear }: Props) {
+export function TextField({ id, label, kept, absent, remark, suggestions, keep, clear }: TextFieldProps) {
   const field = useDraft({ label, kept, check: (typed) => ok(typed.trim()), keep, clear })
   return (
     <div class="entry" data-kept={kept !== undefined}>

@@ -9,7 +9,8 @@ interface Props {
   readonly name: string
   /** Refrigerant, device, capacity: what is known of them. */
   readonly about: string
-  readonly finding: FindingKind
+  /** Absent until there is one. */
+  readonly finding: FindingKind | undefined
 }
 
 /** Stays in sight while one walks down the page: where one is, the way back, and the finding as it changes. */
@@ -32,15 +33,17 @@ export function VisitBar({ name, about, finding, undo }: Props) {
           </svg>
           <span class="unseen">Undo the last entry</span>
         </button>
-        <button
-          type="button"
-          class="bar-finding"
-          aria-label={`Finding: ${FINDINGS[finding]}. Go to it`}
-          onClick={() => reveal('finding')}
-        >
-          <FindingMark kind={finding} />
-          <span>{FINDINGS[finding]}</span>
-        </button>
+        {finding && (
+          <button
+            type="button"
+            class="bar-finding"
+            aria-label={`Finding: ${FINDINGS[finding]}. Go to it`}
+            onClick={() => reveal('finding')}
+          >
+            <FindingMark kind={finding} />
+            <span>{FINDINGS[finding]}</span>
+          </button>
+        )}
       </div>
       <p class="visit-head-about">{about}</p>
     </header>

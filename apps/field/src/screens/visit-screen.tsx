@@ -1,11 +1,10 @@
-import { assess } from '@chargewright/charging'
 import { describeProblem, type UnitPreference } from '@chargewright/quantity'
-import { findRefrigerant } from '@chargewright/refrigerant'
 import { type Fact, fold, lastChange, METERING_DEVICES, type System } from '@chargewright/visit'
 import { useMemo } from 'preact/hooks'
 import { ActList } from '../parts/act-list.tsx'
 import { CautionList } from '../parts/caution-list.tsx'
 import { ConditionList } from '../parts/condition-list.tsx'
+import { EngineState } from '../parts/engine-state.tsx'
 import { FindingBlock } from '../parts/finding-block.tsx'
 import { LookAlikeList } from '../parts/look-alike-list.tsx'
 import { ObservationList } from '../parts/observation-list.tsx'
@@ -24,6 +23,7 @@ import { remarks } from '../session/remarks.ts'
 import type { Session } from '../session/session.ts'
 import { nextUndo } from '../session/undo.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
+import { useAnswer } from '../worker/use-answer.ts'
 
 interface Props {
   readonly stored: StoredVisit
@@ -34,11 +34,14 @@ interface Props {
 /** One visit, as a work order in the order of the walk: the finding on top, then what it came from. */
 export function VisitScreen({ stored, session, preferences }: Props) {
   const visit = useMemo(() => fold(stored), [stored])
-  const assessment = useMemo(() => assess(visit), [visit])
-  const remark = useMemo(() => remarks(visit, assessment), [visit, assessment])
+  const events = useMemo(() => ({ id: stored.id, events: stored.events }), [stored])
+  const assessing = useAnswer('assess', events)
+  // Until there is an answer, the page is whole but for it.
+  const assessment = assessing.answer?.assessment
+  const remark = useMemo(() => remarks(visit, assessment ?? visit), [visit, assessment])
   const change = useMemo(() => lastChange(visit), [visit])
   const units = preferences.units.value
-  const asked = new Set(assessment.finding.next.map(({ entry }) => entry.what))
+  const asked = new Set(assessment?.finding.next.map(({ entry }) => entry.what))
   const { facts } = visit.system
   const record = (fact: Fact) => session.record(stored.id, fact)
   const showEntry = (eventId: string) => {
@@ -50,17 +53,22 @@ export function VisitScreen({ stored, session, preferences }: Props) {
     <>
       <VisitBar
         name={facts.name ?? 'New visit'}
-        about={aboutSystem(visit.system, units, stored.origin === 'demo')}
-        finding={assessment.finding.kind}
+        about={aboutSystem(visit.system, assessing.answer?.refrigerant, units, stored.origin === 'demo')}
+        finding={assessment?.finding.kind}
         undo={nextUndo(stored.events) && (() => void session.undo(stored.id))}
       />
       <UndoneNotice events={stored.events} bringBack={(undoId) => void session.correct(stored.id, undoId, undefined)} />
       <main class="visit">
         <div class="answer">
-          <FindingBlock assessment={assessment} change={change} {...shown} />
-          <CautionList cautions={assessment.cautions} units={units} />
-          <ConditionList conditions={assessment.conditions} {...shown} />
-          <LookAlikeList lookAlikes={assessment.lookAlikes} {...shown} />
+          <EngineState asking={assessing} />
+          {assessment && (
+            <>
+              <FindingBlock assessment={assessment} change={change} {...shown} />
+              <CautionList cautions={assessment.cautions} units={units} />
+              <ConditionList conditions={assessment.conditions} {...shown} />
+              <LookAlikeList lookAlikes={assessment.lookAlikes} {...shown} />
+            </>
+          )}
           {remark.others.map((problem) => (
             <p key={describeProblem(problem)} class="trouble">
               {describeProblem(problem)}
@@ -70,7 +78,9 @@ export function VisitScreen({ stored, session, preferences }: Props) {
         </div>
         <div class="entries">
           <VisitTools
-            assessed={{ stored, visit, assessment, units }}
+            stored={stored}
+            name={facts.name}
+            units={units}
             keeping={session.keeping.value}
             preferences={preferences}
           />
@@ -83,19 +93,19 @@ export function VisitScreen({ stored, session, preferences }: Props) {
           <ReadingWalk
             readings={visit.readings}
             change={change}
-            beside={besideReadings(assessment.measures, visit.readings)}
+            beside={besideReadings(assessment?.measures ?? {}, visit.readings)}
             remarkOn={remark.onReading}
             record={(what, value) => record({ kind: 'reading', what, value })}
             {...shown}
           />
-          <PicturePlace visit={visit} assessment={assessment} units={units} />
+          <PicturePlace visit={events} units={units} />
           <ObservationList
             observations={visit.observations}
             change={change}
             askedFor={asked}
             record={(what, answer) => record({ kind: 'observation', what, answer })}
           />
-          <ActList dose={assessment.finding.dose} units={units} record={record} />
+          <ActList dose={assessment?.finding.dose} units={units} record={record} />
           <VisitLog
             log={visit.log}
             problems={[...visit.problems, ...visit.doubts]}
@@ -108,12 +118,16 @@ export function VisitScreen({ stored, session, preferences }: Props) {
   )
 }
 
-function aboutSystem({ facts, figures }: System, units: UnitPreference, invented: boolean): string {
+function aboutSystem(
+  { facts, figures }: System,
+  designation: string | undefined,
+  units: UnitPreference,
+  invented: boolean,
+): string {
   const capacity = figures.nominalCapacity && quantityInWords(figures.nominalCapacity.quantity, units)
-  const refrigerant = facts.refrigerant === undefined ? undefined : findRefrigerant(facts.refrigerant)
   const parts = [
     invented ? 'invented' : undefined,
-    refrigerant?.ok ? refrigerant.value.name : facts.refrigerant,
+    designation ?? facts.refrigerant,
     facts.meteringDevice && METERING_DEVICES[facts.meteringDevice],
     capacity,
   ]

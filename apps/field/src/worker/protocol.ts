@@ -1,0 +1,41 @@
+import type { Assessment } from '@chargewright/charging'
+import type { Picture } from '@chargewright/picture'
+import type { UnitPreference } from '@chargewright/quantity'
+import type { RecordOptions } from '@chargewright/report'
+import type { VisitEvent } from '@chargewright/visit'
+
+/**
+ * Everything the page asks of the engine, by name: what it hands over and what it gets back. Both are plain data, for
+ * they are copied from one thread to the other. A new task is a line here and its work in `tasks.ts`.
+ */
+export interface Tasks {
+  readonly assess: (visit: VisitEvents) => Assessed
+  readonly draw: (visit: VisitEvents, units: UnitPreference, size: 'phone' | 'desk') => readonly Picture[]
+  /** The service record as the bytes of a PDF. */
+  readonly record: (visit: VisitEvents, options: RecordOptions) => Promise<Uint8Array<ArrayBuffer>>
+  /** Designations of all refrigerants that can be computed. */
+  readonly refrigerants: () => readonly string[]
+}
+
+export type TaskName = keyof Tasks
+export type Given<Name extends TaskName> = Parameters<Tasks[Name]>
+export type Gotten<Name extends TaskName> = Awaited<ReturnType<Tasks[Name]>>
+
+export interface VisitEvents {
+  readonly id: string
+  readonly events: readonly VisitEvent[]
+}
+
+export interface Assessed {
+  readonly assessment: Assessment
+  /** The designation of the refrigerant, whatever name was typed; absent where none is known by it. */
+  readonly refrigerant?: string
+}
+
+/** From the page to the engine. The turn tells answers apart. */
+export type Ask = { readonly [Name in TaskName]: { turn: number; task: Name; given: Given<Name> } }[TaskName]
+
+/** From the engine to the page. */
+export type Answer =
+  | { readonly turn: number; readonly ok: true; readonly value: unknown }
+  | { readonly turn: number; readonly ok: false; readonly detail: string }
