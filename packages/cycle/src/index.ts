@@ -29,6 +29,7 @@ export {
 } from './practice/scenario.ts'
 export type { Readings } from './readings.ts'
 export { type Properties, propertiesOf } from './refrigerant/properties.ts'
+export { responseAt, type Seen } from './response.ts'
 export { type CoilShape, type Guess, type Habits, habitsOf } from './size/habits.ts'
 export type { CompressorType, CycleApplication, Nameplate, RatedEfficiency } from './size/nameplate.ts'
 export { agreedHabits } from './size/rating-point.ts'

@@ -7,7 +7,7 @@ import type { Hypothesis } from './hypothesis.ts'
 import { OBSERVABLE_NAMES } from './observable.ts'
 import { COUNT } from './observe.ts'
 import type { Point } from './point.ts'
-import { observables, soundHealth } from './predict.ts'
+import { seenIn, soundHealth } from './predict.ts'
 import type { Setting } from './setting.ts'
 
 /**
@@ -72,7 +72,7 @@ function pairPoint(
     const both = other.apply(alone, severity)
     const solution = solve(both.system, setting.at, both.health, single.unknowns[set])
     if (solution.kind !== 'steady') return []
-    const seen = observables(solution.readings, setting, both.system, both.health)
+    const seen = seenIn(setting)(solution.readings, both.system, both.health)
     for (let i = 0; i < COUNT; i++) values[set * COUNT + i] = seen[i]! + offset[OBSERVABLE_NAMES[i]!]
   }
   const touches = isCharge(other.cause)

@@ -1,11 +1,11 @@
 import {
   type Conditions,
   type Health,
-  type Readings,
+  responseAt,
+  type Seen,
   SOUND,
   type System,
   solve,
-  tangentAt,
   type Unknowns,
 } from '@chargewright/cycle'
 import type { Family } from './family.ts'
@@ -41,9 +41,8 @@ export function predict(
   const here = apply({ system: nominal, health: sound })
   const solution = solve(here.system, setting.at, here.health, start)
   if (solution.kind !== 'steady') return undefined
-  const follow = tangentAt(here.system, setting.at, here.health, solution.unknowns)
-  const along = ({ system, health }: State, at?: Conditions) =>
-    observables(follow(system, health, at), setting, system, health)
+  const follow = responseAt(here.system, setting.at, here.health, solution.unknowns, seenIn(setting))
+  const along = ({ system, health }: State, at?: Conditions) => follow(system, health, at)
   const values = along(here)
   const per = (there: Float64Array, step: number) => there.map((value, i) => (value - values[i]!) / step)
   const slopes = family.members.map(({ nuisance, system, step, deviceShare }) =>
@@ -72,18 +71,19 @@ export const soundHealth = ({ rated }: System, added_kg: number): Health => ({
 })
 
 /** In the order of `OBSERVABLE_NAMES`; against the air as it was read, like what was read is. */
-export function observables(readings: Readings, { read }: Setting, system: System, health: Health): Float64Array {
-  return Float64Array.of(
-    readings.suctionTemperature_K - readings.superheat_K,
-    readings.dryness_K,
-    readings.liquidTemperature_K + readings.subcooling_K,
-    readings.subcooling_K,
-    readings.dischargeTemperature_K,
-    readings.leavingCondenserAir_K - read.outdoor_K,
-    read.returnAir_K - readings.supplyAir_K,
-    Math.log(readings.compressorPower_W),
-    Math.log(readings.power_W),
-    readings.liquidTemperature_K - readings.deviceTemperature_K,
-    standstillExcess(system, health, read.standstill?.ambient_K ?? read.outdoor_K),
-  )
-}
+export const seenIn =
+  ({ read }: Setting): Seen =>
+  (readings, system, health) =>
+    Float64Array.of(
+      readings.suctionTemperature_K - readings.superheat_K,
+      readings.dryness_K,
+      readings.liquidTemperature_K + readings.subcooling_K,
+      readings.subcooling_K,
+      readings.dischargeTemperature_K,
+      readings.leavingCondenserAir_K - read.outdoor_K,
+      read.returnAir_K - readings.supplyAir_K,
+      Math.log(readings.compressorPower_W),
+      Math.log(readings.power_W),
+      readings.liquidTemperature_K - readings.deviceTemperature_K,
+      standstillExcess(system, health, read.standstill?.ambient_K ?? read.outdoor_K),
+    )
