@@ -7,7 +7,7 @@ import { isCharge } from './hypotheses.ts'
 import type { Hypothesis } from './hypothesis.ts'
 import { OBSERVABLE_NAMES } from './observable.ts'
 import { COUNT } from './observe.ts'
-import { type Prediction, predict } from './predict.ts'
+import { type Solved, slopesAt, solvedAt } from './predict.ts'
 import type { Setting } from './setting.ts'
 
 /** One cause at one severity, or two: its prior and its predictions for every observable of every set. */
@@ -23,45 +23,94 @@ export interface Point {
   readonly model: LinearModel
 }
 
-/** The points of one single cause; severities at which the system would not run are left out. */
+/**
+ * The points of one single cause: every severity is solved; the slopes are taken at the first, the middle and the last
+ * and lie evenly between. Severities at which the system would not run are left out.
+ */
 export function pointsOf(
   family: Family,
   settings: readonly Setting[],
-  hypothesis: Hypothesis,
+  { grid, cause, prior, apply }: Hypothesis,
   calibration: DeviceCalibration,
 ): readonly Point[] {
-  const { grid, cause, prior, apply } = hypothesis
-  const points: Point[] = []
-  let starts: readonly (Unknowns | undefined)[] = []
-  for (const [i, severity] of grid.entries()) {
-    const width = cellWidth(grid, i)
-    const step = SEVERITY_STEP * (width || 1)
-    const predictions = settings.map((setting, set) =>
-      predict(
+  const running = runningAt(family, settings, grid, apply)
+  const anchors = new Set([0, Math.floor((running.length - 1) / 2), running.length - 1])
+  const anchored = [...anchors].flatMap((at) => {
+    const point = running[at]
+    if (!point) return []
+    const step = SEVERITY_STEP * (point.width || 1)
+    const slopes = settings.map((setting, set) =>
+      slopesAt(
         family,
         setting,
-        (state) => apply(state, severity),
-        (state) => apply(state, severity + step),
+        point.solved[set]!,
+        (state) => apply(state, point.severity),
+        (state) => apply(state, point.severity + step),
         step,
-        starts[set],
       ),
     )
-    if (!predictions.every((p) => p !== undefined)) {
-      starts = []
-      continue
-    }
-    starts = predictions.map(({ unknowns }) => unknowns)
-    const share = width === 0 ? 1 : width / totalWidth(grid)
-    points.push({
-      causes: [cause],
-      severities: [severity],
-      charge: isCharge(cause) ? severity : 0,
-      lnPrior: Math.log(prior * share),
-      unknowns: starts as readonly Unknowns[],
-      model: stacked(predictions, calibration, CELL_SD * width, isCharge(cause) ? 0 : CHARGE_SD),
-    })
-  }
-  return points
+    return [{ severity: point.severity, slopes }]
+  })
+  const touchesCharge = isCharge(cause)
+  return running.map(({ severity, width, solved }) => ({
+    causes: [cause],
+    severities: [severity],
+    charge: touchesCharge ? severity : 0,
+    lnPrior: Math.log(width === 0 ? prior : (prior * width) / totalWidth(grid)),
+    unknowns: solved.map(({ unknowns }) => unknowns),
+    model: stacked(
+      solved.map(({ values }) => values),
+      slopesBetween(anchored, severity),
+      calibration,
+      CELL_SD * width,
+      touchesCharge ? 0 : CHARGE_SD,
+    ),
+  }))
+}
+
+interface Running {
+  readonly severity: number
+  /** Of its cell. */
+  readonly width: number
+  /** Per set. */
+  readonly solved: readonly Solved[]
+}
+
+/** Every severity solved in every set, each starting from its neighbour. */
+function runningAt(
+  family: Family,
+  settings: readonly Setting[],
+  grid: readonly number[],
+  apply: Hypothesis['apply'],
+): readonly Running[] {
+  let last: readonly Solved[] | undefined
+  return grid.flatMap((severity, i) => {
+    const solved = settings.map((setting, set) =>
+      solvedAt(family, setting, (state) => apply(state, severity), last?.[set]?.unknowns),
+    )
+    last = solved.every((one) => one !== undefined) ? solved : undefined
+    return last ? [{ severity, width: cellWidth(grid, i), solved: last }] : []
+  })
+}
+
+interface Anchor {
+  readonly severity: number
+  /** Per set, per unknown. */
+  readonly slopes: readonly (readonly Float64Array[])[]
+}
+
+function slopesBetween(anchors: readonly Anchor[], severity: number): Anchor['slopes'] {
+  const exact = anchors.find((anchor) => anchor.severity === severity)
+  if (exact) return exact.slopes
+  const at = anchors.findIndex((anchor) => anchor.severity > severity)
+  const [below, above] = [anchors[at - 1]!, anchors[at]!]
+  const share = (severity - below.severity) / (above.severity - below.severity)
+  return below.slopes.map((perSet, set) =>
+    perSet.map((slope, k) => {
+      const other = above.slopes[set]![k]!
+      return slope.map((value, i) => value + share * (other[i]! - value))
+    }),
+  )
 }
 
 /** A cell's Gaussian over its width: a little more than that of an even spread (1/√12), so that cells join smoothly. */
@@ -85,12 +134,13 @@ const totalWidth = (grid: readonly number[]) => grid.reduce((sum, _, i) => sum +
 
 /** All sets of one point as one linear model: members of the family, then the structure, shared by the sets. */
 function stacked(
-  predictions: readonly Prediction[],
+  predictions: readonly Float64Array[],
+  slopesPerSet: Anchor['slopes'],
   { offset }: DeviceCalibration,
   severitySd: number,
   chargeSd: number,
 ): LinearModel {
-  const members = predictions[0]!.slopes.length - 2
+  const members = slopesPerSet[0]!.length - 2
   const columns = members + COUNT
   const n = predictions.length * COUNT
   const values = new Float64Array(n)
@@ -98,13 +148,14 @@ function stacked(
   const severity = new Float64Array(n)
   const charge = new Float64Array(n)
   for (const [set, prediction] of predictions.entries()) {
+    const along = slopesPerSet[set]!
     for (let i = 0; i < COUNT; i++) {
       const row = set * COUNT + i
-      values[row] = prediction.values[i]! + offset[OBSERVABLE_NAMES[i]!]
-      for (let a = 0; a < members; a++) slopes[row * columns + a] = prediction.slopes[a]![i]!
+      values[row] = prediction[i]! + offset[OBSERVABLE_NAMES[i]!]
+      for (let a = 0; a < members; a++) slopes[row * columns + a] = along[a]![i]!
       slopes[row * columns + members + i] = 1
-      severity[row] = prediction.slopes[members]![i]!
-      charge[row] = prediction.slopes[members + 1]![i]!
+      severity[row] = along[members]![i]!
+      charge[row] = along[members + 1]![i]!
     }
   }
   return { values, slopes, severity: { slope: severity, sd: severitySd }, charge: { slope: charge, sd: chargeSd } }

@@ -1,65 +1,64 @@
-import {
-  type Conditions,
-  type Health,
-  responseAt,
-  type Seen,
-  SOUND,
-  type System,
-  solve,
-  type Unknowns,
-} from '@chargewright/cycle'
+import { type Health, responseAt, type Seen, SOUND, type System, solve, type Unknowns } from '@chargewright/cycle'
 import type { Family } from './family.ts'
 import type { State } from './hypothesis.ts'
 import type { Setting } from './setting.ts'
 import { standstillExcess } from './standstill.ts'
 
-/** What one cause at one severity makes of the observables of one set, and how they move with every unknown. */
-export interface Prediction {
-  /** In the order of `OBSERVABLE_NAMES`. */
+/** A cause at one severity as the twin solves it. */
+export interface Solved {
+  readonly state: State
+  /** What is seen of it, in the order of `OBSERVABLE_NAMES`. */
   readonly values: Float64Array
-  /** Per unknown, in the order of the family's members and then severity and charge: change per unit. */
-  readonly slopes: readonly Float64Array[]
   /** Where a neighbouring severity may start its search. */
   readonly unknowns: Unknowns
 }
 
-/**
- * One solve, and one step along its tangent for every unknown.
- *
- * @returns undefined where the system would not run so
- */
-export function predict(
-  family: Family,
+/** @returns undefined where the system would not run so */
+export function solvedAt(
+  { nominal }: Family,
   setting: Setting,
+  apply: (state: State) => State,
+  start: Unknowns | undefined,
+): Solved | undefined {
+  const state = apply({ system: nominal, health: soundHealth(nominal, setting.added_kg) })
+  const solution = solve(state.system, setting.at, state.health, start)
+  if (solution.kind !== 'steady') return undefined
+  return {
+    state,
+    values: seenIn(setting)(solution.readings, state.system, state.health),
+    unknowns: solution.unknowns,
+  }
+}
+
+/**
+ * How what is seen moves with every unknown, per unit of it: the members of the family in their order, then the
+ * severity, then the charge. One step along the tangent for each.
+ *
+ * @param severer the cause at a severity this much higher
+ */
+export function slopesAt(
+  { nominal, members }: Family,
+  setting: Setting,
+  { state, unknowns }: Solved,
   apply: (state: State) => State,
   severer: (state: State) => State,
   severityStep: number,
-  start: Unknowns | undefined,
-): Prediction | undefined {
-  const { nominal } = family
+): readonly Float64Array[] {
+  const follow = responseAt(state.system, setting.at, state.health, unknowns, seenIn(setting))
+  const here = follow(state.system, state.health)
+  const per = (there: Float64Array, step: number) => there.map((value, i) => (value - here[i]!) / step)
+  const along = ({ system, health }: State, step: number) => per(follow(system, health), step)
   const sound = soundHealth(nominal, setting.added_kg)
-  const here = apply({ system: nominal, health: sound })
-  const solution = solve(here.system, setting.at, here.health, start)
-  if (solution.kind !== 'steady') return undefined
-  const follow = responseAt(here.system, setting.at, here.health, solution.unknowns, seenIn(setting))
-  const along = ({ system, health }: State, at?: Conditions) => follow(system, health, at)
-  const values = along(here)
-  const per = (there: Float64Array, step: number) => there.map((value, i) => (value - values[i]!) / step)
-  const slopes = family.members.map(({ nuisance, system, step, deviceShare }) =>
-    nuisance.kind === 'weather'
-      ? per(along(here, setting.off[nuisance.air]), step)
-      : per(along(apply({ system, health: { ...sound, deviceShare } })), step),
-  )
-  const more = { ...here.health, charge_kg: here.health.charge_kg + CHARGE_STEP * nominal.rated.charge_kg }
-  return {
-    values,
-    slopes: [
-      ...slopes,
-      per(along(severer({ system: nominal, health: sound })), severityStep),
-      per(along({ system: here.system, health: more }), CHARGE_STEP),
-    ],
-    unknowns: solution.unknowns,
-  }
+  const more = { ...state.health, charge_kg: state.health.charge_kg + CHARGE_STEP * nominal.rated.charge_kg }
+  return [
+    ...members.map(({ nuisance, system, step, deviceShare }) =>
+      nuisance.kind === 'weather'
+        ? per(follow(state.system, state.health, setting.off[nuisance.air]), step)
+        : along(apply({ system, health: { ...sound, deviceShare } }), step),
+    ),
+    along(severer({ system: nominal, health: sound }), severityStep),
+    along({ system: state.system, health: more }, CHARGE_STEP),
+  ]
 }
 
 const CHARGE_STEP = 0.02

@@ -62,7 +62,11 @@ function residual({ observable, value }: Row, predicted: number): number {
 /** A thermometer at a wet line shows no more superheat than this: *common practice*. */
 const WET_K = 1.5
 
-function read({ values, slopes, severity, charge }: LinearModel, rows: readonly Row[], columns: number): LinearModel {
+export function read(
+  { values, slopes, severity, charge }: LinearModel,
+  rows: readonly Row[],
+  columns: number,
+): LinearModel {
   const pick = (all: Float64Array) => Float64Array.from(rows, ({ set, index }) => all[set * COUNT + index]!)
   const picked = new Float64Array(rows.length * columns)
   for (const [i, { set, index }] of rows.entries()) {
