@@ -1,0 +1,294 @@
+import { airDensity, airOf, CP_AIR } from './air.ts'
+import type { DeviceKind, Plate } from './case.ts'
+import { type Coil, march } from './coil.ts'
+import { type Compressor, pump } from './compressor-law.ts'
+import { type Device, feed } from './device-law.ts'
+import { drawCompressor } from './draw-compressor.ts'
+import { drawDevice } from './draw-device.ts'
+import type { Family } from './family.ts'
+import type { Fan } from './fan.ts'
+import { type Fluid, fluid, subcooled, superheated, temperatureOf } from './fluid.ts'
+import { once, type Running, surroundings } from './operate.ts'
+import type { Random } from './random.ts'
+import type { Unit, Weather } from './unit.ts'
+import { VOID_LAWS } from './void-law.ts'
+
+/** The point at which makers rate: 95 °F outdoors, 80 °F and 67 °F wet bulb indoors. */
+export const RATING: Weather = { outdoor_K: 308.15, returnAir_K: 299.82, returnWetBulb_K: 292.59 }
+
+/** A model as its maker drew it, before any unit of it was built. */
+export interface Design {
+  readonly unit: Unit
+  readonly rated: Running
+  /** What the maker's procedure puts into it: rating charge with the lines as they are on this site. */
+  readonly right_kg: number
+  readonly plate: Plate
+}
+
+/**
+ * Draws a model that cools rooms: the maker chooses pressures, superheat, subcooling and proportions, and finds the
+ * compressor, the tube lengths and the device that make them true at the rating point.
+ *
+ * @returns undefined when the draw is none that a maker would build
+ */
+export function drawDesign(kind: DeviceKind, random: Random, family: Family): Design | undefined {
+  const { uniform, normal, one, chance } = random
+  const refrigerant = one(REFRIGERANTS[kind])
+  const f = fluid(refrigerant)
+  const fine = uniform(0, 1)
+  const capacity = 3517 * one([1.5, 2, 2, 2.5, 2.5, 3, 3, 3, 3.5, 4, 4, 5]) * uniform(0.93, 1.02)
+
+  const evaporating = f.at(f.dewPressure(273.15 + Math.min(Math.max(normal(7.6 + fine, 1.2), 4.5), 11)))
+  const condensing = f.at(f.dewPressure(RATING.outdoor_K + Math.max(17 - 7.5 * fine + normal(0, 1), 8)))
+  const subcooling_K = uniform(3.8, 8)
+  const coilSuperheat_K = kind === 'thermostatic' ? uniform(3.5, 7) : uniform(2, 7)
+  const suction = f.at(evaporating.p_Pa * uniform(0.965, 0.992))
+  const discharge = f.at(condensing.p_Pa * uniform(1.004, 1.02))
+  const gain_W_K = uniform(1, 4.5)
+  const loss_W_K = uniform(0.5, 4)
+
+  const holdsFlow = chance(0.2 + 0.5 * fine)
+  const inside_W = capacity * (holdsFlow ? uniform(0.018, 0.032) : uniform(0.03, 0.05))
+  const outside_W = capacity * uniform(0.012, 0.024)
+  const out = superheated(evaporating, coilSuperheat_K)
+  const liquid = subcooled(condensing, subcooling_K)
+  const liquid_K = temperatureOf(condensing, liquid)
+  const gained = gain_W_K * (RATING.outdoor_K - temperatureOf(evaporating, out))
+  const lost = loss_W_K * (liquid_K - RATING.outdoor_K)
+  const flow = (capacity + inside_W - lost) / (out - liquid)
+  const feeding = liquid - lost / flow
+  const gas = out + gained / flow
+
+  const compressor = sizedCompressor(drawCompressor(random, fine), f, suction, gas, discharge.p_Pa, flow)
+  const pumped = pump(compressor, f, suction, gas, discharge.p_Pa)
+
+  const rejected = flow * (pumped.discharge_h - liquid)
+  const split = condensing.dew_K - RATING.outdoor_K
+  const outsideAir = rejected / (CP_AIR * split * uniform(0.5, 0.7))
+  const condenserFan = drawFan(random, outsideAir / airDensity(RATING.outdoor_K + 8), outside_W, chance(0.2))
+  const drawnLaw = one(VOID_LAWS)
+  const voidLaw = family.voidFraction ?? drawnLaw
+  const hot = drawCondenser(random, flow, voidLaw, (discharge.p_Pa - condensing.p_Pa) * discharge.rhoVapour)
+  const hotLength = bisect(
+    (L) => {
+      const coil = { ...hot, length_m: L }
+      const fin = coil.fin_W_mK * L
+      return (
+        march(coil, discharge, condensing, pumped.discharge_h, flow, AT_RATING.outdoor, outsideAir, fin, 1).outlet_h -
+        liquid
+      )
+    },
+    6,
+    400,
+  )
+
+  const evaporatorFan = drawFan(random, capacity * 5.37e-5 * uniform(0.88, 1.08), inside_W, holdsFlow)
+  const insideAir =
+    surroundings({ evaporatorFan, condenserFan } as Unit, RATING).inside.flow_m3_s * airDensity(RATING.returnAir_K)
+  const cold = drawEvaporator(random, flow, voidLaw, evaporating.p_Pa * uniform(0.02, 0.07) * evaporating.rhoVapour)
+  const coilInlet = f.at(evaporating.p_Pa + (cold.drop * flow ** 1.75) / evaporating.rhoVapour)
+  const coldLength = bisect(
+    (L) => {
+      const coil = { ...cold, length_m: L }
+      const air = insideAir / (1 + AT_RATING.indoor.w)
+      const share = insideAir / airDensity(RATING.returnAir_K) / evaporatorFan.clean_m3_s
+      const fin = coil.fin_W_mK * L * share ** coil.finExponent
+      return out - march(coil, coilInlet, evaporating, feeding, flow, AT_RATING.indoor, air, fin, 1).outlet_h
+    },
+    5,
+    300,
+  )
+  if (hotLength === undefined || coldLength === undefined) return undefined
+
+  const lines = drawLines(random, capacity, flow, condensing.rhoLiquid)
+  const device_Pa = condensing.p_Pa - ((lines.drop + lines.drierDrop) * flow ** 2) / condensing.rhoLiquid
+  const inlet = f.at(device_Pa)
+  if (feeding > inlet.hLiquid) return undefined
+  const around = {
+    fluid: f,
+    inlet,
+    h: feeding,
+    downstream_Pa: coilInlet.p_Pa,
+    bulb_K: temperatureOf(evaporating, out),
+    air_K: RATING.outdoor_K,
+    equaliser_Pa: evaporating.p_Pa,
+  }
+  const loose = drawDevice(kind, random, around, flow, family)
+  const device: Device = { ...loose, area: (loose.area * flow) / feed(loose, around) }
+
+  const unit: Unit = {
+    fluid: f,
+    compressor,
+    condenser: { ...hot, length_m: hotLength },
+    condenserFan,
+    evaporator: { ...cold, length_m: coldLength },
+    evaporatorFan,
+    device,
+    liquidLine: {
+      volume_m3: lines.liquid_m3,
+      drier_m3: uniform(0.08e-3, 0.25e-3),
+      drop: lines.drop,
+      drierDrop: lines.drierDrop,
+      strainerDrop: 0,
+      loss_W_K,
+    },
+    suctionLine: {
+      volume_m3: lines.suction_m3,
+      drop: ((evaporating.p_Pa - suction.p_Pa) * f.density(suction.p_Pa, gas)) / flow ** 2,
+      gain_W_K,
+    },
+    dischargeLine_m3: capacity * uniform(0.02e-6, 0.12e-6),
+    shell_m3: capacity * uniform(0.2e-6, 0.5e-6),
+    accumulator_m3: kind !== 'thermostatic' && chance(0.25) ? capacity * uniform(0.15e-6, 0.35e-6) : 0,
+    accumulatorWetness: uniform(0.04, 0.15),
+    oil_kg: capacity * uniform(0.7e-4, 1.3e-4),
+    oilTakes: uniform(0.04, 0.16),
+    gas_Pa: 0,
+  }
+  const unknowns = [Math.log(suction.p_Pa), Math.log(discharge.p_Pa), gas / 1e5] as const
+  const { running: rated } = once(unit, surroundings(unit, RATING), unknowns)
+  const cop = rated.capacity_W / rated.power_W
+  const specific = rated.charge_kg / (capacity / 1000)
+  const isBuilt = cop > 2.3 && cop < 5 && rated.discharge_K < 378 && specific > 0.13 && specific < 0.55
+  if (!isBuilt) return undefined
+  return {
+    unit,
+    rated,
+    right_kg: rated.charge_kg,
+    plate: printed(kind, refrigerant, rated, lines.misjudged_kg, random),
+  }
+}
+
+const REFRIGERANTS: Readonly<Record<DeviceKind, readonly string[]>> = {
+  'fixed-orifice': ['R-410A', 'R-410A', 'R-410A', 'R-22', 'R-22', 'R-22', 'R-407C', 'R-454B'],
+  capillary: ['R-410A', 'R-410A', 'R-22', 'R-22', 'R-32', 'R-32', 'R-134a', 'R-407C'],
+  thermostatic: [
+    'R-410A',
+    'R-410A',
+    'R-410A',
+    'R-410A',
+    'R-22',
+    'R-22',
+    'R-32',
+    'R-454B',
+    'R-454B',
+    'R-407C',
+    'R-134a',
+  ],
+}
+
+const AT_RATING = {
+  outdoor: { T_K: RATING.outdoor_K, w: 0.008 },
+  indoor: airOf(RATING.returnAir_K, RATING.returnWetBulb_K),
+}
+
+function sizedCompressor(
+  c: Compressor,
+  f: Fluid,
+  suction: ReturnType<Fluid['at']>,
+  h: number,
+  to_Pa: number,
+  flow: number,
+): Compressor {
+  const small = pump({ ...c, motorFall: 0 }, f, suction, h, to_Pa)
+  const scale = flow / small.flow
+  return { ...c, sweep: c.sweep * scale, ratedPower_W: small.power_W * scale }
+}
+
+function drawFan({ uniform }: Random, clean_m3_s: number, power_W: number, holdsFlow: boolean): Fan {
+  return { clean_m3_s, power_W, steepness: uniform(0.3, 0.6), holdsFlow, missing: 0, because: 'blocked' }
+}
+
+function circuitsFor(flow: number, massFlux: number, bore: number): number {
+  return Math.max(Math.round(flow / (massFlux * 0.25 * Math.PI * bore ** 2)), 1)
+}
+
+function drawCondenser({ uniform, one }: Random, flow: number, voidLaw: Coil['voidLaw'], drop: number): Coil {
+  const bore_m = one([0.0048, 0.0064, 0.0064, 0.0088, 0.0088])
+  const rows = one([1, 1, 2])
+  return {
+    rows,
+    perRow: rows === 1 ? 24 : 13,
+    order: 'counter',
+    circuits: circuitsFor(flow, uniform(170, 340), bore_m),
+    bore_m,
+    length_m: 0,
+    fin_W_mK: bore_m * uniform(2900, 4300),
+    finExponent: uniform(0.4, 0.62),
+    grooves: uniform(1.2, 1.9),
+    nucleate: 0,
+    dryFrom: 1,
+    slabs: [1],
+    drop: drop / flow ** 1.75,
+    voidLaw,
+    roomy: uniform(1.03, 1.12),
+  }
+}
+
+function drawEvaporator({ uniform, one, chance }: Random, flow: number, voidLaw: Coil['voidLaw'], drop: number): Coil {
+  const bore_m = one([0.0064, 0.0088, 0.0088])
+  const rows = one([3, 3, 4])
+  const uneven = uniform(0, 0.06)
+  return {
+    rows,
+    perRow: rows === 3 ? 7 : 5,
+    order: chance(0.75) ? 'counter' : 'along',
+    circuits: circuitsFor(flow, uniform(100, 230), bore_m),
+    bore_m,
+    length_m: 0,
+    fin_W_mK: bore_m * uniform(2900, 4300),
+    finExponent: uniform(0.4, 0.62),
+    grooves: uniform(1.1, 1.8),
+    nucleate: uniform(1.2, 3),
+    dryFrom: uniform(0.86, 0.96),
+    slabs: [0.5 + uneven, 0.5 - uneven],
+    drop: drop / flow ** 1.75,
+    voidLaw,
+    roomy: uniform(1.03, 1.12),
+  }
+}
+
+function drawLines({ uniform, normal }: Random, capacity: number, flow: number, rho: number) {
+  const length = uniform(4, 18)
+  const bore = capacity > 15e3 ? 0.0111 : 0.0079
+  const area = 0.25 * Math.PI * bore ** 2
+  return {
+    liquid_m3: area * length,
+    suction_m3: 0.25 * Math.PI * (0.0165 + 0.45e-6 * capacity) ** 2 * length,
+    drop: ((uniform(2500, 4500) * length * rho) / flow ** 2) * (flow / 0.05) ** 1.8 * (0.0079 / bore) ** 4.8 * 0.4,
+    drierDrop: (uniform(3e3, 1.2e4) * rho) / flow ** 2,
+    /** The technician's idea of the length is off by some, and so is what he adds to the nameplate for it. */
+    misjudged_kg: area * length * normal(0, 0.08) * rho,
+  }
+}
+
+function printed(
+  device: DeviceKind,
+  refrigerant: string,
+  rated: Running,
+  misjudged_kg: number,
+  { normal }: Random,
+): Plate {
+  const round = (x: number, to: number) => Number((Math.round(x / to) * to).toFixed(4))
+  return {
+    refrigerant,
+    device,
+    capacity_W: round(rated.capacity_W * (1 + normal(0, 0.015)), 100),
+    charge_kg: round((rated.charge_kg + misjudged_kg) * (1 + normal(0, 0.01)), 0.01),
+    cop: round((rated.capacity_W / rated.power_W) * (1 + normal(0, 0.015)), 0.05),
+    ...(device === 'thermostatic' ? { subcooling_K: round(rated.subcooling_K, 5 / 9) } : {}),
+  }
+}
+
+/** Where a falling or rising function is zero; undefined when it is not between the ends. */
+function bisect(g: (x: number) => number, from: number, to: number): number | undefined {
+  let [low, high] = [from, to]
+  const sign = Math.sign(g(low))
+  if (sign * Math.sign(g(high)) >= 0) return undefined
+  for (let k = 0; k < 45; k++) {
+    const middle = Math.sqrt(low * high)
+    if (Math.sign(g(middle)) === sign) low = middle
+    else high = middle
+  }
+  return Math.sqrt(low * high)
+}
