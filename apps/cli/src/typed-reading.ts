@@ -1,20 +1,19 @@
 import { type Dimension, type Problem, parse, type Quantity, quantity, type Result } from '@chargewright/quantity'
-import { type ReadingKind, readingKind } from '@chargewright/visit'
+import { type InstrumentSort, instrumentSort } from '@chargewright/visit'
 
 /** How far off a plain instrument may be. */
-export type Accuracy = ReadingKind['accuracy']
+export type Accuracy = InstrumentSort['accuracy']
 
 /** What is taken to have been read with, where no ± was typed. */
 export const PLAIN = {
-  thermometer: readingKind('return-air-dry-bulb').accuracy,
-  suctionGauge: readingKind('suction-pressure').accuracy,
-  highSideGauge: readingKind('liquid-pressure').accuracy,
-  ammeter: readingKind('compressor-current').accuracy,
-  voltmeter: readingKind('supply-voltage').accuracy,
+  thermometer: instrumentSort('air-thermometer').accuracy,
+  suctionGauge: instrumentSort('low-side-gauge').accuracy,
+  highSideGauge: instrumentSort('high-side-gauge').accuracy,
+  ammeter: instrumentSort('clamp-ammeter').accuracy,
+  voltmeter: instrumentSort('voltmeter').accuracy,
   wattmeter: { limit: 10, fraction: 0.03, source: 'clamp wattmeter, common practice' },
   flowmeter: { limit: 0, fraction: 0.05, source: 'clamped or fitted flow meter, common practice' },
-  // Steps of 1 to 10 g, off by 0.05 to 0.1 % and a step: the coarse middle.
-  scale: { limit: 0.005, fraction: 0.001, source: 'charging scale, common practice' },
+  scale: instrumentSort('charging-scale').accuracy,
   manometer: { limit: 1, fraction: 0.02, source: 'hand-held manometer, common practice' },
 } as const satisfies Readonly<Record<string, Accuracy>>
 

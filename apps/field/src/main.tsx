@@ -1,6 +1,7 @@
 import './style/tokens.css'
 import './style/type.css'
 import './style/keys.css'
+import './style/keypad.css'
 import './style/page.css'
 import './style/finding.css'
 import './style/entry.css'

@@ -1,5 +1,5 @@
 import type { Evidence, Measure, Quantity, Statement } from '@chargewright/quantity'
-import type { EntryProblem, FigureId, ObservationId, ReadingId } from '@chargewright/visit'
+import type { EntryProblem, FactOf, FigureId, ObservationId, ReadingId } from '@chargewright/visit'
 import type { Limit } from './limit.ts'
 import type { Measures } from './measures/measures.ts'
 
@@ -41,7 +41,7 @@ export interface Condition {
   readonly state: 'met' | 'doubtful' | 'unmet' | 'unknown'
   readonly evidence: Evidence
   /** What to do about one that is not met or not known. */
-  readonly remedy?: Statement
+  readonly remedy?: Step
   readonly next?: NextEntry
 }
 
@@ -53,6 +53,11 @@ export interface NextEntry {
     | { readonly kind: 'figure'; readonly what: FigureId }
     | { readonly kind: 'fact'; readonly what: 'refrigerant' | 'meteringDevice' | 'application' | 'makersChart' }
   readonly why: Statement
+}
+
+/** One thing to do; where it takes a time, a clock can be set for it. */
+export interface Step extends Statement {
+  readonly wait?: { readonly purpose: FactOf<'wait'>['purpose']; readonly duration: Quantity<'duration'> }
 }
 
 /** Another cause that could make the same readings. */
@@ -101,7 +106,7 @@ export interface Finding {
   readonly sentence: Statement
   readonly reasons: readonly Evidence[]
   /** What to do now, in order. */
-  readonly steps: readonly Statement[]
+  readonly steps: readonly Step[]
   readonly dose?: Dose
   /** For `not-the-charge`: the cause. */
   readonly cause?: LookAlike

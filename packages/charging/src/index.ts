@@ -11,6 +11,7 @@ export {
   METHODS,
   type MethodId,
   type NextEntry,
+  type Step,
   type Target,
 } from './assessment.ts'
 export { judgeSpecificAirflow } from './conditions/airflow.ts'

@@ -1,7 +1,8 @@
 import { type Evidence, type Statement, say } from '@chargewright/quantity'
-import type { Dose, Finding, LookAlike } from './assessment.ts'
+import type { Dose, Finding, LookAlike, Step } from './assessment.ts'
 import { LIMITS } from './limit.ts'
 import type { Case } from './ruling.ts'
+import { equalising, settling } from './timed.ts'
 
 /** The charge is right as far as the method can tell. */
 export function hold(reason: Evidence, more: readonly Evidence[] = []): Finding {
@@ -23,7 +24,7 @@ const PORTS: Readonly<Record<Dose['port'], string>> = {
 /** Add or recover one weighed step, then wait and read again. */
 export function charge(asked: Case, deviation: Evidence, lookAlikes: readonly LookAlike[], dose: Dose): Finding {
   const reasons = [deviation, ...lookAlikes.map(({ evidence }) => evidence), dose.evidence]
-  const again = say`Let it run ${LIMITS.settleTime.quantity}, then read everything again`
+  const again = settling(say`Let it run ${LIMITS.settleTime.quantity}, then read everything again`)
   if (dose.direction === 'out-of-system') {
     return {
       kind: 'recover',
@@ -43,12 +44,12 @@ function addition(dose: Dose): Statement {
     : say`Add ${dose.mass}, as liquid, into ${PORTS[dose.port]} of the stopped system`
 }
 
-function howToAdd({ refrigerant }: Case, dose: Dose): readonly Statement[] {
+function howToAdd({ refrigerant }: Case, dose: Dose): readonly Step[] {
   if (dose.compressor === 'stopped') {
     return [
       say`Weigh it in with the compressor off`,
       say`If it does not flow, the cylinder is no warmer than the receiver: close the receiver outlet, start, and let the liquid line draw it in ahead of the valve, where the maker allows it; then open the outlet again`,
-      say`Wait ${LIMITS.equaliseTime.quantity} for the pressures to equalise, then start`,
+      equalising(say`Wait ${LIMITS.equaliseTime.quantity} for the pressures to equalise, then start`),
     ]
   }
   return refrigerant.kind === 'blend'

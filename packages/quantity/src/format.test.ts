@@ -36,22 +36,33 @@ test.each<[Dimension, number, string, string]>([
 
 describe('masses in pounds and ounces', () => {
   test.each([
-    [0, '0.00 oz'],
+    [0, '0.0 oz'],
+    [5.2512, '5.3 oz'],
     [6.25, '6.25 oz'],
-    [15.99, '15.99 oz'],
+    [15.94, '15.9 oz'],
+    [15.96, '1 lb 0 oz'],
     [15.996, '1 lb 0 oz'],
     [16, '1 lb 0 oz'],
     [22.25, '1 lb 6.25 oz'],
     [31.999, '2 lb 0 oz'],
+    [22.31, '1 lb 6.3 oz'],
+    [159.94, '9 lb 15.9 oz'],
     [230.5, '14 lb 6.5 oz'],
+    [230.37, '14 lb 6 oz'],
     [-19.75, '−1 lb 3.75 oz'],
     [16 * 12_345 + 1, `12${GAP}345 lb 1 oz`],
   ])('[property] %f oz is %s', (ounces, shown) => {
     expect(format(quantity('mass', ounces * OZ), INCH_POUND)).toBe(shown)
   })
 
+  test('[property] preferred in ounces alone they stay ounces, a printed quarter with its digits', () => {
+    const decimal = { mass: 'oz' }
+    expect(format(quantity('mass', 22.25 * OZ), decimal)).toBe('22.25 oz')
+    expect(format(quantity('mass', 22.31 * OZ), decimal)).toBe('22.3 oz')
+  })
+
   test('[property] an uncertainty keeps them in ounces; asking for an unknown one does not', () => {
-    expect(format(quantity('mass', 230 * OZ, 0.125 * OZ), INCH_POUND, true)).toBe('230.00 ± 0.25 oz')
+    expect(format(quantity('mass', 230 * OZ, 0.125 * OZ), INCH_POUND, true)).toBe('230.0 ± 0.3 oz')
     expect(format(quantity('mass', 230 * OZ), INCH_POUND, true)).toBe('14 lb 6 oz')
   })
 })
@@ -78,6 +89,19 @@ describe('uncertainty', () => {
     expect(format(quantity('temperature', 270.15, 0.5), METRIC)).toBe('−3.0 °C')
     expect(format(quantity('temperature', 270.15), METRIC, true)).toBe('−3.0 °C')
   })
+})
+
+test.each([
+  [30, '30 s'],
+  [60, '1 min'],
+  [900, '15 min'],
+  [7199, '120 min'],
+  [7200, '2 h'],
+  [9000, '2.5 h'],
+  [86_400, '24 h'],
+])('[property] a time of %f s is shown as %s, in a unit that is preferred in that one', (si, shown) => {
+  expect(format(quantity('duration', si), INCH_POUND)).toBe(shown)
+  expect(format(quantity('duration', si), { duration: 'min' })).toMatch(/ min$/)
 })
 
 describe('numbers', () => {

@@ -1,4 +1,4 @@
-import { preferredUnit, type UnitPreference } from './preference.ts'
+import { POUNDS_AND_OUNCES, shownUnit, type UnitPreference } from './preference.ts'
 import type { Quantity } from './quantity.ts'
 import { fromSi, type Unit } from './unit.ts'
 
@@ -7,31 +7,59 @@ export const COVERAGE = 2
 
 /**
  * `27.3 °F`; with `showUncertainty` also the expanded uncertainty where it is known, `27.3 ± 2.0 °F`. A mass of a pound
- * or more that is preferred in ounces is shown as `14 lb 6 oz`. Rounded here and nowhere else.
+ * or more is shown as `14 lb 6 oz` where pounds and ounces are preferred. Rounded here and nowhere else.
  */
 export function format(q: Quantity, preference: UnitPreference, showUncertainty = false): string {
-  const unit = preferredUnit(q.dimension, preference)
+  const unit = shownUnit(q, preference)
   if (showUncertainty && q.u !== undefined && q.u !== 0) {
-    return `${formatNumber(q, unit)} ± ${formatUncertainty(q.u, unit)} ${unit.symbol}`
+    return `${formatNumber(q, unit)} ± ${formatUncertainty(q, unit)} ${unit.symbol}`
   }
-  const hundredths = Math.round(Math.abs(fromSi(q.si, unit)) * 100)
-  if (unit.symbol === 'oz' && hundredths >= 1600) return poundsAndOunces(hundredths, q.si < 0)
+  if (q.dimension === 'mass' && preference.mass === POUNDS_AND_OUNCES) {
+    const ounces = fromSi(Math.abs(q.si), unit)
+    const hundredths = hundredthsOfOunce(ounces, ounces < HEAVY_OZ ? TENTH : WHOLE)
+    if (hundredths >= POUND) return poundsAndOunces(hundredths, q.si < 0)
+  }
   return `${formatNumber(q, unit)} ${unit.symbol}`
 }
 
 /** The number alone, in `unit`, rounded as that unit is shown. */
 export function formatNumber(q: Quantity, unit: Unit): string {
-  return rounded(fromSi(q.si, unit), unit.decimals)
+  const value = fromSi(q.si, unit)
+  if (unit.symbol === 'oz') {
+    const hundredths = hundredthsOfOunce(Math.abs(value), TENTH)
+    return rounded((value < 0 ? -hundredths : hundredths) / 100, hundredths % TENTH === 0 ? 1 : 2)
+  }
+  // Nobody waits for a tenth of an hour of a whole one: 24 h.
+  if (unit.symbol === 'h') return rounded(Number(value.toFixed(unit.decimals)), value.toFixed(1).endsWith('0') ? 0 : 1)
+  return rounded(value, unit.decimals)
 }
 
-/** A known uncertainty is never rounded away: below the last digit shown it counts as one of it. */
-function formatUncertainty(u: number, unit: Unit): string {
-  return rounded(Math.max(Math.abs((COVERAGE * u) / unit.scale), 10 ** -unit.decimals), unit.decimals)
+/** The expanded uncertainty alone, in `unit`, as it stands behind the ±. */
+export function formatUncertainty({ u }: Quantity, unit: Unit): string {
+  // A known uncertainty is never rounded away: below the last digit shown it counts as one of it.
+  return rounded(Math.max(Math.abs((COVERAGE * (u ?? 0)) / unit.scale), 10 ** -unit.decimals), unit.decimals)
+}
+
+// In hundredths of an ounce.
+const POUND = 1600
+const WHOLE = 100
+const QUARTER = 25
+const TENTH = 10
+/** How far from a quarter of an ounce a figure may lie and still be one that was printed. */
+const PRINTED = 0.1
+
+/** From ten pounds on a tenth of an ounce is no more than noise. */
+const HEAVY_OZ = 160
+
+/** An ounce to the step that a charging scale shows; a quarter of an ounce, as nameplates print it, keeps its digits. */
+function hundredthsOfOunce(value: number, step: number): number {
+  const printed = Math.round((value * 100) / QUARTER) * QUARTER
+  return Math.abs(value * 100 - printed) < PRINTED ? printed : Math.round((value * 100) / step) * step
 }
 
 function poundsAndOunces(hundredths: number, negative: boolean): string {
-  const lb = Math.floor(hundredths / 1600)
-  const oz = (hundredths - lb * 1600) / 100
+  const lb = Math.floor(hundredths / POUND)
+  const oz = (hundredths - lb * POUND) / 100
   return `${rounded(negative ? -lb : lb, 0)} lb ${oz} oz`
 }
 

@@ -1,7 +1,14 @@
 export { type Evidence, evidence, type Measure } from './evidence.ts'
-export { COVERAGE, format, formatNumber } from './format.ts'
+export { COVERAGE, format, formatNumber, formatUncertainty } from './format.ts'
 export { type ParseOptions, parse } from './parse.ts'
-export { INCH_POUND, METRIC, preferredUnit, type UnitPreference } from './preference.ts'
+export {
+  INCH_POUND,
+  METRIC,
+  POUNDS_AND_OUNCES,
+  preferredUnit,
+  shownUnit,
+  type UnitPreference,
+} from './preference.ts'
 export { atmosphericPressure, STANDARD_ATMOSPHERE, toAbsolute } from './pressure.ts'
 export { describeProblem, outOfRange, type Problem } from './problem.ts'
 export { add, type Dimension, inQuadrature, type Quantity, quantity, subtract } from './quantity.ts'

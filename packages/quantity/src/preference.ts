@@ -1,8 +1,14 @@
-import type { Dimension } from './quantity.ts'
+import type { Dimension, Quantity } from './quantity.ts'
 import { findUnit, type Unit, unitsOf } from './unit.ts'
 
-/** The unit in which each dimension is shown, by symbol. */
-export type UnitPreference = Readonly<Partial<Record<Dimension, string>>>
+/** A mass from a pound on as `14 lb 6 oz`; below, and wherever one unit is wanted, in ounces. */
+export const POUNDS_AND_OUNCES = 'lb oz'
+
+/**
+ * The unit in which each dimension is shown, by symbol; a mass also in pounds and ounces. `vacuum` is the unit of a
+ * gauge pressure below the atmosphere, where that is another one than above it, as on a compound gauge.
+ */
+export type UnitPreference = Readonly<Partial<Record<Dimension | 'vacuum', string>>>
 
 /** Inch-pound units as the North American trade writes them. */
 export const INCH_POUND: UnitPreference = {
@@ -11,7 +17,7 @@ export const INCH_POUND: UnitPreference = {
   'pressure difference': 'psi',
   temperature: '°F',
   'temperature difference': '°F',
-  mass: 'oz',
+  mass: POUNDS_AND_OUNCES,
   length: 'ft',
   'mass per length': 'oz/ft',
   elevation: 'ft',
@@ -44,7 +50,24 @@ export const METRIC: UnitPreference = {
 
 /** The preferred unit of a dimension, or the first one offered. */
 export function preferredUnit(dimension: Dimension, preference: UnitPreference): Unit {
-  const symbol = preference[dimension]
-  const unit = symbol === undefined ? undefined : findUnit(symbol, dimension)
-  return unit ?? unitsOf(dimension)[0]!
+  return named(preference[dimension], dimension) ?? unitsOf(dimension)[0]!
+}
+
+/**
+ * The unit in which this very value is shown: below the atmosphere that of a vacuum; a time in seconds under a minute
+ * and in hours from two on, unless a unit of time is preferred.
+ */
+export function shownUnit({ dimension, si }: Quantity, preference: UnitPreference): Unit {
+  const unit = preferredUnit(dimension, preference)
+  if (dimension === 'gauge pressure' && si < 0) return named(preference.vacuum, dimension) ?? unit
+  if (dimension !== 'duration' || preference.duration !== undefined) return unit
+  if (si < MINUTE_S && si > 0) return findUnit('s', dimension) ?? unit
+  return si >= TWO_HOURS_S ? (findUnit('h', dimension) ?? unit) : unit
+}
+
+const MINUTE_S = 60
+const TWO_HOURS_S = 7200
+
+function named(symbol: string | undefined, dimension: Dimension): Unit | undefined {
+  return symbol === undefined ? undefined : findUnit(symbol === POUNDS_AND_OUNCES ? 'oz' : symbol, dimension)
 }

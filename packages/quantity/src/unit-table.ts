@@ -39,7 +39,7 @@ export const UNITS: readonly Unit[] = [
   unit('temperature difference', '°F', RANKINE, 1, 'degF fahrenheit R degR', '[degR]'),
   unit('temperature difference', 'K', 1, 1, 'kelvin C degC celsius', 'K'),
 
-  unit('mass', 'oz', LB / 16, 2, 'ounce ounces', '[oz_av]'),
+  unit('mass', 'oz', LB / 16, 1, 'ounce ounces', '[oz_av]'),
   unit('mass', 'lb', LB, 2, 'lbs pound pounds #', '[lb_av]'),
   unit('mass', 'g', 1e-3, 0, 'gram grams gramme grammes', 'g'),
   unit('mass', 'kg', 1, 3, 'kilo kilos kilogram kilograms', 'kg'),

@@ -50,6 +50,13 @@ const FACTS = {
     kind: v.literal('wait'),
     purpose: v.picklist(['settle', 'equalise']),
     duration: typed('With its unit: 15 min'),
+    ends: v.exactOptional(
+      v.pipe(
+        v.string(),
+        v.isoTimestamp(),
+        v.description('Set while the wait only begins: when it is over by the clock of the device that began it'),
+      ),
+    ),
   },
   photo: { kind: v.literal('photo'), subject: Prose, file: typed('Name of the file that is kept beside the visit') },
   note: { kind: v.literal('note'), text: Prose },

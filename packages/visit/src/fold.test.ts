@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Fact, VisitEvent } from './event.ts'
 import { fold } from './fold.ts'
+import { runningWait } from './running-wait.ts'
 import type { SystemStatement } from './system.ts'
 
 const at = '2026-02-03T10:00:00Z'
@@ -194,6 +195,19 @@ describe('what was done', () => {
       { position: 2, purpose: 'settle', duration: { dimension: 'duration', si: 900 } },
     ])
     expect(visit.problems).toMatchObject([{ eventId: 'e3', problem: { field: 'Wait', value: 'a while' } }])
+  })
+
+  test('[property] a wait that only begins is none that is over, until its end is entered', () => {
+    const ends = '2026-01-31T14:20:00Z'
+    const begins: Fact = { kind: 'wait', purpose: 'settle', duration: '15 min', ends }
+    const over: Fact = { kind: 'wait', purpose: 'settle', duration: '15 min' }
+    const running = visitOf(begins)
+    expect(running.waits).toEqual([])
+    expect(runningWait(running)).toMatchObject({ position: 0, ends, duration: { si: 900 } })
+    expect(runningWait(visitOf(begins, { ...over, purpose: 'equalise' }))).toMatchObject({ position: 0 })
+    expect(runningWait(visitOf(begins, over))).toBeUndefined()
+    expect(runningWait(visitOf(begins, { kind: 'adjustment', what: 'stem' }))).toBeUndefined()
+    expect(runningWait(visitOf(begins, over, begins))).toMatchObject({ position: 2 })
   })
 
   test('[property] photos and notes are in the log and nowhere else', () => {

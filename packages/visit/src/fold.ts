@@ -3,7 +3,7 @@ import { doubtMove } from './doubt-move.ts'
 import type { Fact, FactOf, VisitEvent } from './event.ts'
 import { measured } from './measured.ts'
 import { isAnswer, observationKind } from './observation-kind.ts'
-import { CHARGING_SCALE } from './plain-instrument.ts'
+import { instrumentSort } from './plain-instrument.ts'
 import { doubtReading, readReading } from './reading.ts'
 import { standing } from './standing.ts'
 import { FIGURE_IDS, figureKind } from './system.ts'
@@ -23,6 +23,7 @@ export function fold({ id, events }: { readonly id: string; readonly events: rea
     moves: [],
     adjustments: [],
     waits: [],
+    begun: [],
     problems: [...problems],
     doubts: [],
   }
@@ -71,7 +72,13 @@ function take(fact: Fact, origin: Origin, draft: Draft): void {
       return
     }
     case 'refrigerant-moved': {
-      const mass = measured(fact.mass, ['mass'], CHARGING_SCALE, fact.instrument, 'Refrigerant moved')
+      const mass = measured(
+        fact.mass,
+        ['mass'],
+        instrumentSort('charging-scale').accuracy,
+        fact.instrument,
+        'Refrigerant moved',
+      )
       if (mass.ok) draft.moves.push({ ...origin, fact, mass: mass.value.quantity })
       else refuse(mass.error)
       return
@@ -81,8 +88,10 @@ function take(fact: Fact, origin: Origin, draft: Draft): void {
       return
     case 'wait': {
       const duration = parse(fact.duration, 'duration', { field: 'Wait' })
-      if (duration.ok) draft.waits.push({ ...origin, purpose: fact.purpose, duration: duration.value })
-      else refuse(duration.error)
+      if (!duration.ok) return void refuse(duration.error)
+      const wait = { ...origin, purpose: fact.purpose, duration: duration.value }
+      if (fact.ends === undefined) draft.waits.push(wait)
+      else draft.begun.push({ ...wait, ends: fact.ends })
       return
     }
     case 'photo':

@@ -18,7 +18,10 @@ export {
   type ObservationKind,
   observationKind,
 } from './observation-kind.ts'
+export { INSTRUMENT_IDS, type InstrumentId, type InstrumentSort, instrumentSort } from './plain-instrument.ts'
+export { doubtReading } from './reading.ts'
 export { READING_IDS, type ReadingId, type ReadingKind, readingKind, STATIONS, type StationId } from './reading-kind.ts'
+export { runningWait } from './running-wait.ts'
 export {
   APPLICATIONS,
   type Application,
@@ -36,6 +39,7 @@ export {
 } from './system.ts'
 export type {
   Adjustment,
+  BegunWait,
   EntryProblem,
   Figure,
   LogEntry,

@@ -1,6 +1,7 @@
 import { parse } from '@chargewright/quantity'
 import { describe, expect, test } from 'vitest'
 import { OBSERVATION_IDS, observationKind } from './observation-kind.ts'
+import { INSTRUMENT_IDS, instrumentSort } from './plain-instrument.ts'
 import { READING_IDS, readingKind, STATIONS } from './reading-kind.ts'
 import { FIGURE_IDS, figureKind } from './system.ts'
 
@@ -25,9 +26,18 @@ describe('what a form can ask for', () => {
     expect(parse(example, accepts)).toMatchObject({ ok: true })
   })
 
-  test.each(READING_IDS)('[property] %s has a range and a plain instrument that can be off', (id) => {
-    const { plausible, accuracy } = readingKind(id)
-    expect(plausible[0]).toBeLessThan(plausible[1])
+  test.each(READING_IDS)(
+    '[property] %s has a range, an instrument that shows it and a word on reading it well',
+    (id) => {
+      const { plausible, instrument, accepts, howTo } = readingKind(id)
+      expect(plausible[0]).toBeLessThan(plausible[1])
+      expect(instrumentSort(instrument).accepts).toEqual(accepts)
+      expect(howTo).toMatch(/^[A-Z].{30,130}\.$/)
+    },
+  )
+
+  test.each(INSTRUMENT_IDS)('[property] a plain %s can be off, by a source', (id) => {
+    const { accuracy } = instrumentSort(id)
     expect(accuracy.limit + accuracy.fraction).toBeGreaterThan(0)
     expect(accuracy.source).not.toBe('')
   })

@@ -1,15 +1,5 @@
 import type { Dimension } from '@chargewright/quantity'
-import {
-  type Accuracy,
-  AIRFLOW,
-  CLAMP_AMMETER,
-  HYGROMETER,
-  LIQUID_GAUGE,
-  POWER_METER,
-  SUCTION_GAUGE,
-  THERMOMETER,
-  VOLTMETER,
-} from './plain-instrument.ts'
+import type { InstrumentId } from './plain-instrument.ts'
 
 /** The stations of the walk, in walking order; the same numbers mark the points on every picture. */
 export const STATIONS = [
@@ -31,157 +21,204 @@ export interface ReadingKind {
   readonly accepts: readonly Dimension[]
   /** Outside this (SI; absolute pressure for pressures) the entry is questioned, not refused. Common practice. */
   readonly plausible: readonly [min: number, max: number]
-  readonly accuracy: Accuracy
+  readonly instrument: InstrumentId
   /** What the reading would tell, shown where it is missing. */
   readonly tells: string
+  /** How to read it well, in the trade's words. Common practice. */
+  readonly howTo: string
 }
 
 const celsius = (low: number, high: number): readonly [number, number] => [low + 273.15, high + 273.15]
 
-const temperature = (
-  label: string,
-  station: StationId,
-  plausible: readonly [number, number],
-  tells: string,
-): ReadingKind => ({ label, station, accepts: ['temperature'], plausible, accuracy: THERMOMETER, tells })
+type Temperature = Pick<ReadingKind, 'label' | 'station' | 'plausible' | 'tells' | 'howTo'>
 
-const pressure = (label: string, station: StationId, accuracy: Accuracy, tells: string): ReadingKind => ({
-  label,
-  station,
-  accepts: ['gauge pressure', 'absolute pressure'],
-  plausible: [10e3, 15e6],
-  accuracy,
-  tells,
+const pipe = (kind: Temperature): ReadingKind => ({
+  ...kind,
+  accepts: ['temperature'],
+  instrument: 'pipe-thermometer',
 })
+const air = (kind: Temperature): ReadingKind => ({ ...kind, accepts: ['temperature'], instrument: 'air-thermometer' })
 
-const power = (label: string, tells: string): ReadingKind => ({
-  label,
+const power = (kind: Pick<ReadingKind, 'label' | 'tells' | 'howTo'>): ReadingKind => ({
+  ...kind,
   station: 'power',
   accepts: ['power'],
   plausible: [20, 100e3],
-  accuracy: POWER_METER,
-  tells,
+  instrument: 'power-meter',
 })
+
+const PRESSURE = { accepts: ['gauge pressure', 'absolute pressure'], plausible: [10e3, 15e6] } as const
 
 /** Every reading the product knows, in walking order. */
 export const READINGS = {
-  'return-air-dry-bulb': temperature(
-    'Return air, dry bulb',
-    'evaporator',
-    celsius(-45, 50),
-    'the load on the evaporator',
-  ),
-  'return-air-wet-bulb': temperature(
-    'Return air, wet bulb',
-    'evaporator',
-    celsius(-20, 40),
-    'the load, moisture included; the superheat target hangs on it',
-  ),
+  'return-air-dry-bulb': air({
+    label: 'Return air, dry bulb',
+    station: 'evaporator',
+    plausible: celsius(-45, 50),
+    tells: 'the load on the evaporator',
+    howTo: 'At the return, close to the coil, in the middle of the stream and out of sight of anything hot or cold.',
+  }),
+  'return-air-wet-bulb': air({
+    label: 'Return air, wet bulb',
+    station: 'evaporator',
+    plausible: celsius(-20, 40),
+    tells: 'the load, moisture included; the superheat target hangs on it',
+    howTo:
+      'Clean wick, soaked with clean water, in briskly moving air: wait until it falls no further, and read before it dries.',
+  }),
   'return-air-humidity': {
     label: 'Return air, humidity',
     station: 'evaporator',
     accepts: ['relative humidity'],
     plausible: [0.05, 1],
-    accuracy: HYGROMETER,
+    instrument: 'hygrometer',
     tells: 'the wet bulb, where none was read',
+    howTo: 'Where the dry bulb was read, in the same stream; give the sensor some minutes to follow.',
   },
-  'supply-air-dry-bulb': temperature(
-    'Supply air, dry bulb',
-    'evaporator',
-    celsius(-50, 45),
-    'the temperature split, a check on the airflow',
-  ),
+  'supply-air-dry-bulb': air({
+    label: 'Supply air, dry bulb',
+    station: 'evaporator',
+    plausible: celsius(-50, 45),
+    tells: 'the temperature split, a check on the airflow',
+    howTo:
+      'Some feet past the coil, where the air is mixed, with the probe dry and out of sight of the coil or a heater.',
+  }),
   airflow: {
     label: 'Airflow',
     station: 'evaporator',
     accepts: ['airflow'],
     plausible: [0.01, 20],
-    accuracy: AIRFLOW,
+    instrument: 'airflow-meter',
     tells: 'whether little air, not little charge, starves the coil',
+    howTo: 'Filter in, panels shut and the blower at cooling speed, as it runs every day.',
   },
-  'box-temperature': temperature(
-    'Box',
-    'evaporator',
-    celsius(-60, 40),
-    'whether the load is high enough to judge a sight glass',
-  ),
-  'evaporator-outlet-temperature': temperature(
-    'Coil outlet, at the bulb',
-    'evaporator',
-    celsius(-60, 50),
-    'the superheat the valve holds',
-  ),
+  'box-temperature': air({
+    label: 'Box',
+    station: 'evaporator',
+    plausible: celsius(-60, 40),
+    tells: 'whether the load is high enough to judge a sight glass',
+    howTo: 'In the air that goes back to the coil, away from the door and off the product.',
+  }),
+  'evaporator-outlet-temperature': pipe({
+    label: 'Coil outlet, at the bulb',
+    station: 'evaporator',
+    plausible: celsius(-60, 50),
+    tells: 'the superheat the valve holds',
+    howTo: 'Beside the bulb on clean pipe, clamped at the side and not underneath, and insulated from the air.',
+  }),
 
-  'suction-pressure': pressure('Suction pressure', 'suction', SUCTION_GAUGE, 'the evaporating temperature'),
-  'suction-temperature': temperature('Suction line', 'suction', celsius(-60, 60), 'the superheat at the compressor'),
+  'suction-pressure': {
+    ...PRESSURE,
+    label: 'Suction pressure',
+    station: 'suction',
+    instrument: 'low-side-gauge',
+    tells: 'the evaporating temperature',
+    howTo: 'Zero the gauge to the air first. Purge the hose, and read when the needle has come to rest.',
+  },
+  'suction-temperature': pipe({
+    label: 'Suction line',
+    station: 'suction',
+    plausible: celsius(-60, 60),
+    tells: 'the superheat at the compressor',
+    howTo:
+      'Near the port where the pressure is read, on clean bare copper, clamped at the side and insulated; wait until it stands still.',
+  }),
 
-  'discharge-temperature': temperature('Discharge line', 'discharge', celsius(0, 160), 'how hard the compressor works'),
+  'discharge-temperature': pipe({
+    label: 'Discharge line',
+    station: 'discharge',
+    plausible: celsius(0, 160),
+    tells: 'how hard the compressor works',
+    howTo: 'A hand’s width from the compressor, insulated. The pipe burns: put the clamp on before the start.',
+  }),
 
-  'condenser-entering-air': temperature(
-    'Air entering condenser',
-    'condenser-air',
-    celsius(-40, 60),
-    'the outdoor condition; the superheat target hangs on it',
-  ),
-  'condenser-leaving-air': temperature(
-    'Air leaving condenser',
-    'condenser-air',
-    celsius(-40, 80),
-    'little condenser air from gas that will not condense',
-  ),
-  'standstill-pressure': pressure(
-    'Pressure at rest',
-    'condenser-air',
-    SUCTION_GAUGE,
-    'gas that will not condense from an overcharge: stopped, equalised, beside the air temperature at rest',
-  ),
-  'standstill-temperature': temperature(
-    'Air at rest',
-    'condenser-air',
-    celsius(-40, 60),
-    'what the pressure at rest should be: both coils stand in this air and have taken its temperature',
-  ),
+  'condenser-entering-air': air({
+    label: 'Air entering condenser',
+    station: 'condenser-air',
+    plausible: celsius(-40, 60),
+    tells: 'the outdoor condition; the superheat target hangs on it',
+    howTo: 'In the shade, in the stream that enters the coil, where no leaving air comes round again.',
+  }),
+  'condenser-leaving-air': air({
+    label: 'Air leaving condenser',
+    station: 'condenser-air',
+    plausible: celsius(-40, 80),
+    tells: 'little condenser air from gas that will not condense',
+    howTo: 'In the stream off the fan, at several places between hub and rim; enter their mean.',
+  }),
+  'standstill-pressure': {
+    ...PRESSURE,
+    label: 'Pressure at rest',
+    station: 'condenser-air',
+    instrument: 'low-side-gauge',
+    tells: 'gas that will not condense from an overcharge: stopped, equalised, beside the air temperature at rest',
+    howTo: 'Compressor off, fans on, until the pressure stands still: that can take half an hour.',
+  },
+  'standstill-temperature': air({
+    label: 'Air at rest',
+    station: 'condenser-air',
+    plausible: celsius(-40, 60),
+    tells: 'what the pressure at rest should be: both coils stand in this air and have taken its temperature',
+    howTo: 'At the coil, in the shade, at the moment at which the pressure at rest is read.',
+  }),
 
-  'liquid-pressure': pressure('Liquid pressure', 'liquid-line', LIQUID_GAUGE, 'the condensing temperature'),
-  'liquid-temperature': temperature(
-    'Liquid line',
-    'liquid-line',
-    celsius(-40, 80),
-    'the subcooling: how much liquid stands in the condenser',
-  ),
-  'drier-inlet-temperature': temperature(
-    'Before drier',
-    'liquid-line',
-    celsius(-40, 80),
-    'a restriction in the drier, together with its outlet',
-  ),
-  'drier-outlet-temperature': temperature(
-    'After drier',
-    'liquid-line',
-    celsius(-40, 80),
-    'a restriction in the drier, together with its inlet',
-  ),
+  'liquid-pressure': {
+    ...PRESSURE,
+    label: 'Liquid pressure',
+    station: 'liquid-line',
+    instrument: 'high-side-gauge',
+    tells: 'the condensing temperature',
+    howTo: 'Zero the gauge to the air first. At the liquid port if there is one: a discharge port reads higher.',
+  },
+  'liquid-temperature': pipe({
+    label: 'Liquid line',
+    station: 'liquid-line',
+    plausible: celsius(-40, 80),
+    tells: 'the subcooling: how much liquid stands in the condenser',
+    howTo: 'Near the port where the pressure is read, before the drier, on clean copper, out of the sun and insulated.',
+  }),
+  'drier-inlet-temperature': pipe({
+    label: 'Before drier',
+    station: 'liquid-line',
+    plausible: celsius(-40, 80),
+    tells: 'a restriction in the drier, together with its outlet',
+    howTo: 'Read inlet and outlet with the same probe, one right after the other: so its error drops out.',
+  }),
+  'drier-outlet-temperature': pipe({
+    label: 'After drier',
+    station: 'liquid-line',
+    plausible: celsius(-40, 80),
+    tells: 'a restriction in the drier, together with its inlet',
+    howTo: 'Read outlet and inlet with the same probe, one right after the other: so its error drops out.',
+  }),
 
   'compressor-current': {
     label: 'Compressor current',
     station: 'power',
     accepts: ['current'],
     plausible: [0.1, 500],
-    accuracy: CLAMP_AMMETER,
+    instrument: 'clamp-ammeter',
     tells: 'the load on the compressor',
+    howTo: 'One conductor alone through the middle of the jaws, that of the compressor and not of its fan.',
   },
-  'compressor-power': power('Compressor power', 'how hard the compressor works, and whether it pumps what it should'),
-  'system-power': power(
-    'Power of the whole system',
-    'the same with both fans in it, where the compressor has no meter',
-  ),
+  'compressor-power': power({
+    label: 'Compressor power',
+    tells: 'how hard the compressor works, and whether it pumps what it should',
+    howTo: 'Clamp on the conductor of the compressor alone, voltage at its terminals; of three phases take all.',
+  }),
+  'system-power': power({
+    label: 'Power of the whole system',
+    tells: 'the same with both fans in it, where the compressor has no meter',
+    howTo: 'At the disconnect that feeds the whole system, with nothing else running on it.',
+  }),
   'supply-voltage': {
     label: 'Supply voltage',
     station: 'power',
     accepts: ['voltage'],
     plausible: [80, 700],
-    accuracy: VOLTMETER,
+    instrument: 'voltmeter',
     tells: 'whether the current can be compared with a curve',
+    howTo: 'At the contactor, under load, between the same conductors at which the nameplate gives it.',
   },
 } as const satisfies Readonly<Record<string, ReadingKind>>
 

@@ -13,18 +13,24 @@ import {
 } from '@chargewright/quantity'
 import type { FactOf } from './event.ts'
 import { measured } from './measured.ts'
+import { instrumentSort } from './plain-instrument.ts'
 import { readingKind } from './reading-kind.ts'
 import type { Origin, Reading } from './visit.ts'
 
 /** A reading with its quantity and uncertainty, or the problem with what was typed. */
 export function readReading(fact: FactOf<'reading'>, origin: Origin): Result<Reading, Problem> {
-  const { accepts, accuracy, label } = readingKind(fact.what)
+  const { accepts, instrument, label } = readingKind(fact.what)
+  const { accuracy } = instrumentSort(instrument)
   const read = measured(fact.value, accepts, accuracy, fact.instrument, label)
   return read.ok ? ok({ ...origin, what: fact.what, typed: fact.value, ...read.value }) : read
 }
 
 /** The doubt about a reading outside what is plausible for its kind, in the unit in which it was typed. */
-export function doubtReading({ what, typed, quantity }: Reading): Problem | undefined {
+export function doubtReading({
+  what,
+  typed,
+  quantity,
+}: Pick<Reading, 'what' | 'typed' | 'quantity'>): Problem | undefined {
   const { label, plausible } = readingKind(what)
   // A standard atmosphere is good enough here: the question is whether a digit slipped.
   const zero = quantity.dimension === 'gauge pressure' ? STANDARD_ATMOSPHERE.si : 0

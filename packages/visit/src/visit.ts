@@ -15,7 +15,10 @@ export interface Visit {
   readonly observations: { readonly [Id in ObservationId]?: Observation<Id> }
   readonly moves: readonly Move[]
   readonly adjustments: readonly Adjustment[]
+  /** Waits that are over. */
   readonly waits: readonly Wait[]
+  /** Waits that were begun; one that is over stands among the waits as well, as an entry of its own. */
+  readonly begun: readonly BegunWait[]
   readonly log: readonly LogEntry[]
   /** Entries that could not be read: they are kept in the log and left out of everything else. */
   readonly problems: readonly EntryProblem[]
@@ -69,6 +72,11 @@ export interface Adjustment extends Origin {
 export interface Wait extends Origin {
   readonly purpose: FactOf<'wait'>['purpose']
   readonly duration: Quantity<'duration'>
+}
+
+export interface BegunWait extends Wait {
+  /** By the clock of the device that began it, as an ISO timestamp. */
+  readonly ends: string
 }
 
 /** One line of the log: what was entered, and what holds of it now. */

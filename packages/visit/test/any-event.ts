@@ -2,6 +2,10 @@ import fc from 'fast-check'
 import { type Fact, OBSERVATION_IDS, observationKind, READING_IDS, type VisitEvent } from '../src/index.ts'
 import { APPLICATIONS, FIGURE_IDS, figureKind, METERING_DEVICES } from '../src/system.ts'
 
+const time = fc
+  .date({ min: new Date('2020-01-01T00:00:00Z'), max: new Date('2040-01-01T00:00:00Z'), noInvalidDate: true })
+  .map((date) => date.toISOString())
+
 const keysOf = <T extends object>(record: T) => fc.constantFrom(...(Object.keys(record) as (keyof T)[]))
 const text = (maxLength: number) => fc.string({ unit: 'binary', minLength: 1, maxLength })
 
@@ -90,18 +94,18 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
     { requiredKeys: ['kind', 'direction', 'mass', 'phase', 'port', 'compressor'] },
   ),
   fc.record({ kind: fc.constant('adjustment' as const), what: text(300) }),
-  fc.record({
-    kind: fc.constant('wait' as const),
-    purpose: fc.constantFrom('settle' as const, 'equalise' as const),
-    duration: typedQuantity,
-  }),
+  fc.record(
+    {
+      kind: fc.constant('wait' as const),
+      purpose: fc.constantFrom('settle' as const, 'equalise' as const),
+      duration: typedQuantity,
+      ends: time,
+    },
+    { requiredKeys: ['kind', 'purpose', 'duration'] },
+  ),
   fc.record({ kind: fc.constant('photo' as const), subject: text(300), file: text(200) }),
   fc.record({ kind: fc.constant('note' as const), text: text(300) }),
 )
-
-const time = fc
-  .date({ min: new Date('2020-01-01T00:00:00Z'), max: new Date('2040-01-01T00:00:00Z'), noInvalidDate: true })
-  .map((date) => date.toISOString())
 
 /** An event to come: a fact, or a correction of whichever event stands at a share of the way through the list. */
 const anyStep = fc.oneof(

@@ -61,7 +61,7 @@ test('[oracle] accessories hold what their volume and share of liquid say, and s
   )
   const answer = found(weighInByFlags({ ...plain, accessory: ['accumulator: 90 in³, 10 %'] }))
   expect(answer.toGoIn?.si).toBe(answer.charge.quantity.si)
-  expect(weighInText(answer, INCH_POUND, 80)).toContain('Weigh in 7 lb 15.67 oz')
+  expect(weighInText(answer, INCH_POUND, 80)).toContain('Weigh in 7 lb 15.7 oz')
 })
 
 describe('what it is measured out with', () => {

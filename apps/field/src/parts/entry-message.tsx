@@ -5,6 +5,8 @@ interface Props {
   /** What was kept before, and is still used. */
   readonly stillCounts?: string | undefined
   readonly understood?: string | undefined
+  /** What is doubtful about it, before it is kept. */
+  readonly question?: string | undefined | false
   readonly remark?: string | undefined
   /** That the entry is from before the last change to the system, in words. */
   readonly outdated?: string | false
@@ -13,7 +15,16 @@ interface Props {
 }
 
 /** What stands under a field: what is wrong with it first, else what was understood, else what it means. */
-export function EntryMessage({ trouble, stillCounts, understood, remark, outdated, absent, children }: Props) {
+export function EntryMessage({
+  trouble,
+  stillCounts,
+  understood,
+  question,
+  remark,
+  outdated,
+  absent,
+  children,
+}: Props) {
   if (trouble !== undefined) {
     return (
       <p class="trouble" role="alert">
@@ -24,9 +35,12 @@ export function EntryMessage({ trouble, stillCounts, understood, remark, outdate
   }
   if (understood !== undefined) {
     return (
-      <p>
-        reads as <strong>{understood}</strong>
-      </p>
+      <>
+        <p>
+          reads as <strong>{understood}</strong>
+        </p>
+        {question && <p class="doubt">{question}</p>}
+      </>
     )
   }
   return (

@@ -7,7 +7,7 @@ import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
 import { Choices } from './choices.tsx'
-import { EntryKeys } from './entry-keys.tsx'
+import { EntryBlank } from './entry-blank.tsx'
 import { Trouble } from './trouble.tsx'
 
 type Move = FactOf<'refrigerant-moved'>
@@ -35,7 +35,6 @@ export function MoveForm({ massId, initial, units, keep }: Props) {
   const id = useId()
   const move = useSignal<Partial<Move>>(initial)
   const trouble = useSignal<string | undefined>(undefined)
-  const lettered = useSignal(false)
   const set = (part: Partial<Move>) => {
     move.value = { ...move.value, ...part }
     trouble.value = undefined
@@ -72,27 +71,14 @@ export function MoveForm({ massId, initial, units, keep }: Props) {
       }}
     >
       {choices('direction')}
-      <label class="form-label" for={massId}>
-        {MASS.label}
-      </label>
-      <input
+      <EntryBlank
+        {...MASS}
         id={massId}
-        class="form-blank"
-        inputMode={lettered.value ? 'text' : 'decimal'}
-        autoComplete="off"
-        placeholder="for example 6.25 oz or 180 g"
-        value={move.value.mass ?? ''}
-        onInput={(event) => set({ mass: event.currentTarget.value })}
-      />
-      <EntryKeys
-        dimension="mass"
         units={units}
-        lettered={lettered.value}
+        example="for example 6.25 oz or 180 g"
+        before={initial.mass}
         text={move.value.mass ?? ''}
         type={(mass) => set({ mass })}
-        turnLetters={() => {
-          lettered.value = !lettered.value
-        }}
       />
       {choices('phase')}
       {choices('port')}

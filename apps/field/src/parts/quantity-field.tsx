@@ -15,6 +15,7 @@ import { namesItsUnit, shownQuantity } from '../session/shown-quantity.ts'
 import { understand } from '../session/understand.ts'
 import { EntryKeys } from './entry-keys.tsx'
 import { EntryMessage } from './entry-message.tsx'
+import { isTouched, useKeypad } from './keypad-field.ts'
 import { focusNextEntry } from './reveal.ts'
 import { useDraft } from './use-draft.ts'
 
@@ -29,6 +30,10 @@ interface Props {
   readonly absent: string
   readonly remark?: string | undefined
   readonly units: UnitPreference
+  /** How to read it well, while one reads it. */
+  readonly howTo?: string
+  /** What is doubtful about a value before it is kept. */
+  readonly question?: ((quantity: Quantity, typed: string) => string | undefined) | undefined
   readonly keep: (typed: string) => Kept
   readonly clear?: (() => Kept) | undefined
   /** What the value means, under it. */
@@ -41,9 +46,9 @@ interface Props {
  */
 export function QuantityField(props: Props) {
   const { id, label, kept, outdated = false, units } = props
+  const [dimension] = props.accepts as readonly [Dimension]
   const input = useRef<HTMLInputElement>(null)
   const focused = useSignal(false)
-  const lettered = useSignal(false)
   const read = (typed: string) => understand(typed, props, units)
   const field = useDraft({
     label,
@@ -58,7 +63,7 @@ export function QuantityField(props: Props) {
   })
   const draft = field.draft.value
   const understood = draft?.trim() ? read(draft) : undefined
-  const value = shownQuantity(kept?.quantity, props.accepts[0]!, units)
+  const value = shownQuantity(kept?.quantity, dimension, units)
   const text = draft ?? (focused.value ? (kept?.typed ?? '') : value.number)
   // An entry that the store takes late changes the text under the cursor: it stays marked, so that typing replaces it.
   useLayoutEffect(() => {
@@ -70,10 +75,13 @@ export function QuantityField(props: Props) {
     void field.commit()
     if (isReadable && input.current) focusNextEntry(input.current)
   }
-  const sameAgain = () => {
-    if (kept) field.type(kept.typed)
-    next()
-  }
+  const asBefore =
+    kept &&
+    (() => {
+      field.type(kept.typed)
+      next()
+    })
+  const keypad = useKeypad(input, { dimension, units, text, asBefore, next })
   return (
     <div
       class="entry"
@@ -84,7 +92,8 @@ export function QuantityField(props: Props) {
         focused.value = true
       }}
       onFocusOut={(event) => {
-        if (event.currentTarget.contains(event.relatedTarget as Node | null)) return
+        const isStaying = input.current?.dataset.staying !== undefined
+        if (isStaying || event.currentTarget.contains(event.relatedTarget as Node | null)) return
         focused.value = false
         void field.commit()
       }}
@@ -99,7 +108,7 @@ export function QuantityField(props: Props) {
           data-entry
           class="entry-value"
           type="text"
-          inputMode={lettered.value ? 'text' : 'decimal'}
+          {...keypad}
           autoComplete="off"
           autoCapitalize="off"
           spellcheck={false}
@@ -130,26 +139,17 @@ export function QuantityField(props: Props) {
           trouble={field.trouble.value}
           stillCounts={kept?.typed}
           understood={understood?.ok ? format(understood.value.quantity, units) : undefined}
+          question={understood?.ok && props.question?.(understood.value.quantity, understood.value.text)}
           remark={props.remark}
           outdated={outdated && 'read before the last change'}
           absent={kept ? undefined : props.absent}
         >
+          {focused.value && props.howTo !== undefined && <p class="how-to">{props.howTo}</p>}
           {props.children}
         </EntryMessage>
       </div>
-      {focused.value && (
-        <EntryKeys
-          dimension={props.accepts[0]!}
-          units={units}
-          lettered={lettered.value}
-          text={text}
-          type={field.type}
-          turnLetters={() => {
-            lettered.value = !lettered.value
-          }}
-          sameAgain={outdated ? sameAgain : undefined}
-          next={next}
-        />
+      {focused.value && !isTouched.value && (
+        <EntryKeys {...{ dimension, units, text, asBefore, next }} type={field.type} />
       )}
     </div>
   )

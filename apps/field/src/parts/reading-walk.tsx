@@ -1,5 +1,13 @@
-import type { Evidence, UnitPreference } from '@chargewright/quantity'
-import { type Origin, READING_IDS, type ReadingId, readingKind, STATIONS, type Visit } from '@chargewright/visit'
+import { describeProblem, type Evidence, type Quantity, type UnitPreference } from '@chargewright/quantity'
+import {
+  doubtReading,
+  type Origin,
+  READING_IDS,
+  type ReadingId,
+  readingKind,
+  STATIONS,
+  type Visit,
+} from '@chargewright/visit'
 import { isBefore } from '../session/before-change.ts'
 import type { Kept } from '../session/session.ts'
 import { EvidenceTree } from './evidence-tree.tsx'
@@ -38,6 +46,8 @@ export function ReadingWalk({ readings, change, beside, units, remarkOn, record,
                 kept={readings[id]}
                 outdated={isBefore(change, readings[id])}
                 absent={`would tell ${readingKind(id).tells}`}
+                howTo={readingKind(id).howTo}
+                question={(quantity, typed) => questionOf(id, quantity, typed)}
                 remark={remarkOn(id)}
                 units={units}
                 keep={(typed) => record(id, typed)}
@@ -57,4 +67,10 @@ export function ReadingWalk({ readings, change, beside, units, remarkOn, record,
       </ol>
     </section>
   )
+}
+
+/** A slip of a digit is questioned while it is still under the hand. */
+function questionOf(what: ReadingId, quantity: Quantity, typed: string): string | undefined {
+  const problem = doubtReading({ what, typed, quantity })
+  return problem && `Doubtful. ${describeProblem(problem)}`
 }

@@ -7,6 +7,7 @@ import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
 import { Choices } from './choices.tsx'
+import { EntryBlank } from './entry-blank.tsx'
 import { Trouble } from './trouble.tsx'
 
 type Wait = FactOf<'wait'>
@@ -44,17 +45,15 @@ export function WaitForm({ initial, units, keep }: Props) {
       }}
     >
       <Choices label="What for" choices={WAITED} chosen={purpose.value} choose={(to) => (purpose.value = to)} />
-      <label class="form-label" for={id}>
-        {DURATION.label}
-      </label>
-      <input
+      <EntryBlank
+        {...DURATION}
         id={id}
-        class="form-blank"
-        autoComplete="off"
-        placeholder="for example 15 min"
-        value={duration.value}
-        onInput={(event) => {
-          duration.value = event.currentTarget.value
+        units={units}
+        example="for example 15 min"
+        before={initial.duration}
+        text={duration.value}
+        type={(to) => {
+          duration.value = to
           trouble.value = undefined
         }}
       />

@@ -6,6 +6,7 @@ import { CautionList } from '../parts/caution-list.tsx'
 import { ConditionList } from '../parts/condition-list.tsx'
 import { EngineState } from '../parts/engine-state.tsx'
 import { FindingBlock } from '../parts/finding-block.tsx'
+import { Keypad } from '../parts/keypad.tsx'
 import { LookAlikeList } from '../parts/look-alike-list.tsx'
 import { ObservationList } from '../parts/observation-list.tsx'
 import { PicturePlace } from '../parts/picture-place.tsx'
@@ -113,6 +114,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
             correct={(eventId, replacement) => session.correct(stored.id, eventId, replacement)}
           />
         </div>
+        <Keypad />
       </main>
     </>
   )

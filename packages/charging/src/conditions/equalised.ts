@@ -2,6 +2,7 @@ import { evidence, say } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
 import { LIMITS } from '../limit.ts'
+import { equalising } from '../timed.ts'
 
 const { equaliseTime } = LIMITS
 
@@ -29,7 +30,9 @@ export function equalised(visit: Visit): readonly Condition[] {
       ...(met
         ? {}
         : {
-            remedy: say`Leave the compressor off ${equaliseTime.quantity} so that the pressures equalise, then start`,
+            remedy: equalising(
+              say`Leave the compressor off ${equaliseTime.quantity} so that the pressures equalise, then start`,
+            ),
           }),
     },
   ]

@@ -2,6 +2,7 @@ import { evidence, type Quantity, quantity, say } from '@chargewright/quantity'
 import { lastChange, type Origin, type ReadingId, type Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
 import { LIMITS } from '../limit.ts'
+import { settling } from '../timed.ts'
 
 const { settleTime } = LIMITS
 
@@ -20,7 +21,7 @@ export function settled(visit: Visit, needed: readonly ReadingId[]): Condition {
         ...evidence(say`The readings were taken before the last change to the system`),
         eventId: change.eventId,
       },
-      remedy: say`Let it run ${settleTime.quantity}, then read again`,
+      remedy: settling(say`Let it run ${settleTime.quantity}, then read again`),
       next: { entry: { kind: 'reading', what: stale[0]!.what }, why: say`it was read before the last change` },
     }
   }
@@ -33,14 +34,14 @@ export function settled(visit: Visit, needed: readonly ReadingId[]): Condition {
         id: 'settled',
         state: 'unmet',
         evidence: ran.evidence,
-        remedy: say`Let it run until ${settleTime.quantity} have passed without a change, then read again`,
+        remedy: settling(say`Let it run until ${settleTime.quantity} have passed without a change, then read again`),
       }
     case 'unknown':
       return {
         id: 'settled',
         state: 'unknown',
         evidence: evidence(say`Nothing says how long the system has run without a change`),
-        remedy: say`Let it run ${settleTime.quantity} and say so`,
+        remedy: settling(say`Let it run ${settleTime.quantity} and say so`),
         next: {
           entry: { kind: 'observation', what: 'running-time' },
           why: say`readings count only when the system has settled`,

@@ -5,6 +5,7 @@ import { nextDose } from '../dose.ts'
 import { entryLabel } from '../entry-label.ts'
 import type { Case } from '../ruling.ts'
 import { charge } from '../sentence.ts'
+import { settling } from '../timed.ts'
 
 /** The finding behind a deviation: another cause if one explains it as well, else the next weighed step. */
 export function judge(asked: Case, deviation: Deviation, lookAlikes: readonly LookAlike[]): Finding {
@@ -36,7 +37,7 @@ export function leaveTheCharge(deviation: Evidence, cause: LookAlike): Finding {
     kind: 'not-the-charge',
     sentence: say`Leave the charge alone: ${cause.label}`,
     reasons: deviation === cause.evidence ? [deviation] : [deviation, cause.evidence],
-    steps: [REPAIR[cause.id], say`Then let the system settle and read everything again`],
+    steps: [REPAIR[cause.id], settling(say`Then let the system settle and read everything again`)],
     cause,
     next: [],
   }

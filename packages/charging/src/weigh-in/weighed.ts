@@ -8,10 +8,11 @@ import {
   type Statement,
   say,
 } from '@chargewright/quantity'
-import type { Dose, Finding } from '../assessment.ts'
+import type { Dose, Finding, Step } from '../assessment.ts'
 import type { Limit } from '../limit.ts'
 import type { Case } from '../ruling.ts'
 import { hold } from '../sentence.ts'
+import { equalising, settling } from '../timed.ts'
 import { type ProcedureStep, weighInProcedure } from './procedure.ts'
 
 type Mass = Quantity<'mass'>
@@ -94,7 +95,13 @@ function weighIn({ visit, refrigerant }: Case, mass: Mass, reason: Evidence, res
 
 const LOW_SIDE_TUBE_ONLY = say`Where the system has a process tube on its low side only: let it in there as vapour, the compressor off, in small weighed parts, and wait for the pressure to settle between them`
 
-function inOneSentence({ act, wait, goOnWhen, stops }: ProcedureStep): Statement {
+function inOneSentence(step: ProcedureStep): Step {
+  const sentence = oneSentence(step)
+  if (step.id === 'equalise') return equalising(sentence)
+  return step.id === 'settle' ? settling(sentence) : sentence
+}
+
+function oneSentence({ act, wait, goOnWhen, stops }: ProcedureStep): Statement {
   const timed = wait ? say`${act} (${wait})` : act
   const seen = goOnWhen ? say`${timed}, until “${goOnWhen}”` : timed
   const [stop] = stops

@@ -18,7 +18,7 @@ export function factInWords(fact: Fact): string {
     case 'adjustment':
       return `Adjusted: ${fact.what}`
     case 'wait':
-      return `Waited “${fact.duration}” ${fact.purpose === 'settle' ? 'for the system to settle' : 'for the pressures to equalise'}`
+      return `${fact.ends === undefined ? 'Waited' : 'Began to wait'} “${fact.duration}” ${fact.purpose === 'settle' ? 'for the system to settle' : 'for the pressures to equalise'}`
     case 'photo':
       return `Photo of ${fact.subject} (${fact.file})`
     case 'note':

@@ -1,0 +1,62 @@
+import { type Dimension, format, type UnitPreference } from '@chargewright/quantity'
+import { useSignal } from '@preact/signals'
+import { useRef } from 'preact/hooks'
+import { understand } from '../session/understand.ts'
+import { EntryKeys } from './entry-keys.tsx'
+import { isTouched, useKeypad } from './keypad-field.ts'
+
+interface Props {
+  readonly id: string
+  readonly label: string
+  readonly accepts: readonly Dimension[]
+  readonly units: UnitPreference
+  readonly example: string
+  /** What stood there before, where there is something. */
+  readonly before?: string | undefined
+  readonly text: string
+  readonly type: (text: string) => void
+}
+
+/** A blank for one quantity inside a form that is kept as a whole. */
+export function EntryBlank({ id, label, accepts, units, example, before, text, type }: Props) {
+  const input = useRef<HTMLInputElement>(null)
+  const focused = useSignal(false)
+  const [dimension] = accepts as readonly [Dimension]
+  const asBefore = before === undefined ? undefined : () => type(before)
+  const keypad = useKeypad(input, { dimension, units, text, asBefore, next: () => input.current?.blur() })
+  const understood = understand(text, { label, accepts }, units)
+  return (
+    <div
+      class="form-entry"
+      onFocusIn={() => {
+        focused.value = true
+      }}
+      onFocusOut={() => {
+        focused.value = false
+      }}
+    >
+      <label class="form-label" for={id}>
+        {label}
+      </label>
+      <input
+        ref={input}
+        id={id}
+        class="form-blank"
+        autoComplete="off"
+        placeholder={example}
+        aria-describedby={`${id}-says`}
+        {...keypad}
+        value={text}
+        onInput={(event) => type(event.currentTarget.value)}
+      />
+      <p class="form-says" id={`${id}-says`}>
+        {understood.ok && (
+          <>
+            reads as <strong>{format(understood.value.quantity, units)}</strong>
+          </>
+        )}
+      </p>
+      {focused.value && !isTouched.value && <EntryKeys {...{ dimension, units, text, type, asBefore }} />}
+    </div>
+  )
+}
