@@ -15,6 +15,15 @@ export {
   type Target,
 } from './assessment.ts'
 export { judgeSpecificAirflow } from './conditions/airflow.ts'
+export {
+  type Channel,
+  type ChannelSteadiness,
+  type Sample,
+  STEADY_WINDOW,
+  type Steadiness,
+  steadiness,
+  steadyValue,
+} from './conditions/steadiness.ts'
 export * from './decision/index.ts'
 export { entryLabel } from './entry-label.ts'
 export { LIMITS, type Limit } from './limit.ts'

@@ -1,6 +1,7 @@
 import { describeProblem, type UnitPreference } from '@chargewright/quantity'
 import { type Fact, fold, lastChange, METERING_DEVICES, type System } from '@chargewright/visit'
 import { useMemo } from 'preact/hooks'
+import { LivePlace } from '../live/live-place.tsx'
 import { ActList } from '../parts/act-list.tsx'
 import { CautionList } from '../parts/caution-list.tsx'
 import { ConditionList } from '../parts/condition-list.tsx'
@@ -99,6 +100,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
             record={(what, value) => record({ kind: 'reading', what, value })}
             {...shown}
           />
+          <LivePlace units={units} theme={preferences.theme.value} record={record} />
           <PicturePlace visit={events} units={units} />
           <ObservationList
             observations={visit.observations}
