@@ -4,18 +4,23 @@ import { type Split, solveSplit, split } from '../equilibrium/split.ts'
 import { endsOf, startSplit } from '../equilibrium/split-start.ts'
 import { stateOfSplit } from '../two-phase.ts'
 import type { Row } from './build-table.ts'
+import { shareAt } from './grid.ts'
 import type { Surface } from './property-table.ts'
 import { fitSurface } from './surface.ts'
 
 const COLUMNS = 22
 /** A trace of a very volatile component leaves within the first bubbles: columns stand closer there. */
-const STRETCH = 0.25
+const STRETCH = 1.6
 /** The departures from straight lines are small, and flashes are dear: every fourth row is enough. */
 export const DOME_EVERY = 4
 /** Qualities at which a row is flashed; the first and the last stand for the limits at the saturation lines. */
 const INNER = 18
 const NEARLY = 1e-4
-const QUALITIES = [NEARLY, ...Array.from({ length: INNER }, (_, k) => spaced((k + 1) / (INNER + 1))), 1 - NEARLY]
+const QUALITIES = [
+  NEARLY,
+  ...Array.from({ length: INNER }, (_, k) => shareAt((k + 1) / (INNER + 1), STRETCH)),
+  1 - NEARLY,
+]
 const ITERATIONS = 20
 
 const FIELDS = ['temperature', 'volume', 'entropy', 'quality'] as const
@@ -43,7 +48,7 @@ export function domeSurface(engine: Engine, everyRow: readonly Row[]): Surface |
     if (!flashRow(engine, flash, row, z, departures)) return undefined
     for (const field of FIELDS) {
       for (let j = 0; j < COLUMNS; j++) {
-        samples[field][i * COLUMNS + j] = interpolate(z, departures[field], spaced(j / (COLUMNS - 1)))
+        samples[field][i * COLUMNS + j] = interpolate(z, departures[field], shareAt(j / (COLUMNS - 1), STRETCH))
       }
     }
   }
@@ -57,10 +62,6 @@ export function domeSurface(engine: Engine, everyRow: readonly Row[]): Surface |
     entropy: spline('entropy'),
     quality: spline('quality'),
   }
-}
-
-function spaced(y: number): number {
-  return (y * (y + STRETCH)) / (1 + STRETCH)
 }
 
 /** Departures of one row from the straight lines, at the qualities of `QUALITIES`, and the z of each. */

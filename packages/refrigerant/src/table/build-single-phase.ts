@@ -4,6 +4,7 @@ import { densityBetween } from '../mixture/density.ts'
 import { caloricState } from '../mixture/fixed-composition.ts'
 import { type Point, solveByEnthalpy } from '../mixture/state-by-enthalpy.ts'
 import type { Row, SaturatedPhase } from './build-table.ts'
+import { shareAt } from './grid.ts'
 import type { Surface } from './property-table.ts'
 import { fitSurface } from './surface.ts'
 
@@ -14,8 +15,8 @@ const SUBCOOLING_K = 62
 const FLOOR_WIDTH_K = 4
 const FLOOR_MARGIN_K = 5
 
-const LIQUID = { columns: 14, stretch: 0.6 }
-const VAPOUR = { columns: 17, stretch: 0.3 }
+const LIQUID = { columns: 16, stretch: 1.8 }
+const VAPOUR = { columns: 18, stretch: 1.3 }
 
 export interface SinglePhase {
   readonly surface: Surface
@@ -74,7 +75,7 @@ function singlePhase(
     point.density = start.density
     for (let j = 0; j < columns; j++) {
       const y = j / (columns - 1)
-      const enthalpy = start.enthalpy + (range * y * (y + stretch)) / (1 + stretch)
+      const enthalpy = start.enthalpy + range * shareAt(y, stretch)
       if (!solveByEnthalpy(fluid, row.pressure, enthalpy + reference.enthalpy_J_kg, point)) return undefined
       const at = i * columns + j
       temperature[at] = point.temperature

@@ -1,6 +1,7 @@
 import { exponential } from '../helmholtz/exponential.ts'
-import { saturation } from './look-up.ts'
+import { cell, holds, rowPlace, shareAt } from './grid.ts'
 import { CURVE, type PropertyTable, type Surface } from './property-table.ts'
+import { saturation } from './saturation-curve.ts'
 import { weights } from './spline.ts'
 
 /** Spline coefficients of the one line that a search runs along. */
@@ -56,8 +57,7 @@ function enthalpyWhere(
   const surface = table[phase]
   if (!collapse(table, surface, surface[field], pressure)) return Number.NaN
   const { columns, stretch } = surface
-  const y = placeOf(value, columns) / (columns - 1)
-  const share = (y * (y + stretch)) / (1 + stretch)
+  const share = shareAt(placeOf(value, columns) / (columns - 1), stretch)
   return phase === 'liquid'
     ? saturation(table, CURVE.liquidEnthalpy, pressure) - share * saturation(table, CURVE.liquidRange, pressure)
     : saturation(table, CURVE.vapourEnthalpy, pressure) + share * saturation(table, CURVE.vapourRange, pressure)
@@ -65,11 +65,10 @@ function enthalpyWhere(
 
 /** The line across the columns at one pressure. */
 function collapse(table: PropertyTable, { columns }: Surface, f: Float64Array, pressure: number): boolean {
-  const { lnCriticalPressure, minPressure_Pa, maxPressure_Pa, xiStart, rowsPerXi, rows } = table
-  if (!(pressure >= minPressure_Pa && pressure <= maxPressure_Pa)) return false
-  const place = (Math.sqrt(lnCriticalPressure - Math.log(pressure)) - xiStart) * rowsPerXi
-  const row = Math.min(place | 0, rows - 2)
-  weights(place - row, w)
+  if (!holds(table, pressure)) return false
+  const down = rowPlace(table, pressure)
+  const row = cell(down, table.rows - 1)
+  weights(down - row, w)
   const width = columns + 2
   for (let k = 0; k < width; k++) {
     const i = row * width + k

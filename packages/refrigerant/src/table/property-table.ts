@@ -32,7 +32,7 @@ export interface Surface {
   /** Only every so many-th row of the table is a row of this surface. */
   readonly every: number
   readonly columns: number
-  /** y and the share of the enthalpy range, in the dome z, are tied by share = y·(y + stretch)/(1 + stretch). */
+  /** y and the share of the enthalpy range, in the dome z, are tied by share = stretch·y/(1 + stretch − y). */
   readonly stretch: number
   readonly temperature: Float64Array
   /** ρ of the liquid, p/ρ of the vapour, which hardly changes with p. */

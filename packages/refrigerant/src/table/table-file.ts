@@ -3,10 +3,10 @@ import { crc32 } from './crc32.ts'
 import type { PropertyTable, Surface } from './property-table.ts'
 
 /**
- * A table as bytes, to be kept in a cache: 'CWT1', the length of a JSON head, the head padded to eight bytes, the
+ * A table as bytes, to be kept in a cache: 'CWT2', the length of a JSON head, the head padded to eight bytes, the
  * coefficients (curves as 64-bit, surfaces as 32-bit floats, little-endian), and a CRC-32 of all before it.
  */
-const MAGIC = 'CWT1'
+const MAGIC = 'CWT2'
 const FIELDS = ['temperature', 'volume', 'entropy', 'quality'] as const
 
 type Head = Omit<PropertyTable, 'curves' | 'liquid' | 'vapour' | 'dome'> & {

@@ -7,9 +7,11 @@ import { saturationAtPressure, saturationAtTemperature } from '../saturation.ts'
 import { stateAt, stateAtQuality } from '../state.ts'
 import { buildTable } from './build-table.ts'
 import { crc32 } from './crc32.ts'
+import { entropyAt } from './entropy-at.ts'
 import { bubblePressure, dewPressure, enthalpyAtTemperature, vapourEnthalpyAtEntropy } from './invert.ts'
-import { bubbleTemperature, dewTemperature, entropyAt, lookUp, tableState } from './look-up.ts'
+import { lookUp, tableState } from './look-up.ts'
 import type { PropertyTable } from './property-table.ts'
+import { bubbleTemperature, dewTemperature } from './saturation-curve.ts'
 import { tableFromBytes, tableToBytes } from './table-file.ts'
 
 // What the tables promise against the exact engine, over their whole range.
