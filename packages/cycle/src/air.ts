@@ -1,6 +1,6 @@
 import { moistAir } from '@chargewright/moist-air'
 import { kelvin, ok, type Problem, pascal, type Result, STANDARD_ATMOSPHERE } from '@chargewright/quantity'
-import { interpolate, placeIn, type SplineTable, splineTable } from './refrigerant/spline.ts'
+import { cubicCurves, interpolate, placeIn } from './refrigerant/cubic-curves.ts'
 
 /** Air that enters a coil. Flows and enthalpies are per kg of dry air. */
 export interface Air {
@@ -50,6 +50,6 @@ function tabulate(pressure: number): SaturatedAir {
     const state = moistAir(kelvin(temperature), { relativeHumidity: 1 }, pascal(pressure))
     return state.ok ? state.value.enthalpy_J_kg : Number.NaN
   })
-  const table: SplineTable = splineTable(COLDEST_K, WARMEST_K, [enthalpies])
+  const table = cubicCurves(COLDEST_K, WARMEST_K, [enthalpies])
   return (temperature) => interpolate(table, 0, placeIn(table, temperature))
 }

@@ -1,6 +1,6 @@
 import { fail, kelvin, ok, type Problem, pascal, type Result } from '@chargewright/quantity'
 import { type Refrigerant, saturationAtPressure, saturationAtTemperature, stateAt } from '@chargewright/refrigerant'
-import { interpolate, placeIn, type SplineTable, splineTable } from './spline.ts'
+import { type CubicCurves, cubicCurves, interpolate, placeIn } from './cubic-curves.ts'
 import { type Transport, transportAt } from './transport.ts'
 import { isentropicIn, stateIn, type VapourState, type VapourTable, vapourTable } from './vapour-table.ts'
 
@@ -126,29 +126,29 @@ function build(refrigerant: Refrigerant): Result<Properties, Problem> {
     for (let c = 0; c < COLUMNS; c++) columns[c]![i] = row[c]!
   }
   columns[CF]!.set(slope(columns[HF]!, columns[BUBBLE]!))
-  const saturation = splineTable(low, high, columns)
+  const saturation = cubicCurves(low, high, columns)
   const saturated = (pressure: number) => saturatedIn(saturation, pressure)
   const vapour = vapourTable(refrigerant, saturated, low, high)
   if (!vapour.ok) return vapour
-  return ok(properties(refrigerant, saturation, saturated, vapour.value))
+  return ok(properties(refrigerant, low, high, columns, saturated, vapour.value))
 }
 
 function properties(
   { name, critical }: Refrigerant,
-  saturation: SplineTable,
+  low: number,
+  high: number,
+  columns: readonly Float64Array[],
   saturated: Properties['saturated'],
   vapour: VapourTable,
 ): Properties {
-  const { first, step, count, values } = saturation
-  const last = first + step * (count - 1)
-  const lnP = Float64Array.from({ length: count }, (_, i) => first + step * i)
-  const byEnthalpy = inverse(values[HF]!, [lnP, values[BUBBLE]!, values[RHO_F]!])
-  const byDew = inverse(values[DEW]!, [lnP])
-  const byBubble = inverse(values[BUBBLE]!, [lnP, values[HF]!])
+  const lnP = Float64Array.from({ length: NODES }, (_, i) => low + ((high - low) * i) / (NODES - 1))
+  const byEnthalpy = inverse(columns[HF]!, [lnP, columns[BUBBLE]!, columns[RHO_F]!])
+  const byDew = inverse(columns[DEW]!, [lnP])
+  const byBubble = inverse(columns[BUBBLE]!, [lnP, columns[HF]!])
   return {
     name,
     critical,
-    range: { min_Pa: Math.exp(first), max_Pa: Math.exp(last) },
+    range: { min_Pa: Math.exp(low), max_Pa: Math.exp(high) },
     saturated,
     liquid: (enthalpy) => {
       const place = placeIn(byEnthalpy, enthalpy)
@@ -166,7 +166,7 @@ function properties(
   }
 }
 
-function saturatedIn(table: SplineTable, pressure: number): Saturated {
+function saturatedIn(table: CubicCurves, pressure: number): Saturated {
   const place = placeIn(table, Math.log(pressure))
   return {
     pressure_Pa: pressure,
@@ -188,7 +188,7 @@ function saturatedIn(table: SplineTable, pressure: number): Saturated {
 
 /** dy/dx at the nodes, from the splines of both over their index. */
 function slope(y: Float64Array, x: Float64Array): Float64Array {
-  const table = splineTable(0, y.length - 1, [y, x])
+  const table = cubicCurves(0, y.length - 1, [y, x])
   return y.map((_, i) => {
     const [a, b] = [placeIn(table, i - 1e-3), placeIn(table, i + 1e-3)]
     return (interpolate(table, 0, b) - interpolate(table, 0, a)) / (interpolate(table, 1, b) - interpolate(table, 1, a))
@@ -198,8 +198,8 @@ function slope(y: Float64Array, x: Float64Array): Float64Array {
 const INVERSE_NODES = 121
 
 /** The columns over evenly spaced values of a rising quantity, by bisection in its spline. */
-function inverse(rising: Float64Array, columns: readonly Float64Array[]): SplineTable {
-  const table = splineTable(0, rising.length - 1, [rising, ...columns])
+function inverse(rising: Float64Array, columns: readonly Float64Array[]): CubicCurves {
+  const table = cubicCurves(0, rising.length - 1, [rising, ...columns])
   const [first, last] = [rising[0]!, rising.at(-1)!]
   const result = columns.map(() => new Float64Array(INVERSE_NODES))
   for (let i = 0; i < INVERSE_NODES; i++) {
@@ -213,5 +213,5 @@ function inverse(rising: Float64Array, columns: readonly Float64Array[]): Spline
     const place = placeIn(table, (low + high) / 2)
     for (const [c, column] of result.entries()) column[i] = interpolate(table, c + 1, place)
   }
-  return splineTable(first, last, result)
+  return cubicCurves(first, last, result)
 }

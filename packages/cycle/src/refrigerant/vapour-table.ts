@@ -1,8 +1,9 @@
 import { kelvin, ok, type Problem, pascal, type Result } from '@chargewright/quantity'
 import { type Refrigerant, stateAt } from '@chargewright/refrigerant'
-import { type ChebyshevSurface, chebyshevNodes, fillBasis, fitSurface, surfaceAt } from './chebyshev.ts'
+import { Matrix } from 'ml-matrix'
+import { type BicubicSurface, bicubicSurface, evaluate } from './bicubic-surface.ts'
+import { cubicCurves, interpolate, placeIn } from './cubic-curves.ts'
 import type { Saturated } from './properties.ts'
-import { interpolate, placeIn, splineTable } from './spline.ts'
 
 export interface VapourState {
   readonly temperature_K: number
@@ -20,12 +21,10 @@ export interface VapourTable {
   /** Enthalpy and entropy above the dew point at which the table ends, over the share of the way from low to high. */
   readonly enthalpySpan: Span
   readonly entropySpan: Span
-  readonly temperature: ChebyshevSurface
-  readonly lnDensity: ChebyshevSurface
-  readonly entropy: ChebyshevSurface
-  readonly isentropic: ChebyshevSurface
-  readonly rowBasis: Float64Array
-  readonly columnBasis: Float64Array
+  /** Temperature, logarithm of density and entropy, by enthalpy. */
+  readonly states: BicubicSurface
+  /** Enthalpy, by entropy. */
+  readonly isentropes: BicubicSurface
 }
 
 interface Span {
@@ -33,8 +32,8 @@ interface Span {
   readonly rise: number
 }
 
-const ROWS = 13
-const COLUMNS = 6
+const ROWS = 25
+const COLUMNS = 11
 const SAMPLES = 13
 /** A discharge gas hotter than this above its dew point has long tripped its compressor. */
 const SPAN_K = 120
@@ -47,15 +46,13 @@ export function vapourTable(
   low: number,
   high: number,
 ): Result<VapourTable, Problem> {
-  const rows = Array.from(chebyshevNodes(ROWS), (x) => saturated(Math.exp(low + 0.5 * (x + 1) * (high - low))))
+  const share = Float64Array.from({ length: ROWS }, (_, i) => i / (ROWS - 1))
   const sampled: Isobar[] = []
-  for (const at of rows) {
-    const samples = isobar(refrigerant, at)
+  for (const x of share) {
+    const samples = isobar(refrigerant, saturated(Math.exp(low + x * (high - low))))
     if (!samples.ok) return samples
     sampled.push(samples.value)
   }
-  const share = chebyshevNodes(ROWS).map((x) => 0.5 * (x + 1))
-  const along = chebyshevNodes(COLUMNS).map((y) => 0.5 * (y + 1))
   const enthalpySpan = spanWithin(
     share,
     sampled.map(({ enthalpy }) => enthalpy.at(-1)!),
@@ -64,58 +61,67 @@ export function vapourTable(
     share,
     sampled.map(({ entropy }) => entropy.at(-1)!),
   )
-  const surface = (over: 'enthalpy' | 'entropy', of: keyof Isobar, { atLow, rise }: Span) =>
-    fitSurface(ROWS, COLUMNS, (i, j) => {
-      const wanted = along[j]! * (atLow + rise * share[i]!)
-      return inverted(sampled[i]!, over, of, wanted) / along[j]!
-    })
+  const over = (coordinate: 'enthalpy' | 'entropy', quantity: keyof Isobar, { atLow, rise }: Span) => {
+    const matrix = Matrix.zeros(ROWS, COLUMNS)
+    for (const [i, line] of sampled.entries()) {
+      for (let j = 0; j < COLUMNS; j++) {
+        const along = Math.max(j / (COLUMNS - 1), NEAREST_SHARE)
+        const wanted = along * (atLow + rise * share[i]!)
+        matrix.set(i, j, inverted(line, coordinate, quantity, wanted) / along)
+      }
+    }
+    return matrix
+  }
   return ok({
     low,
     high,
     enthalpySpan,
     entropySpan,
-    temperature: surface('enthalpy', 'superheat', enthalpySpan),
-    lnDensity: surface('enthalpy', 'lnDensity', enthalpySpan),
-    entropy: surface('enthalpy', 'entropy', enthalpySpan),
-    isentropic: surface('entropy', 'enthalpy', entropySpan),
-    rowBasis: new Float64Array(ROWS),
-    columnBasis: new Float64Array(COLUMNS),
+    states: bicubicSurface([
+      over('enthalpy', 'superheat', enthalpySpan),
+      over('enthalpy', 'lnDensity', enthalpySpan),
+      over('enthalpy', 'entropy', enthalpySpan),
+    ]),
+    isentropes: bicubicSurface([over('entropy', 'enthalpy', entropySpan)]),
   })
 }
+
+/** The quotient by the coordinate is taken here instead of at the dew point, where it would be nought by nought. */
+const NEAREST_SHARE = 1e-4
+
+const state = new Float64Array(3)
+const work = new Float64Array(1)
 
 /** Vapour by enthalpy; below the dew point the homogeneous mixture, above the table straight on. */
 export function stateIn(table: VapourTable, at: Saturated, enthalpy: number): VapourState {
   const above = enthalpy - at.vapourEnthalpy_J_kg
   if (above <= 0) return mixture(at, above)
-  const t = locate(table, table.enthalpySpan, at.pressure_Pa, above)
-  const of = (surface: ChebyshevSurface) => t * surfaceAt(surface, table.rowBasis, table.columnBasis)
+  const share = (Math.log(at.pressure_Pa) - table.low) / (table.high - table.low)
+  const t = above / lengthOf(table.enthalpySpan, share)
+  evaluate(table.states, share, t, state)
   return {
-    temperature_K: at.dew_K + of(table.temperature),
-    density_kg_m3: at.vapourDensity_kg_m3 * Math.exp(of(table.lnDensity)),
-    entropy_J_kgK: at.vapourEntropy_J_kgK + of(table.entropy),
+    temperature_K: at.dew_K + t * state[0]!,
+    density_kg_m3: at.vapourDensity_kg_m3 * Math.exp(t * state[1]!),
+    entropy_J_kgK: at.vapourEntropy_J_kgK + t * state[2]!,
   }
 }
 
 export function isentropicIn(table: VapourTable, at: Saturated, entropy: number): number {
   const above = entropy - at.vapourEntropy_J_kgK
   if (above <= 0) return at.vapourEnthalpy_J_kg + at.dew_K * above
-  const t = locate(table, table.entropySpan, at.pressure_Pa, above)
-  return at.vapourEnthalpy_J_kg + t * surfaceAt(table.isentropic, table.rowBasis, table.columnBasis)
+  const share = (Math.log(at.pressure_Pa) - table.low) / (table.high - table.low)
+  const t = above / lengthOf(table.entropySpan, share)
+  evaluate(table.isentropes, share, t, work)
+  return at.vapourEnthalpy_J_kg + t * work[0]!
 }
 
-/** The coordinate across the table, 0 at the dew point; leaves both bases filled for it. */
-function locate(table: VapourTable, { atLow, rise }: Span, pressure: number, above: number): number {
-  const share = (Math.log(pressure) - table.low) / (table.high - table.low)
-  const t = above / (atLow + rise * Math.min(Math.max(share, 0), 1))
-  fillBasis(table.rowBasis, 2 * share - 1)
-  fillBasis(table.columnBasis, 2 * t - 1)
-  return t
-}
+/** How far above the dew point the table reaches. */
+const lengthOf = ({ atLow, rise }: Span, share: number): number => atLow + rise * Math.min(Math.max(share, 0), 1)
 
-/** The widest straight-edged strip that stays within what was sampled; `share` falls from near 1 to near 0. */
+/** The widest straight-edged strip that stays within what was sampled. */
 function spanWithin(share: Float64Array, ends: readonly number[]): Span {
-  const atLow = ends.at(-1)! * 0.98
-  return { atLow, rise: Math.min(...ends.map((end, i) => (end - atLow) / share[i]!)) }
+  const atLow = ends[0]! * 0.98
+  return { atLow, rise: Math.min(...ends.slice(1).map((end, i) => (end - atLow) / share[i + 1]!)) }
 }
 
 function mixture(at: Saturated, below: number): VapourState {
@@ -155,7 +161,7 @@ function isobar(refrigerant: Refrigerant, at: Saturated): Result<Isobar, Problem
 
 /** The value of one quantity where another has a given value, both splines over the sample number. */
 function inverted(line: Isobar, over: keyof Isobar, of: keyof Isobar, wanted: number): number {
-  const table = splineTable(0, SAMPLES - 1, [line[over], line[of]])
+  const table = cubicCurves(0, SAMPLES - 1, [line[over], line[of]])
   let [low, high] = [0, SAMPLES - 1]
   for (let k = 0; k < 50; k++) {
     const middle = (low + high) / 2
