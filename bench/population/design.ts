@@ -41,7 +41,7 @@ export function drawDesign(kind: DeviceKind, random: Random, family: Family): De
   const evaporating = f.at(f.dewPressure(273.15 + Math.min(Math.max(normal(7.6 + fine, 1.2), 4.5), 11)))
   const condensing = f.at(f.dewPressure(RATING.outdoor_K + Math.max(17 - 7.5 * fine + normal(0, 1), 8)))
   const subcooling_K = uniform(3.8, 8)
-  const coilSuperheat_K = kind === 'thermostatic' ? uniform(3.5, 7) : uniform(2, 7)
+  const coilSuperheat_K = kind === 'thermostatic' ? uniform(3.5, 7) : uniform(4, 8.5)
   const suction = f.at(evaporating.p_Pa * uniform(0.965, 0.992))
   const discharge = f.at(condensing.p_Pa * uniform(1.004, 1.02))
   const gain_W_K = uniform(1, 4.5)

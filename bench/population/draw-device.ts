@@ -10,7 +10,7 @@ export function drawDevice(kind: DeviceKind, random: Random, around: Around, flo
   const law = family.deviceLaw ?? drawnLaw
   switch (kind) {
     case 'fixed-orifice':
-      return { kind, law, area: 1, stretch: uniform(0.82, 0.95) }
+      return { kind, law, area: 1, stretch: law === 'late-flash' ? uniform(0.7, 0.88) : uniform(0.85, 0.97) }
     case 'capillary': {
       const massFlux = uniform(2500, 5000)
       return { kind, law, area: flow / massFlux, friction: uniform(25, 60), massFlux, stretch: uniform(0.9, 0.98) }

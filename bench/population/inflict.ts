@@ -62,9 +62,9 @@ export function inflict(unit: Unit, { rated }: Design, kind: Trouble, severity: 
       return { ...unit, compressor: { ...unit.compressor, slip } }
     }
     case 'valve-feeds-too-little':
-      return { ...unit, device: misset(unit, (rate) => -severity * rate, chance(0.4) ? 1 - severity : undefined) }
+      return { ...unit, device: misset(unit, chance(0.4) ? { jammedAt: 1 - severity } : { later_K: 20 * severity }) }
     case 'valve-feeds-too-much':
-      return { ...unit, device: misset(unit, (rate) => severity * rate, chance(0.4) ? 1 + severity : undefined) }
+      return { ...unit, device: misset(unit, chance(0.4) ? { jammedAt: 1 + severity } : { later_K: -12 * severity }) }
   }
 }
 
@@ -73,12 +73,13 @@ function starved(fan: Fan, missing: number, isBlocked: boolean): Fan {
 }
 
 /**
- * A valve with its stem jammed at a share of the opening that rating needs, or with spring or bulb wrong by what opens
- * or shuts it so far at the superheat of the rating. An orifice has neither and stays.
+ * A valve with its stem jammed at a share of the opening that rating needs, or one that opens only at more or already
+ * at less superheat: its spring misset, its bulb loose or short of charge. An orifice has neither and stays.
  */
-function misset({ device }: Unit, by: (rate_Pa: number) => number, jammedAt: number | undefined): Device {
+function misset({ device, fluid }: Unit, how: { readonly jammedAt: number } | { readonly later_K: number }): Device {
   if (device.kind !== 'thermostatic') return device
-  return jammedAt === undefined
-    ? { ...device, stuck_Pa: device.stuck_Pa + by(device.rated * device.rate_Pa) }
-    : { ...device, jammed: device.rated * jammedAt }
+  if ('jammedAt' in how) return { ...device, jammed: device.rated * how.jammedAt }
+  const at = 283
+  const off = fluid.dewPressure(at + how.later_K) - fluid.dewPressure(at)
+  return { ...device, spring_Pa: device.spring_Pa + off }
 }
