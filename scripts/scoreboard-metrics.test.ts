@@ -198,7 +198,7 @@ describe('amounts', () => {
         { truth: over, verdict: said('recover', 0.4, 0.3, 0.5) }, // right, held, 10 % wide
         { truth: over, verdict: said('add', 0.2, 0.1, 0.3) }, // wrong way: only its interval counts, not held
         { truth: lowAir, verdict: said('add', 0.2, 0.1, 0.3) }, // charge is right: no amount to be judged
-        { truth: short(0.2), verdict: { kind: 'add' } }, // names no amount
+        { truth: short(0.2), verdict: ADD }, // names no amount
         { truth: short(0.2), verdict: HOLD },
       ].map(scored),
     )

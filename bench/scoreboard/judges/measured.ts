@@ -15,7 +15,7 @@ export interface Measured {
 
 /** Superheat against dew, subcooling against bubble, each at the pressure read beside it. */
 export function measured({ plate, readings }: Seen): Measured {
-  const at = saturation(plate.refrigerant)
+  const at = propertiesNamed(plate.refrigerant).saturated
   const suction = at(readings.suctionPressure_Pa)
   const liquid = readings.liquidPressure_Pa === undefined ? undefined : at(readings.liquidPressure_Pa)
   const less = (a: number | undefined, b: number | undefined) =>
@@ -23,7 +23,7 @@ export function measured({ plate, readings }: Seen): Measured {
   return {
     evaporating: suction.dew_K,
     superheat: readings.suctionLine_K - suction.dew_K,
-    condensing: liquid?.bubble_K,
+    condensing: liquid?.dew_K,
     subcooling: less(liquid?.bubble_K, readings.liquidLine_K),
     discharge: readings.dischargeLine_K,
     condenserAirRise: less(readings.condenserLeavingAir_K, readings.outdoor_K),
@@ -31,9 +31,10 @@ export function measured({ plate, readings }: Seen): Measured {
   }
 }
 
-function saturation(name: string): Properties['saturated'] {
+/** The tables of a refrigerant that the population draws; made once. */
+export function propertiesNamed(name: string): Properties {
   const found = findRefrigerant(name)
   const tables = found.ok ? propertiesOf(found.value) : found
   if (!tables.ok) throw new Error(`no tables for ${name}`)
-  return tables.value.saturated
+  return tables.value
 }

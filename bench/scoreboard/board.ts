@@ -1,0 +1,63 @@
+import { SHIPPED } from './judges/our-diagnosis.ts'
+import { type Figures, figures } from './metrics/figures.ts'
+import { type ReliabilityBin, reliability } from './metrics/reliability.ts'
+import { type RiskAtCoverage, riskCoverage } from './metrics/risk-coverage.ts'
+import type { Scored } from './metrics/scored.ts'
+import type { Progress } from './run/in-parallel.ts'
+import { judged, scoreJobs } from './run/judged.ts'
+import type { ScoredByAll } from './run/score-cases.ts'
+
+/** All judges on the same cases. */
+export interface Board {
+  readonly seed: number
+  readonly judges: readonly JudgeOnBoard[]
+}
+
+export interface JudgeOnBoard {
+  readonly name: string
+  /** Single faults and sound systems of the unseen half: what the aims are about. */
+  readonly main: Figures
+  readonly groups: readonly { readonly title: string; readonly figures: Figures }[]
+  readonly curve: readonly RiskAtCoverage[]
+  readonly reliability: readonly ReliabilityBin[]
+}
+
+/** @param unseen cases of the unseen half per device; the seen half is drawn a quarter as large, to compare */
+export async function board(unseen: number, seed: number, progress: Progress): Promise<Board> {
+  const jobs = [
+    ...scoreJobs({ half: 'unseen', grounds: SHIPPED }, unseen, seed),
+    ...scoreJobs({ half: 'seen', grounds: SHIPPED }, Math.ceil(unseen / 4), seed),
+  ]
+  const all = await judged(jobs, progress)
+  return { seed, judges: Object.keys(all[0]!.verdicts).map((name) => onBoard(name, all)) }
+}
+
+function onBoard(name: string, all: readonly ScoredByAll[]): JudgeOnBoard {
+  const scored: readonly Scored[] = all.map((each) => ({ case: each.case, verdict: each.verdicts[name]! }))
+  const unseen = scored.filter((s) => s.case.half === 'unseen')
+  const single = unseen.filter(isSingle)
+  const of = <K extends string>(key: (s: Scored) => K) =>
+    [...new Set(single.map(key))].toSorted().map((title) => ({
+      title,
+      figures: figures(single.filter((s) => key(s) === title)),
+    }))
+  return {
+    name,
+    main: figures(single),
+    groups: [
+      ...of((s) => s.case.plate.device),
+      ...of((s) => s.case.plate.refrigerant),
+      ...of((s) => s.case.truth.troubles[0]?.kind ?? 'sound'),
+      { title: 'two faults', figures: figures(unseen.filter((s) => !isSingle(s))) },
+      { title: 'seen half', figures: figures(scored.filter((s) => s.case.half === 'seen' && isSingle(s))) },
+    ],
+    curve: thinned(riskCoverage(single)),
+    reliability: reliability(single),
+  }
+}
+
+const isSingle = ({ case: { truth } }: Scored): boolean => truth.troubles.length < 2
+
+/** A curve that the file can hold: two hundred points, and the last. */
+const thinned = (curve: readonly RiskAtCoverage[]): readonly RiskAtCoverage[] =>
+  curve.filter((_, i) => i === curve.length - 1 || i % Math.ceil(curve.length / 200) === 0)
