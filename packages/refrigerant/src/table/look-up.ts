@@ -43,7 +43,8 @@ export function lookUp(table: PropertyTable, pressure: number, enthalpy: number,
     out.region = 'two-phase'
     out.temperature_K = bubble + z * (dew - bubble)
     out.quality = z
-    const share = table.dome ? z * domeOver(table.dome, down, rows, z, out) : z
+    const { dome } = table
+    const share = dome ? z * domeOver(dome, down / dome.every, (rows - 1) / dome.every, z, out) : z
     // 1/ρ = v_l + share·(v_v − v_l), times p and ρ_l, which leaves one division.
     out.density_kg_m3 = (pressure * rhoL) / (pressure + share * (pvV * rhoL - pressure))
     return true
@@ -83,16 +84,15 @@ export function lookUp(table: PropertyTable, pressure: number, enthalpy: number,
   return true
 }
 
-/** Adds the departures at z from the straight line to T and quality, and returns the factor of the volume's. */
-function domeOver(dome: Surface, downTable: number, tableRows: number, z0: number, out: TableState): number {
-  const down = downTable / dome.every
-  const row = cell(down, (tableRows - 1) / dome.every)
+/** Adds to T and quality their departures from the straight line, and returns the factor by which that of v bends. */
+function domeOver(dome: Surface, down: number, cells: number, share: number, out: TableState): number {
+  const row = cell(down, cells)
   const t = down - row
   const a = outer(1 - t)
   const b = inner(t)
   const c = inner(1 - t)
   const d = outer(t)
-  const across = columnPlace(dome, z0, 1)
+  const across = columnPlace(dome, share, 1)
   const column = cell(across, dome.columns - 1)
   const u = across - column
   const w = outer(1 - u)
