@@ -19,6 +19,7 @@ export {
   observationKind,
 } from './observation-kind.ts'
 export { INSTRUMENT_IDS, type InstrumentId, type InstrumentSort, instrumentSort } from './plain-instrument.ts'
+export { readInstrument } from './read-instrument.ts'
 export { doubtReading } from './reading.ts'
 export { READING_IDS, type ReadingId, type ReadingKind, readingKind, STATIONS, type StationId } from './reading-kind.ts'
 export { runningWait } from './running-wait.ts'

@@ -2,6 +2,7 @@ import { type Dimension, format, type UnitPreference } from '@chargewright/quant
 import { useSignal } from '@preact/signals'
 import { useRef } from 'preact/hooks'
 import { understand } from '../session/understand.ts'
+import { afterPress } from './after-press.ts'
 import { EntryKeys } from './entry-keys.tsx'
 import { isTouched, useKeypad } from './keypad-field.ts'
 
@@ -31,9 +32,11 @@ export function EntryBlank({ id, label, accepts, units, example, before, text, t
       onFocusIn={() => {
         focused.value = true
       }}
-      onFocusOut={() => {
-        focused.value = false
-      }}
+      onFocusOut={({ currentTarget }) =>
+        afterPress(() => {
+          focused.value = currentTarget.contains(document.activeElement)
+        })
+      }
     >
       <label class="form-label" for={id}>
         {label}

@@ -2,6 +2,7 @@ import { describeProblem, type Problem, type UnitPreference } from '@chargewrigh
 import type { EventOf, Fact, LogEntry } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { type FactInWords, factInWords } from '../session/fact-in-words.ts'
+import { instrumentInWords } from '../session/instruments.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { UNDONE } from '../session/undo.ts'
@@ -43,6 +44,7 @@ export function LogLine({ entry, problems, units, correct }: Props) {
         {open.value && (
           <div class="log-open">
             {by !== undefined && <p>Entered by {by}</p>}
+            {'instrument' in entered && entered.instrument && <p>Read with: {instrumentInWords(entered.instrument)}</p>}
             {corrections.map((correction) => (
               <p key={correction.id}>
                 <time dateTime={correction.at}>{timeInWords(correction.at)}</time>{' '}

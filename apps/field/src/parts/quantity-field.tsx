@@ -13,6 +13,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks'
 import type { Kept } from '../session/session.ts'
 import { namesItsUnit, shownQuantity } from '../session/shown-quantity.ts'
 import { understand } from '../session/understand.ts'
+import { afterPress } from './after-press.ts'
 import { EntryKeys } from './entry-keys.tsx'
 import { EntryMessage } from './entry-message.tsx'
 import { isTouched, useKeypad } from './keypad-field.ts'
@@ -88,14 +89,19 @@ export function QuantityField(props: Props) {
       data-kept={kept !== undefined}
       data-outdated={outdated}
       data-focused={focused.value}
-      onFocusIn={() => {
-        focused.value = true
+      onFocusIn={({ target }) => {
+        focused.value = target === input.current
+        if (!focused.value) void field.commit()
       }}
       onFocusOut={(event) => {
+        const entry = event.currentTarget
         const isStaying = input.current?.dataset.staying !== undefined
-        if (isStaying || event.currentTarget.contains(event.relatedTarget as Node | null)) return
-        focused.value = false
-        void field.commit()
+        if (isStaying || entry.contains(event.relatedTarget as Node | null)) return
+        afterPress(() => {
+          if (entry.contains(document.activeElement)) return
+          focused.value = false
+          void field.commit()
+        })
       }}
     >
       <label class="entry-label" for={id}>
@@ -113,7 +119,7 @@ export function QuantityField(props: Props) {
           autoCapitalize="off"
           spellcheck={false}
           enterKeyHint="next"
-          aria-describedby={`${id}-unit ${id}-says`}
+          aria-describedby={`${id}-unit ${id}-within ${id}-says`}
           aria-invalid={field.trouble.value !== undefined}
           value={text}
           onFocus={({ currentTarget: blank }) => {
@@ -130,8 +136,13 @@ export function QuantityField(props: Props) {
             next()
           }}
         />
-        <span class="entry-unit" id={`${id}-unit`}>
-          {namesItsUnit(text) ? '' : value.unit}
+        <span class="entry-unit">
+          <span id={`${id}-unit`}>{namesItsUnit(text) ? '' : value.unit}</span>
+          {value.within !== undefined && draft === undefined && !focused.value && (
+            <span class="entry-within" id={`${id}-within`}>
+              ± {value.within}
+            </span>
+          )}
         </span>
       </div>
       <div class="entry-says" id={`${id}-says`}>

@@ -15,6 +15,7 @@ import { ChartForm } from './chart-form.tsx'
 import { ChoiceField } from './choice-field.tsx'
 import { QuantityField } from './quantity-field.tsx'
 import { RefrigerantField } from './refrigerant-field.tsx'
+import { SiteAltitude } from './site-altitude.tsx'
 import { TextField } from './text-field.tsx'
 
 interface Props {
@@ -62,7 +63,11 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
       const read = understand(example, { label, accepts }, units)
       const shown = read.ok ? quantityInWords(read.value.quantity, units) : example
       const figure = { id, label, accepts, units, remark, clear, absent: `for example ${shown}` }
-      return <QuantityField {...figure} kept={figures[name]} keep={choose} />
+      return (
+        <QuantityField {...figure} kept={figures[name]} keep={choose}>
+          {name === 'elevation' && <SiteAltitude units={units} keep={choose} />}
+        </QuantityField>
+      )
     }
   }
 }

@@ -3,6 +3,7 @@ import type { Preferences } from '../session/preference.ts'
 import type { Keeping } from '../session/session.ts'
 import { visitFileOf } from '../session/visit-file-of.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
+import { DeviceSettings } from './device-settings.tsx'
 import { DeviceSwitches } from './device-switches.tsx'
 import { download } from './download.ts'
 import { KeptState } from './kept-state.tsx'
@@ -27,6 +28,7 @@ export function VisitTools({ stored, name, units, keeping, preferences }: Props)
         Export
       </button>
       <KeptState keeping={keeping} />
+      <DeviceSettings preferences={preferences} />
     </div>
   )
 }

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals'
 import { DevicePromises } from '../parts/device-promises.tsx'
+import { DeviceSettings } from '../parts/device-settings.tsx'
 import { DeviceSwitches } from '../parts/device-switches.tsx'
 import { FilePicker } from '../parts/file-picker.tsx'
 import { KeptState } from '../parts/kept-state.tsx'
@@ -62,6 +63,7 @@ export function StartScreen({ session, preferences, device }: Props) {
         )}
         <VisitList visits={own} />
         <DevicePromises device={device} />
+        <DeviceSettings preferences={preferences} />
         <KeptState keeping={session.keeping.value} />
         {demo.length > 0 && (
           <section aria-labelledby="demo">

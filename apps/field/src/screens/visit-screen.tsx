@@ -20,6 +20,7 @@ import { VisitLog } from '../parts/visit-log.tsx'
 import { VisitTools } from '../parts/visit-tools.tsx'
 import { besideReadings } from '../session/beside-readings.ts'
 import { quantityInWords } from '../session/in-words.ts'
+import { withInstrument } from '../session/instruments.ts'
 import type { Preferences } from '../session/preference.ts'
 import { remarks } from '../session/remarks.ts'
 import type { Session } from '../session/session.ts'
@@ -45,7 +46,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
   const units = preferences.units.value
   const asked = new Set(assessment?.finding.next.map(({ entry }) => entry.what))
   const { facts } = visit.system
-  const record = (fact: Fact) => session.record(stored.id, fact)
+  const record = (fact: Fact) => session.record(stored.id, withInstrument(fact, preferences.instruments.value))
   const showEntry = (eventId: string) => {
     const entry = visit.log.find(({ id }) => id === eventId)
     if (entry) reveal(logLineId(entry.position))

@@ -1,13 +1,23 @@
 import { INCH_POUND, METRIC, type UnitPreference } from '@chargewright/quantity'
-import { computed, type ReadonlySignal, signal } from '@preact/signals'
+import type { Instrument, InstrumentId } from '@chargewright/visit'
+import { computed, type ReadonlySignal } from '@preact/signals'
+import { type MyInstruments, readInstruments } from './instruments.ts'
+import { type Shelf, shelved } from './shelved.ts'
+import { type ChosenQuantity, type OwnUnits, readOwnUnits, withOwnUnits } from './unit-choices.ts'
 
-/** How this device shows things: kept here, part of no visit. */
+/** How this device shows things and what its owner measures with: kept here, part of no visit. */
 export interface Preferences {
   readonly unitSystem: ReadonlySignal<UnitSystem>
+  /** The units of the system, and what was chosen apart from it. */
   readonly units: ReadonlySignal<UnitPreference>
   readonly theme: ReadonlySignal<Theme>
+  readonly instruments: ReadonlySignal<MyInstruments>
   readonly turnUnits: () => void
+  /** Chooses the unit of one quantity apart from the system that is turned on now. */
+  readonly chooseUnit: (of: ChosenQuantity, choice: string) => void
   readonly turnTheme: () => void
+  /** Without one, a plain instrument is assumed again. */
+  readonly setInstrument: (id: InstrumentId, instrument: Instrument | undefined) => void
 }
 
 export const UNIT_SYSTEMS = {
@@ -19,37 +29,31 @@ export type UnitSystem = keyof typeof UNIT_SYSTEMS
 export const THEMES = { outdoor: 'Outdoor', dim: 'Dim room' } as const
 export type Theme = keyof typeof THEMES
 
-/** The part of the browser's own store that is needed. It may refuse, even to be named; that costs the preference. */
-type Shelf = Pick<Storage, 'getItem' | 'setItem'>
-
 export function preferences(shelf: () => Shelf): Preferences {
-  const unitSystem = kept(shelf, 'chargewright.units', ['inch-pound', 'metric'] as const)
-  const theme = kept(shelf, 'chargewright.theme', ['outdoor', 'dim'] as const)
+  const unitSystem = shelved(shelf, 'chargewright.units', (kept) => (kept === 'metric' ? 'metric' : 'inch-pound'))
+  const theme = shelved(shelf, 'chargewright.theme', (kept) => (kept === 'dim' ? 'dim' : 'outdoor'))
+  const own: Readonly<Record<UnitSystem, ReturnType<typeof shelved<OwnUnits>>>> = {
+    'inch-pound': shelved(shelf, 'chargewright.own-units.inch-pound', readOwnUnits),
+    metric: shelved(shelf, 'chargewright.own-units.metric', readOwnUnits),
+  }
+  const instruments = shelved(shelf, 'chargewright.instruments', readInstruments)
   return {
     unitSystem: unitSystem.value,
-    units: computed(() => UNIT_SYSTEMS[unitSystem.value.value].units),
+    units: computed(() => {
+      const system = unitSystem.value.value
+      return withOwnUnits(UNIT_SYSTEMS[system].units, own[system].value.value)
+    }),
     theme: theme.value,
-    turnUnits: unitSystem.turn,
-    turnTheme: theme.turn,
+    instruments: instruments.value,
+    turnUnits: () => unitSystem.set(unitSystem.value.value === 'metric' ? 'inch-pound' : 'metric'),
+    chooseUnit: (of, choice) => {
+      const { value, set } = own[unitSystem.value.value]
+      set({ ...value.value, [of]: choice })
+    },
+    turnTheme: () => theme.set(theme.value.value === 'dim' ? 'outdoor' : 'dim'),
+    setInstrument: (id, instrument) => {
+      const { [id]: _, ...others } = instruments.value.value
+      instruments.set(instrument ? { ...others, [id]: instrument } : others)
+    },
   }
-}
-
-function kept<Choice extends string>(shelf: () => Shelf, key: string, choices: readonly [Choice, Choice]) {
-  const read = (): Choice => {
-    try {
-      return choices.find((choice) => choice === shelf().getItem(key)) ?? choices[0]
-    } catch {
-      return choices[0]
-    }
-  }
-  const value = signal<Choice>(read())
-  const turn = () => {
-    value.value = value.value === choices[0] ? choices[1] : choices[0]
-    try {
-      shelf().setItem(key, value.value)
-    } catch {
-      // Shown all the same; it will have to be chosen again next time.
-    }
-  }
-  return { value, turn }
 }
