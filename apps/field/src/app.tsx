@@ -1,6 +1,7 @@
 import { type ReadonlySignal, useSignal } from '@preact/signals'
 import type { ComponentType } from 'preact'
 import { useEffect } from 'preact/hooks'
+import { DraftKey } from './chart-entry/draft-key.ts'
 import { download } from './parts/download.ts'
 import { Guard } from './parts/guard.tsx'
 import { StartScreen } from './screens/start-screen.tsx'
@@ -49,7 +50,9 @@ export function App({ route: { value: route }, session, preferences, device }: P
   if (!stored) return <NotHere />
   return (
     <Guard key={stored.id} fallback={<Unreadable stored={stored} />}>
-      <Visit.value stored={stored} session={session} preferences={preferences} />
+      <DraftKey.Provider value={stored.id}>
+        <Visit.value stored={stored} session={session} preferences={preferences} />
+      </DraftKey.Provider>
     </Guard>
   )
 }

@@ -8,10 +8,10 @@ import {
   type System,
   type SystemStatement,
 } from '@chargewright/visit'
+import { ChartEntryPlace } from '../chart-entry/chart-entry-place.tsx'
 import { quantityInWords } from '../session/in-words.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
-import { ChartForm } from './chart-form.tsx'
 import { ChoiceField } from './choice-field.tsx'
 import { QuantityField } from './quantity-field.tsx'
 import { RefrigerantField } from './refrigerant-field.tsx'
@@ -57,7 +57,7 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
       return <ChoiceField {...{ id, label, chosen }} choices={YES_NO} absent="" choose={answer} />
     }
     case 'makersChart':
-      return <ChartForm id={id} chart={facts.makersChart} remark={remark} state={state} />
+      return <ChartEntryPlace id={id} chart={facts.makersChart} remark={remark} state={state} />
     default: {
       const { accepts, example } = figureKind(name)
       const read = understand(example, { label, accepts }, units)

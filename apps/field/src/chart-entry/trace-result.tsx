@@ -1,0 +1,28 @@
+import { FigureTable } from '../parts/picture-figure.tsx'
+import type { Traced } from './trace.ts'
+
+/** The grid that the taps make, to be checked before it is kept. */
+export function TraceResult({ found: { chart, apart } }: { readonly found: Traced }) {
+  const { unit, indoor, outdoorTemperatures, indoorTemperatures, superheat } = chart
+  return (
+    <section class="trace-result" aria-label="The grid so far">
+      <p>
+        Hold the drawn curves against the photo. The grid passes every tap within{' '}
+        <strong>
+          {apart.toFixed(1)} {unit}
+        </strong>
+        .
+      </p>
+      <FigureTable
+        head={[
+          `outdoor, ${unit}`,
+          ...indoorTemperatures.map((value) => `${value} ${indoor === 'wet-bulb' ? 'wet bulb' : 'dry bulb'}`),
+        ]}
+        rows={superheat.map((row, i) => [
+          String(outdoorTemperatures[i]),
+          ...row.map((value) => value?.toString() ?? '—'),
+        ])}
+      />
+    </section>
+  )
+}
