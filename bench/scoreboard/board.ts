@@ -1,8 +1,9 @@
 import { SHIPPED } from './judges/our-diagnosis.ts'
 import { type Figures, figures } from './metrics/figures.ts'
+import { type Quantile, quantile } from './metrics/quantile.ts'
 import { type ReliabilityBin, reliability } from './metrics/reliability.ts'
 import { type RiskAtCoverage, riskCoverage } from './metrics/risk-coverage.ts'
-import type { Scored } from './metrics/scored.ts'
+import { isAnswered, type Scored } from './metrics/scored.ts'
 import type { Progress } from './run/in-parallel.ts'
 import { judged, scoreJobs } from './run/judged.ts'
 import type { ScoredByAll } from './run/score-cases.ts'
@@ -11,6 +12,7 @@ import type { ScoredByAll } from './run/score-cases.ts'
 export interface Board {
   readonly seed: number
   readonly judges: readonly JudgeOnBoard[]
+  readonly asked: WhenAsking
 }
 
 export interface JudgeOnBoard {
@@ -22,6 +24,13 @@ export interface JudgeOnBoard {
   readonly reliability: readonly ReliabilityBin[]
 }
 
+/** Ours with readings handed out one by one, on request: how many it takes, and how the answers then are. */
+export interface WhenAsking {
+  /** Values in hand when it answered, weather included. */
+  readonly readings: Quantile | undefined
+  readonly figures: Figures
+}
+
 /** @param unseen cases of the unseen half per device; the seen half is drawn a quarter as large, to compare */
 export async function board(unseen: number, seed: number, progress: Progress): Promise<Board> {
   const jobs = [
@@ -29,7 +38,7 @@ export async function board(unseen: number, seed: number, progress: Progress): P
     ...scoreJobs({ half: 'seen', grounds: SHIPPED }, Math.ceil(unseen / 4), seed),
   ]
   const all = await judged(jobs, progress)
-  return { seed, judges: Object.keys(all[0]!.verdicts).map((name) => onBoard(name, all)) }
+  return { seed, judges: Object.keys(all[0]!.verdicts).map((name) => onBoard(name, all)), asked: whenAsking(all) }
 }
 
 function onBoard(name: string, all: readonly ScoredByAll[]): JudgeOnBoard {
@@ -53,6 +62,21 @@ function onBoard(name: string, all: readonly ScoredByAll[]): JudgeOnBoard {
     ],
     curve: thinned(riskCoverage(single)),
     reliability: reliability(single),
+  }
+}
+
+function whenAsking(all: readonly ScoredByAll[]): WhenAsking {
+  const asked = all.flatMap((each) => {
+    const one = each.asked
+    return one && each.case.half === 'unseen' ? [{ case: each.case, verdict: one.verdict, readings: one.readings }] : []
+  })
+  const single = asked.filter(isSingle)
+  return {
+    readings: quantile(
+      single.filter(isAnswered).map(({ readings }) => readings),
+      0.5,
+    ),
+    figures: figures(single),
   }
 }
 

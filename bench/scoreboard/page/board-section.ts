@@ -1,15 +1,16 @@
-import type { Board, JudgeOnBoard } from '../board.ts'
+import type { Board, JudgeOnBoard, WhenAsking } from '../board.ts'
 import { AIMS, AMOUNT_AIMS } from '../metrics/aims.ts'
 import { RATE_NAMES, RATES } from '../metrics/rates.ts'
 import { percent, table, written, writtenQuantile } from './write.ts'
 
 /** The judges side by side, then ours by group. */
-export function boardSection({ judges, seed }: Board): string {
+export function boardSection({ judges, asked, seed }: Board): string {
   const ours = judges.at(-1)!
   return [
     `Seed ${seed}; ${ours.main.cases} cases with one fault or none, unseen half. Per cent, with exact 95 % intervals.`,
     mainTable(judges),
     amountTable(judges),
+    askedTable(asked),
     `![Wrong answers over the share of cases answered](scoreboard/risk-coverage.svg)`,
     `![Stated probability against how often it was right](scoreboard/calibration.svg)`,
     `### ${ours.name}: how far its probability can be believed`,
@@ -53,6 +54,28 @@ function amountTable(judges: readonly JudgeOnBoard[]): string {
     ],
   )
 }
+
+const askedTable = ({ readings, figures }: WhenAsking): string =>
+  table(
+    [
+      'readings handed out one by one, on request',
+      'cases',
+      'values in hand at the answer, median',
+      'no answer',
+      'false alarm',
+      'harmful act',
+    ],
+    [
+      [
+        'diagnosis and decision',
+        String(figures.cases),
+        readings ? `${readings.value} (${readings.low} to ${readings.high})` : '–',
+        written(figures.rates.noAnswer),
+        written(figures.rates.falseAlarm),
+        written(figures.rates.harmfulAct),
+      ],
+    ],
+  )
 
 const reliabilityTable = ({ reliability }: JudgeOnBoard): string =>
   table(

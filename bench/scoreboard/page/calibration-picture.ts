@@ -25,8 +25,8 @@ export function calibrationPicture(name: string, bins: readonly ReliabilityBin[]
         stroke: palette.ink,
         'stroke-width': STROKE.line * text,
       }),
-      label(String(bin.of), dot.x - 0.6 * text, dot.y + 0.35 * text, sheet, {
-        anchor: 'end',
+      label(String(bin.of), dot.x, high.y - 0.35 * text, sheet, {
+        anchor: 'middle',
         onPaper: true,
         fill: palette.soft,
       }),

@@ -6,6 +6,7 @@ import type { Grounds } from '../judges/our-diagnosis.ts'
 import type { Scored } from '../metrics/scored.ts'
 import type { Verdict } from '../verdict.ts'
 import { answer } from './answer.ts'
+import { type Asked, asking } from './asking.ts'
 
 /** So many cases of one kind, to be drawn and judged by all. */
 export interface ScoreJob {
@@ -21,12 +22,20 @@ export interface ScoreJob {
 export interface ScoredByAll {
   readonly case: Scored['case']
   readonly verdicts: Readonly<Record<string, Verdict>>
+  /** Ours where the readings were handed out one by one as asked for; of one case in four, for it takes long. */
+  readonly asked?: Asked
 }
+
+const ASKED_EVERY = 4
 
 answer((job: ScoreJob): readonly ScoredByAll[] => {
   const all = judges(job.grounds)
-  return [...drawCases(job)].map(({ half, plate, readings, truth }) => ({
-    case: { half, plate, truth },
-    verdicts: Object.fromEntries(all.map(({ name, judge }) => [name, judge({ plate, readings })])),
-  }))
+  return [...drawCases(job)].map(({ half, plate, readings, truth }, i) => {
+    const seen = { plate, readings }
+    return {
+      case: { half, plate, truth },
+      verdicts: Object.fromEntries(all.map(({ name, judge }) => [name, judge(seen)])),
+      ...(i % ASKED_EVERY === 0 ? { asked: asking(all.at(-1)!, seen) } : {}),
+    }
+  })
 })
