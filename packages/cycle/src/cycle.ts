@@ -72,7 +72,6 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
     voidFraction,
     tube,
   )
-  const stored = system.receiver && receiver(system.receiver, condensing, hot.liquidShare)
   const liquid = liquidLine(
     system.liquidLine,
     properties,
@@ -84,7 +83,14 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
   )
   const outlet = properties.vapour(evaporating, line.evaporatorOutletEnthalpy_J_kg)
   const superheat = outlet.temperature_K - evaporating.dew_K
-  const metered = deviceFlow(system.device, properties, liquid.inlet, evaporating.pressure_Pa, superheat)
+  const metered = deviceFlow(
+    system.device,
+    properties,
+    liquid.inlet,
+    evaporating.pressure_Pa,
+    superheat,
+    flow / health.deviceShare,
+  )
   const cold = evaporator(
     system.evaporator,
     evaporating,
@@ -100,9 +106,8 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
 
   const carried = suction.vapourEnthalpy_J_kg - suctionEnthalpy_J_kg
   const liquidShare = carried / (suction.vapourEnthalpy_J_kg - suction.liquidEnthalpy_J_kg)
-  const charge_kg =
+  const elsewhere_kg =
     hot.charge_kg +
-    (stored?.charge_kg ?? 0) +
     liquid.charge_kg +
     cold.charge_kg +
     line.charge_kg +
@@ -110,6 +115,9 @@ export function cycle(system: System, at: Conditions, health: Health, unknowns: 
     inventory.dischargeVolume_m3 * condensing.vapourDensity_kg_m3 +
     inventory.shellVolume_m3 * drawn.density_kg_m3 +
     inventory.offset_kg
+  const stored =
+    system.receiver && receiver(system.receiver, condensing, hot.liquidShare, health.charge_kg - elsewhere_kg)
+  const charge_kg = elsewhere_kg + (stored?.charge_kg ?? 0)
 
   return {
     suction,

@@ -8,9 +8,6 @@ export const smoothMax = (a: number, b: number, width: number): number => b + po
 
 export const smoothMin = (a: number, b: number, width: number): number => a - positivePart(a - b, width)
 
-/** Between 0 and 1, ½ at z = 0, with algebraic tails: far away it still has a slope to come back by. */
-export const smoothStep = (z: number, width: number): number => 0.5 * (1 + z / Math.sqrt(z * z + width * width))
-
 /** z held between 0 and 1, both corners rounded. */
 export const unitClamp = (z: number, width: number): number => positivePart(z, width) - positivePart(z - 1, width)
 

@@ -37,25 +37,27 @@ export interface NoSolution {
 /**
  * The steady state of a system with its charge.
  *
- * Attempts in order: the caller's start (a neighbouring solution), the rated state moved with the weather, the same
- * with a receiver whose level gives way more softly, then a walk from the rated state in which weather, charge and
- * faults come on together.
+ * Attempts in order: the caller's start (a neighbouring solution), the rated state moved with the weather, then a walk
+ * from the rated state in which weather, charge and faults come on together. A search that a large charge took
+ * above every pressure asks first whether that charge fits at all.
  */
 export function solve(system: System, at: Conditions, health: Health, start?: Unknowns): Solution {
   let iterations = 0
   let last: NewtonResult | undefined
-  const attempt: Attempt = (from, conditions = at, state = health, of = system) => {
-    last = newton((x) => residuals(of, conditions, state, x), scaled(from), STEP_CAP)
+  const attempt: Attempt = (from, conditions = at, state = health) => {
+    last = newton((x) => residuals(system, conditions, state, x), scaled(from), STEP_CAP)
     iterations += last.iterations
     return last.converged && inTables(system, last.x) ? unscaled(last.x) : undefined
   }
   const moved = movedWithWeather(system, at, health)
-  const found =
-    (start && attempt(start)) ??
-    attempt(moved) ??
-    softly(system, moved, at, health, attempt) ??
-    walk(system, at, health, attempt)
-  if (found) return steady(system, at, health, found, iterations)
+  const near = (start && attempt(start)) ?? attempt(moved)
+  if (near) return steady(system, at, health, near, iterations)
+  const wentTooHigh = Math.exp(last!.x[1]) > system.properties.range.max_Pa
+  const mayNotFit = wentTooHigh && health.charge_kg > system.rated.charge_kg
+  const early = mayNotFit ? overfull(system, at, health, moved, iterations) : undefined
+  if (early) return early
+  const walked = walk(system, at, health, attempt)
+  if (walked) return steady(system, at, health, walked, iterations)
   return overfull(system, at, health, moved, iterations) ?? noSolution(last!, iterations)
 }
 
@@ -80,26 +82,7 @@ export function tangentAt(
   }
 }
 
-type Attempt = (from: Unknowns, at?: Conditions, health?: Health, system?: System) => Unknowns | undefined
-
-/** A receiver's level as a slope over half the condenser, then over less and less. */
-function softly(
-  system: System,
-  from: Unknowns,
-  at: Conditions,
-  health: Health,
-  attempt: Attempt,
-): Unknowns | undefined {
-  const { receiver } = system
-  if (!receiver) return undefined
-  let reached: Unknowns | undefined = from
-  for (let seal = SOFTEST_SEAL; reached && seal > receiver.seal; seal /= 4) {
-    reached = attempt(reached, at, health, { ...system, receiver: { ...receiver, seal } })
-  }
-  return reached && attempt(reached)
-}
-
-const SOFTEST_SEAL = 0.5
+type Attempt = (from: Unknowns, at?: Conditions, health?: Health) => Unknowns | undefined
 
 /** Assembles the answer for unknowns that are known to solve the cycle. */
 function steady(system: System, at: Conditions, health: Health, unknowns: Unknowns, iterations: number): SteadyState {

@@ -43,12 +43,16 @@ export function zivi(densityRatio: number): VoidLaw {
   return (x) => 1 / (1 + ((1 - x) / x) * slipped)
 }
 
-/** @source Baroczy 1965 in the form of Butterworth 1975, REMEMBERED */
+/**
+ * 1/(1 + ((1 − x)/x)^0.74 (ρg/ρf)^0.65 (µf/µg)^0.13), its powers by logarithms: a power costs as much as three of them.
+ *
+ * @source Baroczy 1965 in the form of Butterworth 1975, REMEMBERED
+ */
 function baroczy(at: Saturated): VoidLaw {
   const densities = at.vapourDensity_kg_m3 / at.liquidDensity_kg_m3
   const viscosities = at.liquidViscosity_Pas / at.vapourViscosity_Pas
-  const factor = densities ** 0.65 * viscosities ** 0.13
-  return (x) => 1 / (1 + ((1 - x) / x) ** 0.74 * factor)
+  const lnFactor = 0.65 * Math.log(densities) + 0.13 * Math.log(viscosities)
+  return (x) => 1 / (1 + Math.exp(0.74 * Math.log((1 - x) / x) + lnFactor))
 }
 
 /** @source Rouhani and Axelsson 1970, drift flux with C0 = 1 + 0.12(1 − x), REMEMBERED */

@@ -8,7 +8,7 @@ import { compressor, type MappedCompressor } from './compressor.ts'
 import { condenser } from './condenser.ts'
 import { evaporator } from './evaporator.ts'
 import { liquidLine } from './liquid-line.ts'
-import { receiver, SEAL } from './receiver.ts'
+import { receiver } from './receiver.ts'
 import { suctionLine } from './suction-line.ts'
 
 const properties = tables('R-410A')
@@ -195,9 +195,14 @@ describe('lines and vessels', () => {
   })
 
   it('[limit] a receiver is empty while vapour enters it and full when the condenser backs up', () => {
-    const vessel = { volume_m3: 1e-3, seal: SEAL }
-    expect(receiver(vessel, high, -0.1).level).toBeLessThan(0.001)
-    expect(receiver(vessel, high, 0.1).level).toBeGreaterThan(0.999)
+    const vessel = { volume_m3: 1e-3 }
+    const half = 0.5e-3 * (high.liquidDensity_kg_m3 + high.vapourDensity_kg_m3)
+    expect(receiver(vessel, high, -0.2, half).level).toBeLessThan(0.001)
+    expect(receiver(vessel, high, 0.2, half).level).toBeGreaterThan(0.999)
+    expect(receiver(vessel, high, 0.005, half)).toEqual({
+      level: expect.closeTo(0.5, 9),
+      charge_kg: expect.closeTo(half, 9),
+    })
   })
 
   it('[limit] an accumulator holds gas only until liquid arrives', () => {

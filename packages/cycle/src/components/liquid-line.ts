@@ -44,7 +44,8 @@ export function liquidLine(
   const wanted = (line.drop_Pa + restriction) * share
   // Rounded so that a choked line approaches its least outlet pressure and never passes it.
   const most = (1 - LEAST_SHARE) * at.pressure_Pa
-  const drop_Pa = wanted / (1 + (wanted / most) ** 4) ** 0.25
+  const square = (wanted / most) ** 2
+  const drop_Pa = wanted / Math.sqrt(Math.sqrt(1 + square * square))
   const warmth = at.bubble_K - entering.subcooling_K - outdoor_K
   const outletEnthalpy_J_kg = enthalpy - (line.loss_W_K * warmth) / Math.max(flow, LEAST_FLOW * line.ratedFlow_kg_s)
   const inlet = deviceInlet(properties, properties.saturated(at.pressure_Pa - drop_Pa), outletEnthalpy_J_kg)

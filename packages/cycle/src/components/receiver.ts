@@ -1,10 +1,8 @@
 import type { Saturated } from '../refrigerant/properties.ts'
-import { smoothStep } from '../smooth.ts'
+import { unitClamp } from '../smooth.ts'
 
 export interface Receiver {
   readonly volume_m3: number
-  /** Share of the condenser over whose end the level goes from 15 % to 85 %; wide only on the way to a solution. */
-  readonly seal: number
 }
 
 export interface ReceiverState {
@@ -13,18 +11,31 @@ export interface ReceiverState {
   readonly charge_kg: number
 }
 
-export const SEAL = 0.004
 /** The level begins once this much of the condenser is left for liquid: vapour entering would condense in the store. */
 const THRESHOLD = 0.005
+/** How much of the condenser, filled with liquid or lacking it, weighs as much as the whole level. Any would do. */
+const YIELD = 0.2
+/** Over this share the corners at empty and full are rounded. */
+const CORNER = 0.02
 
 /**
- * A receiver between condenser and liquid line. While it holds both liquid and vapour, liquid near its bubble point
- * goes through it and its level is free: the charge sets it. So the level is written as a steep function of how much
- * of the condenser is left for subcooling (negative when vapour still enters), which pins the condenser's outlet to
- * the bubble point over the whole range of levels.
+ * A receiver between condenser and liquid line. While it holds both liquid and vapour its level is free: the charge
+ * sets it, and the condenser ends where its liquid just leaves boiling. Full, it lets liquid back up into the condenser;
+ * empty, it lets vapour through. All three are one equation, level = clamp(wanted level + surplus / any figure): where it
+ * holds, either the level is the one wanted and the surplus nought, or the vessel is full with a surplus, or empty with
+ * a lack. Its slopes are those of the condenser or of the charge, never those of a step.
+ *
+ * @param liquidShare how much of the condenser is left for subcooling, negative when vapour still leaves it
+ * @param wanted_kg what of the charge all other parts leave over
  */
-export function receiver({ volume_m3, seal }: Receiver, at: Saturated, liquidShare: number): ReceiverState {
-  const level = smoothStep(liquidShare - THRESHOLD, seal / 2)
-  const density = level * at.liquidDensity_kg_m3 + (1 - level) * at.vapourDensity_kg_m3
-  return { level, charge_kg: volume_m3 * density }
+export function receiver(
+  { volume_m3 }: Receiver,
+  at: Saturated,
+  liquidShare: number,
+  wanted_kg: number,
+): ReceiverState {
+  const { liquidDensity_kg_m3, vapourDensity_kg_m3 } = at
+  const wanted = (wanted_kg / volume_m3 - vapourDensity_kg_m3) / (liquidDensity_kg_m3 - vapourDensity_kg_m3)
+  const level = unitClamp(wanted + (liquidShare - THRESHOLD) / YIELD, CORNER)
+  return { level, charge_kg: volume_m3 * (level * liquidDensity_kg_m3 + (1 - level) * vapourDensity_kg_m3) }
 }

@@ -9,13 +9,14 @@ export interface CapillaryTube {
   readonly friction: number
 }
 
-const STEPS = 25
-const CLOSE = 1e-10
+const MOST_STEPS = 25
+const CLOSE = 1e-11
 
 /**
  * Mass flow of an adiabatic capillary tube, kg/s: liquid until it boils, then homogeneous two-phase flow that speeds up
  * to the speed of sound at the exit or to the pressure behind it. Closed-form momentum balance along the tube with the
- * specific volume v/vs = ω(ps/p − 1) + 1, solved for the flux by Newton's method (the balance is monotone in it).
+ * specific volume v/vs = ω(ps/p − 1) + 1, solved for the logarithm of the flux by Newton's method: the friction length
+ * that a flux needs falls all the way with it.
  *
  * @source the ω method for flashing flow, Leung 1986, 1987, REMEMBERED; ω fitted here between the bubble pressure and
  *   half of it. Assumed away: heat exchange with the suction line, metastable liquid, change of friction with quality.
@@ -24,35 +25,22 @@ export function capillaryFlow(tube: CapillaryTube, inlet: DeviceInlet, omega: nu
   const ps = inlet.bubblePressure_Pa
   const vs = 1 / inlet.density_kg_m3
   const liquidDrop = inlet.at.pressure_Pa - ps
-  let lnG = Math.log(Math.sqrt((2 * (liquidDrop + 0.4 * ps)) / (vs * tube.friction)))
-  for (let i = 0; i < STEPS; i++) {
-    const [here, ahead] = [0, 1e-6].map((d) =>
-      balance(tube.friction, Math.exp(lnG + d), ps, vs, liquidDrop, omega, downstream_Pa),
-    )
-    const step = -here! / ((ahead! - here!) / 1e-6)
-    lnG += Math.min(Math.max(step, -1), 1)
+  const [a, b] = [omega * ps, 1 - omega]
+  let G = Math.sqrt((2 * (liquidDrop + 0.4 * ps)) / (vs * tube.friction))
+  for (let i = 0; i < MOST_STEPS; i++) {
+    const choked = G * Math.sqrt(vs * omega * ps)
+    const exit = Math.min(Math.max(choked, downstream_Pa), ps)
+    // ∫ dp/v from exit to bubble pressure, with v/vs = (ω ps + (1 − ω) p)/p.
+    const integral = (ps - exit) / b - (a / (b * b)) * Math.log((a + b * ps) / (a + b * exit))
+    const drive = (2 * (liquidDrop + integral)) / (vs * G * G)
+    const needed = drive - 2 * Math.log(omega * (ps / exit - 1) + 1)
+    // At the exit pressure of choked flow both terms answer alike to it, so that the slope is that of the drive alone.
+    const step = (needed - tube.friction) / (2 * Math.max(drive, LEAST_DRIVE))
+    G *= Math.exp(Math.min(Math.max(step, -1), 1))
     if (Math.abs(step) < CLOSE) break
   }
-  return (Math.PI / 4) * tube.diameter_m ** 2 * Math.exp(lnG)
+  return (Math.PI / 4) * tube.diameter_m ** 2 * G
 }
 
-/** Friction length that a flux needs, minus the one there is, as a share of it. */
-function balance(
-  friction: number,
-  G: number,
-  ps: number,
-  vs: number,
-  liquidDrop: number,
-  omega: number,
-  downstream: number,
-): number {
-  const choked = G * Math.sqrt(vs * omega * ps)
-  const exit = Math.min(Math.max(choked, downstream), ps)
-  const expansion = omega * (ps / exit - 1) + 1
-  // ∫ dp/v from exit to bubble pressure, with v/vs = (ω ps + (1 − ω) p)/p.
-  const a = omega * ps
-  const b = 1 - omega
-  const integral = (ps - exit) / b - (a / (b * b)) * Math.log((a + b * ps) / (a + b * exit))
-  const needed = (2 * (liquidDrop + integral)) / (vs * G * G) - 2 * Math.log(expansion)
-  return needed / friction - 1
-}
+/** Keeps the slope of a tube without pressure difference, whose flux goes to nothing, from being none. */
+const LEAST_DRIVE = 1e-6

@@ -1,8 +1,9 @@
 import type { Properties } from '../refrigerant/properties.ts'
+import { unitClamp } from '../smooth.ts'
 import { type CapillaryTube, capillaryFlow } from './capillary-tube.ts'
 import type { DeviceInlet } from './inlet.ts'
 import { type ShortTube, shortTubeFlow } from './short-tube.ts'
-import { proportional, type ValveBody, valveFlow } from './valve.ts'
+import { openingFor, proportional, type ValveBody, valveFlow } from './valve.ts'
 
 export type Device = ShortTube | CapillaryTube | ThermostaticValve | ElectronicValve | ConstantPressureValve
 
@@ -36,13 +37,20 @@ export interface DeviceFlow {
   readonly opening: number
 }
 
-/** Steady state of a controller that integrates: within this band it reaches any opening. */
-const CONTROLLER_BAND_K = 0.4
+/** A superheat off by this much weighs as much as the whole stroke. Any would do. */
+const YIELD_K = 5
+/** Over this share the corners at shut and wide open are rounded. */
+const CORNER = 0.02
 
 /**
  * Mass flow that a device passes.
  *
+ * A controller that integrates ends only where its superheat is the one set, or its valve wide open or shut. Both are
+ * one equation, opening = clamp(opening that passes the flow + superheat too much / any figure), whose slopes are never
+ * those of a step; the receiver's level stands in another like it.
+ *
  * @param superheat at the coil outlet, K, where the bulb or sensor sits
+ * @param drawn_kg_s what the compressor draws; only a controller makes use of it
  */
 export function deviceFlow(
   device: Device,
@@ -50,6 +58,7 @@ export function deviceFlow(
   inlet: DeviceInlet,
   downstream_Pa: number,
   superheat: number,
+  drawn_kg_s: number,
 ): DeviceFlow {
   switch (device.kind) {
     case 'fixed-orifice':
@@ -57,30 +66,24 @@ export function deviceFlow(
     case 'capillary':
       return { flow_kg_s: capillaryFlow(device, inlet, flashing(properties, inlet), downstream_Pa), opening: 1 }
     case 'thermostatic':
-    case 'electronic':
+      return passing(device, proportional(superheat, device.staticSuperheat_K, device.band_K), inlet, downstream_Pa)
     case 'automatic': {
-      const opening = openingOf(device, superheat, downstream_Pa)
-      return { flow_kg_s: valveFlow(device, opening, inlet, downstream_Pa), opening }
+      const opening = proportional(-downstream_Pa, -device.setting_Pa - device.band_Pa / 2, device.band_Pa)
+      return passing(device, opening, inlet, downstream_Pa)
+    }
+    case 'electronic': {
+      if (device.drive.kind === 'opening') return passing(device, device.drive.opening, inlet, downstream_Pa)
+      const wanted = openingFor(device, drawn_kg_s, inlet, downstream_Pa)
+      const opening = unitClamp(wanted + (superheat - device.drive.setPoint_K) / YIELD_K, CORNER)
+      return passing(device, opening, inlet, downstream_Pa)
     }
   }
 }
 
-function openingOf(
-  device: ThermostaticValve | ElectronicValve | ConstantPressureValve,
-  superheat: number,
-  downstream_Pa: number,
-): number {
-  switch (device.kind) {
-    case 'thermostatic':
-      return proportional(superheat, device.staticSuperheat_K, device.band_K)
-    case 'electronic':
-      return device.drive.kind === 'opening'
-        ? device.drive.opening
-        : proportional(superheat, device.drive.setPoint_K - CONTROLLER_BAND_K / 2, CONTROLLER_BAND_K)
-    case 'automatic':
-      return proportional(-downstream_Pa, -device.setting_Pa - device.band_Pa / 2, device.band_Pa)
-  }
-}
+const passing = (valve: ValveBody, opening: number, inlet: DeviceInlet, downstream_Pa: number): DeviceFlow => ({
+  flow_kg_s: valveFlow(valve, opening, inlet, downstream_Pa),
+  opening,
+})
 
 /** ω of the flashing mixture: how fast its volume grows as it is throttled from its bubble pressure to half of it. */
 function flashing(properties: Properties, { bubblePressure_Pa, enthalpy_J_kg, density_kg_m3 }: DeviceInlet): number {

@@ -49,5 +49,6 @@ export function deviceInlet(properties: Properties, at: Saturated, enthalpy_J_kg
  */
 export function choking(upstream: number, downstream: number): number {
   const drop = Math.max(1 - downstream / upstream, 0) / 0.25
-  return Math.sqrt(drop) / (1 + drop ** 4) ** (1 / 8)
+  const square = drop * drop
+  return Math.sqrt(drop / Math.sqrt(Math.sqrt(1 + square * square)))
 }

@@ -15,9 +15,9 @@ export function fillVolumes(system: System): Result<System, Problem> {
   return system.receiver ? fillReceiver(system) : scaleCoils(system)
 }
 
-const chargeOf = (system: System) =>
-  cycle(system, system.rated.conditions, { ...SOUND, charge_kg: system.rated.charge_kg }, system.rated.unknowns)
-    .charge_kg
+/** What it holds at the rated state; with a receiver, when given this much to hold. */
+const chargeOf = (system: System, given_kg = system.rated.charge_kg) =>
+  cycle(system, system.rated.conditions, { ...SOUND, charge_kg: given_kg }, system.rated.unknowns).charge_kg
 
 function scaleCoils(system: System): Result<System, Problem> {
   const scaled = (by: number): System => ({
@@ -51,14 +51,15 @@ function fillReceiver(system: System): Result<System, Problem> {
     }
   }
   const missing = (ln: number) => (chargeOf(lengthened(ln)) - system.rated.charge_kg) / system.rated.charge_kg
-  const ln = rootBetween(missing, -SEAL_RANGE, SEAL_RANGE, 1e-12)
-  if (ln !== undefined) return ok(lengthened(ln))
-  const [least, most] = [chargeOf(lengthened(-SEAL_RANGE)), chargeOf(lengthened(SEAL_RANGE))]
-  return fail(refused(system, least, most))
+  const ln = rootBetween(missing, -FINE, FINE, 1e-12)
+  return ln === undefined
+    ? fail(refused(system, chargeOf(system, 0), chargeOf(system, ANY_MORE_KG)))
+    : ok(lengthened(ln))
 }
 
-/** Within this change of the condenser its receiver goes from nearly empty to nearly full. */
-const SEAL_RANGE = 0.03
+/** A receiver that is neither empty nor full is level within this change of its condenser. */
+const FINE = 0.03
+const ANY_MORE_KG = 1e6
 
 function refused(system: System, min: number, max: number): Problem {
   return { kind: 'out-of-range', field: 'nameplate charge', value: system.rated.charge_kg, min, max, unit: 'kg' }

@@ -21,7 +21,8 @@ export function sizeDevice(
   superheat_K: number,
   flow_kg_s: number,
 ): Device | undefined {
-  const passes = (device: Device) => deviceFlow(device, properties, inlet, downstream_Pa, superheat_K).flow_kg_s
+  const passes = (device: Device) =>
+    deviceFlow(device, properties, inlet, downstream_Pa, superheat_K, flow_kg_s).flow_kg_s
   switch (kind) {
     case 'fixed-orifice': {
       const tube = (ln: number) => ({ kind, diameter_m: 1e-3 * Math.exp(ln), length_m: TUBE_LENGTH_M }) as const
@@ -39,8 +40,11 @@ export function sizeDevice(
         staticSuperheat_K: superheat_K - RATED_OPENING * BAND_K,
         band_K: BAND_K,
       })
-    case 'electronic':
-      return scaledTo(flow_kg_s, passes, { kind, area_m2: 1e-6, drive: { kind: 'superheat', setPoint_K: superheat_K } })
+    case 'electronic': {
+      const drive = { kind: 'opening', opening: RATED_OPENING } as const
+      const sized = scaledTo(flow_kg_s, passes, { kind, area_m2: 1e-6, drive })
+      return { ...sized, drive: { kind: 'superheat', setPoint_K: superheat_K } }
+    }
     case 'automatic':
       return scaledTo(flow_kg_s, passes, {
         kind,

@@ -1,7 +1,6 @@
 import { fail, type Problem, type Result } from '@chargewright/quantity'
 import { compressor } from '../components/compressor.ts'
 import { liquidLine } from '../components/liquid-line.ts'
-import { SEAL } from '../components/receiver.ts'
 import { type SuctionLine, suctionLine } from '../components/suction-line.ts'
 import type { Saturated } from '../refrigerant/properties.ts'
 import { conditions, type System } from '../system.ts'
@@ -93,9 +92,7 @@ export function size(
     compressor: machine.value,
     condenser: hot.value,
     liquidLine: liquid,
-    ...(plate.receiver
-      ? { receiver: { volume_m3: plate.receiver.volume_m3 ?? RECEIVER_SHARE * vessel, seal: SEAL } }
-      : {}),
+    ...(plate.receiver ? { receiver: { volume_m3: plate.receiver.volume_m3 ?? RECEIVER_SHARE * vessel } } : {}),
     device,
     evaporator: cold.value,
     suctionLine: line,
