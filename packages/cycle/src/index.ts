@@ -16,9 +16,20 @@ export { OBSERVABLE_NAMES, type Observable, type Observation, type Reading } fro
 export { AS_SIZED, adjusted, PARAMETERS, type ParameterName, type Parameters } from './learn/parameter.ts'
 export type { Outcome, OutcomeKind } from './outcome.ts'
 export { type Action, act } from './practice/act.ts'
+export {
+  type BenchAct,
+  type BenchAnswer,
+  type BenchSession,
+  type BenchStart,
+  benchSession,
+  targetsSuperheat,
+} from './practice/bench.ts'
+export { type BenchRequest, LONGEST_WAIT_S } from './practice/bench-request.ts'
 export { type Debrief, debrief } from './practice/debrief.ts'
+export { type GaugeReading, gaugeReadings } from './practice/gauge-readings.ts'
 export { GAUGE_NAMES, type Gauge, type GaugeValues } from './practice/gauges.ts'
 export { type Harm, type LogLine, look, type Practice, startPractice, wait } from './practice/practice.ts'
+export { PRACTICE_PLATE } from './practice/practice-system.ts'
 export {
   drawScenario,
   PRACTICE_FAULTS,
@@ -27,6 +38,7 @@ export {
   type Scenario,
   scenario,
 } from './practice/scenario.ts'
+export { MOST_SEED, seededRandom } from './practice/seeded-random.ts'
 export type { Readings } from './readings.ts'
 export { type Properties, propertiesOf } from './refrigerant/properties.ts'
 export { responseAt, type Seen } from './response.ts'

@@ -1,18 +1,22 @@
-import type { LogLine } from '@chargewright/cycle'
+import {
+  type BenchAnswer,
+  type BenchStart,
+  gaugeReadings,
+  type LogLine,
+  PRACTICE_PLATE,
+  targetsSuperheat,
+} from '@chargewright/cycle'
 import { render, type UnitPreference } from '@chargewright/quantity'
 import { siKey } from '../json-key.ts'
 import { optional } from '../quantity-json.ts'
-import { type BenchAnswer, type BenchStart, targetsSuperheat } from './bench-session.ts'
-import { gaugeReadings } from './gauge-readings.ts'
 import { BENCH_COMMANDS } from './parse-request.ts'
-import { PRACTICE_REFRIGERANT } from './practice-system.ts'
 
 export function startJson({ seed, device, system, target_K }: BenchStart): object {
   return {
     practice: true,
     kind: 'start',
     seed,
-    refrigerant: PRACTICE_REFRIGERANT,
+    refrigerant: PRACTICE_PLATE.refrigerant,
     metering_device: device,
     capacity_W: system.rated.capacity_W,
     nameplate_charge_kg: system.rated.charge_kg,

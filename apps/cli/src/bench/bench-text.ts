@@ -1,12 +1,16 @@
-import type { LogLine } from '@chargewright/cycle'
+import {
+  type BenchAnswer,
+  type BenchStart,
+  gaugeReadings,
+  type LogLine,
+  PRACTICE_PLATE,
+  targetsSuperheat,
+} from '@chargewright/cycle'
 import { format, quantity, render, type UnitPreference } from '@chargewright/quantity'
 import { METERING_DEVICES } from '@chargewright/visit'
 import { columns } from '../text/columns.ts'
 import { wrap } from '../text/wrap.ts'
-import { type BenchAnswer, type BenchStart, targetsSuperheat } from './bench-session.ts'
-import { gaugeReadings } from './gauge-readings.ts'
 import { BENCH_COMMANDS } from './parse-request.ts'
-import { PRACTICE_REFRIGERANT } from './practice-system.ts'
 
 /** Stands over everything that the bench says: no system is behind it. */
 const MARK = 'PRACTICE, no real system'
@@ -25,7 +29,7 @@ export function startText(start: BenchStart, units: UnitPreference, width: numbe
   const lines = [
     `${MARK}  (seed ${seed})`,
     ...wrap(
-      `An air conditioner of ${format(quantity('cooling capacity', rated.capacity_W), units)}, ${PRACTICE_REFRIGERANT}, ${METERING_DEVICES[device]}, nameplate charge ${format(quantity('mass', rated.charge_kg), units)}. It has just been started, and its charge is in doubt; there may be a fault as well, or nothing.${target}`,
+      `An air conditioner of ${format(quantity('cooling capacity', rated.capacity_W), units)}, ${PRACTICE_PLATE.refrigerant}, ${METERING_DEVICES[device]}, nameplate charge ${format(quantity('mass', rated.charge_kg), units)}. It has just been started, and its charge is in doubt; there may be a fault as well, or nothing.${target}`,
       width,
     ),
     ...wrap('Type “help” for what can be done, “debrief” to end.', width),

@@ -1,8 +1,8 @@
+import { benchSession } from '@chargewright/cycle'
 import { METERING_DEVICES, type MeteringDevice } from '@chargewright/visit'
 import { describe, expect, test } from 'vitest'
 import { scriptedTerminal } from '../../test/scripted-terminal.ts'
 import { run } from '../cli.ts'
-import { benchSession } from './bench-session.ts'
 import { BENCH_COMMANDS, parseRequest } from './parse-request.ts'
 
 async function bench(stdin: string, ...flags: readonly string[]) {
@@ -123,7 +123,7 @@ describe('bench at the prompt', () => {
     expect(out).toMatch(/^PRACTICE, no real system {2}\(seed 7\)/)
     expect(before.match(/\[practice \d/g)).toHaveLength(3)
     expect(before).not.toMatch(/is right|fault is/)
-    expect(after).toContain('you added 5.00 oz as vapour')
+    expect(after).toContain('you added 5.0 oz as vapour')
     expect(after).not.toContain('[practice')
     expect(err).toBe('bench: “fly” is not known; expected one of the words that “help” lists\n')
   })

@@ -1,8 +1,8 @@
+import type { BenchRequest } from '@chargewright/cycle'
 import { type Dimension, fail, ok, type Problem, parse, type Result } from '@chargewright/quantity'
 import { unreadable } from '../failure.ts'
 import { shorten } from '../shorten.ts'
 import { typedShare } from '../typed-flag.ts'
-import type { BenchRequest } from './bench-request.ts'
 
 /** Everything that can be typed at the prompt, as help shows it. */
 export const BENCH_COMMANDS = [

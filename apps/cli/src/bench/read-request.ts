@@ -1,6 +1,6 @@
+import type { BenchRequest } from '@chargewright/cycle'
 import { ok } from '@chargewright/quantity'
 import { choice, fields, number, type Reader, variant } from '../json-reader.ts'
-import type { BenchRequest } from './bench-request.ts'
 
 /** Reads a line of a script: what is asked by its `kind`, amounts in SI under keys with their unit. */
 export const readRequest: Reader<BenchRequest> = (input, field) => {

@@ -14,10 +14,9 @@ interface Flags extends FormFlags {
 /** Declares `bench`: practice on a system with a hidden fault. */
 export function declareBench({ chargewright, terminal, end }: Declaring): void {
   const answer = async ({ seed: typed, device, ...flags }: Flags): Promise<ExitCode> => {
-    const [{ benchSession }, { runPrompt, runScript }, { MOST_SEED }] = await Promise.all([
-      import('../bench/bench-session.ts'),
+    const [{ benchSession, MOST_SEED }, { runPrompt, runScript }] = await Promise.all([
+      import('@chargewright/cycle'),
       import('../bench/run-bench.ts'),
-      import('../bench/seeded-random.ts'),
     ])
     const refuse = (problems: readonly Problem[]) =>
       printIn(flags, fail(atFault(problems)), { text: () => '', json: () => ({}) }, terminal)

@@ -1,5 +1,6 @@
-import type { GaugeValues, System } from '@chargewright/cycle'
 import type { Dimension } from '@chargewright/quantity'
+import type { System } from '../system.ts'
+import type { GaugeValues } from './gauges.ts'
 
 /** One line of what is read, with what follows from two readings where that is of use. */
 export interface GaugeReading {

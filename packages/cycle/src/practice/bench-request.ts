@@ -1,6 +1,6 @@
-import type { Action } from '@chargewright/cycle'
+import type { Action } from './act.ts'
 
-/** One thing asked of the bench, at the prompt or by a script. */
+/** One thing asked of the bench, at a prompt, by a script or on a screen. */
 export type BenchRequest =
   | { readonly kind: 'help' | 'look' | 'debrief' }
   | { readonly kind: 'wait'; readonly duration_s: number }

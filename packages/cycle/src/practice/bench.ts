@@ -1,30 +1,22 @@
-import {
-  act,
-  type Conditions,
-  type Debrief,
-  debrief,
-  drawScenario,
-  type GaugeValues,
-  type LogLine,
-  look,
-  type Practice,
-  type System,
-  solve,
-  soundHealth,
-  startPractice,
-  wait,
-} from '@chargewright/cycle'
 import { fail, ok, outOfRange, type Problem, type Result, type Statement } from '@chargewright/quantity'
-import type { MeteringDevice } from '@chargewright/visit'
+import type { Device } from '../devices/device.ts'
+import { solve } from '../solve.ts'
+import type { Conditions, System } from '../system.ts'
+import { soundHealth } from '../what-if.ts'
+import { act } from './act.ts'
+import { actInWords } from './act-in-words.ts'
 import { type BenchRequest, LONGEST_WAIT_S } from './bench-request.ts'
+import { type Debrief, debrief } from './debrief.ts'
+import type { GaugeValues } from './gauges.ts'
+import { type LogLine, look, type Practice, startPractice, wait } from './practice.ts'
 import { practiceSystem, practiceWeather } from './practice-system.ts'
-import { requestWords } from './request-words.ts'
+import { drawScenario } from './scenario.ts'
 import { type SeededRandom, seededRandom } from './seeded-random.ts'
 
 /** What is known of a practice system before anything is read. */
 export interface BenchStart {
   readonly seed: number
-  readonly device: MeteringDevice
+  readonly device: Device['kind']
   readonly system: System
   /** What a sound system at its nameplate charge would show in this weather; none where no reading tells the charge. */
   readonly target_K?: number
@@ -55,7 +47,7 @@ export interface BenchSession {
 }
 
 /** Starts a run; the same seed and device give the same system, fault, weather and instruments. */
-export function benchSession(seed: number, device: MeteringDevice): Result<BenchSession, readonly Problem[]> {
+export function benchSession(seed: number, device: Device['kind']): Result<BenchSession, readonly Problem[]> {
   const random = seededRandom(seed)
   // Neighbouring seeds begin with neighbouring numbers.
   random()
@@ -95,7 +87,7 @@ function answering(first: Practice, random: SeededRandom): BenchSession['answer'
         const done = act(practice, request)
         if (!done.ok) return done
         practice = done.value
-        const did = requestWords(request)
+        const did = actInWords(request)
         dids.push(did)
         return ok({ kind: 'act', practice, did })
       }

@@ -1,8 +1,8 @@
-import type { Action } from '@chargewright/cycle'
 import { quantity, type Statement, say } from '@chargewright/quantity'
+import type { Action } from './act.ts'
 
 /** What an act was, in the reader's units. */
-export function requestWords(action: Action): Statement {
+export function actInWords(action: Action): Statement {
   switch (action.kind) {
     case 'add':
       return say`added ${mass(action.mass_kg)} as ${action.phase}`
