@@ -50,6 +50,7 @@ const NO_TARGET: readonly OutcomeKind[] = ['high-pressure-trip', 'low-pressure-t
  * The charging chart of a system at its nameplate charge, or of any health that is to be the right one.
  *
  * @param outdoor_K,indoor_K the axes, rising; 20 °F to 130 °F outdoors, 30 °F to 110 °F indoors
+ * @param sitePressure Pa absolute, 50 kPa to 120 kPa: thin air carries less heat over the coils
  */
 export function chargingChart(
   system: System,
@@ -58,6 +59,7 @@ export function chargingChart(
   family: ChartFamily,
   outdoor_K: readonly number[],
   indoor_K: readonly number[],
+  sitePressure: number = STANDARD_ATMOSPHERE.si,
 ): Result<ChargingChart, Problem> {
   for (const T of outdoor_K) {
     const problem = outOfRange('outdoor temperature', T, 266, 328, 'K')
@@ -67,11 +69,11 @@ export function chargingChart(
   for (const T of indoor_K) {
     const problem = outOfRange('indoor temperature', T, 272, 317, 'K')
     if (problem) return fail(problem)
-    const indoor = indoorAir(family, T)
+    const indoor = indoorAir(family, T, sitePressure)
     if (!indoor.ok) return indoor
     let start: Unknowns | undefined
     for (const [row, outdoor] of outdoor_K.entries()) {
-      const at = conditions(outdoor, indoor.value.dryBulb, indoor.value.wetBulb)
+      const at = conditions(outdoor, indoor.value.dryBulb, indoor.value.wetBulb, sitePressure)
       if (!at.ok) return at
       const solution = solve(system, at.value, health, start)
       start = solution.kind === 'steady' ? solution.unknowns : undefined
@@ -93,8 +95,12 @@ const CONVENTION_DRY_BULB_K = 299.82
 const CONVENTION_HUMIDITY = 0.5
 
 /** The air that a column stands for. The convention of wet-bulb charts is that of capacity tables: 80 °F dry bulb. */
-function indoorAir(family: ChartFamily, T: number): Result<{ dryBulb: number; wetBulb: number }, Problem> {
-  const site = pascal(STANDARD_ATMOSPHERE.si)
+function indoorAir(
+  family: ChartFamily,
+  T: number,
+  sitePressure: number,
+): Result<{ dryBulb: number; wetBulb: number }, Problem> {
+  const site = pascal(sitePressure)
   if (family.kind === 'dry-bulb') {
     const state = moistAir(kelvin(T), { relativeHumidity: family.relativeHumidity }, site)
     return state.ok ? ok({ dryBulb: T, wetBulb: state.value.wetBulb_K }) : state

@@ -53,6 +53,26 @@ describe('charging chart', () => {
     for (const cell of targets) expect(cell.high_K - cell.low_K).toBeCloseTo(6 / 1.8, 9)
   })
 
+  it('[property] follows the air of the site: at 1,600 m, thinner, the coils take up less and targets differ', () => {
+    const here = (pressure: number) => {
+      const chart = chargingChart(
+        system,
+        soundHealth(system),
+        'superheat_K',
+        { kind: 'wet-bulb' },
+        [K(30)],
+        [K(19.44)],
+        pressure,
+      )
+      if (!chart.ok) throw new Error(JSON.stringify(chart.error))
+      const cell = at(chart.value, 0, 0)
+      return cell.kind === 'target' ? cell.value_K : Number.NaN
+    }
+    expect(Math.abs(here(83_500) - here(101_325))).toBeGreaterThan(0.3)
+    const beyond = chargingChart(system, soundHealth(system), 'superheat_K', { kind: 'wet-bulb' }, [300], [290], 10)
+    expect(beyond.ok).toBe(false)
+  })
+
   it('[limit] an axis beyond any weather is refused', () => {
     expect(chargingChart(system, soundHealth(system), 'superheat_K', { kind: 'wet-bulb' }, [200], [290]).ok).toBe(false)
     expect(

@@ -24,6 +24,8 @@ export function actInWords(action: Action): Statement {
       return say`changed the filter-drier`
     case 'recover-evacuate-recharge':
       return say`recovered all, evacuated, weighed in ${mass(action.mass_kg)}`
+    case 'replace-compressor':
+      return say`recovered all, replaced the compressor and the drier, evacuated, weighed in ${mass(action.mass_kg)}`
     case 'restart':
       return say`restarted it`
   }

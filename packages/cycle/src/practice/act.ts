@@ -14,6 +14,8 @@ export type Action =
   | { readonly kind: 'clean-condenser' }
   | { readonly kind: 'change-drier' }
   | { readonly kind: 'recover-evacuate-recharge'; readonly mass_kg: number }
+  /** The drier with it; recovered before, evacuated and weighed in after. */
+  | { readonly kind: 'replace-compressor'; readonly mass_kg: number }
   | { readonly kind: 'restart' }
 
 /** Warm, moist air let in: a high load. */
@@ -87,12 +89,14 @@ function perform(practice: Practice, action: Action): Result<Practice, Problem> 
       return ok(health({ outdoorAirShare: 1 }))
     case 'change-drier':
       return ok(health({ restriction_Pa: 0 }))
-    case 'recover-evacuate-recharge': {
+    case 'recover-evacuate-recharge':
+    case 'replace-compressor': {
       const emptied = taken(practice, hidden.health.charge_kg, 'cylinder')
       if (!emptied.ok) return emptied
       const problem = outOfRange('mass to weigh in', action.mass_kg, 0.1, MOST_KG, 'kg')
       if (problem) return fail(problem)
-      const filled = { ...hidden.health, charge_kg: action.mass_kg, nonCondensable_Pa: 0 }
+      const renewed = action.kind === 'replace-compressor' ? { wear: 0, restriction_Pa: 0 } : {}
+      const filled = { ...hidden.health, ...renewed, charge_kg: action.mass_kg, nonCondensable_Pa: 0 }
       return ok({ ...emptied.value, hidden: { ...hidden, health: filled } })
     }
     case 'restart':
@@ -135,6 +139,8 @@ function describe(action: Action): string {
       return `set the indoor fan to ${action.share} of its rated airflow`
     case 'recover-evacuate-recharge':
       return `recover all, evacuate, weigh in ${grams(action.mass_kg)}`
+    case 'replace-compressor':
+      return `recover all, replace compressor and drier, evacuate, weigh in ${grams(action.mass_kg)}`
     case 'open-doors':
     case 'clean-indoor-coil':
     case 'clean-condenser':

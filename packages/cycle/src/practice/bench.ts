@@ -46,12 +46,16 @@ export interface BenchSession {
   readonly answer: (request: BenchRequest) => Result<BenchAnswer, Problem>
 }
 
-/** Starts a run; the same seed and device give the same system, fault, weather and instruments. */
-export function benchSession(seed: number, device: Device['kind']): Result<BenchSession, readonly Problem[]> {
+/** Starts a run; the same seed, device and receiver give the same system, fault, weather and instruments. */
+export function benchSession(
+  seed: number,
+  device: Device['kind'],
+  receiver = false,
+): Result<BenchSession, readonly Problem[]> {
   const random = seededRandom(seed)
   // Neighbouring seeds begin with neighbouring numbers.
   random()
-  const system = practiceSystem(device)
+  const system = practiceSystem(device, receiver)
   if (!system.ok) return system
   const weather = practiceWeather(random)
   if (!weather.ok) return weather
@@ -106,6 +110,7 @@ function target(system: System, at: Conditions): Pick<BenchStart, 'target_K'> {
   const sound = solve(system, at, soundHealth(system))
   if (sound.kind !== 'steady' || system.device.kind === 'automatic') return {}
   const { superheat_K, subcooling_K } = sound.readings
+  if (system.receiver) return {}
   if (!targetsSuperheat(system)) return { target_K: subcooling_K }
   return superheat_K < LEAST_SUPERHEAT_K ? {} : { target_K: superheat_K }
 }

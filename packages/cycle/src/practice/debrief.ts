@@ -19,21 +19,54 @@ export function debrief({ hidden, log, harm }: Practice): Debrief {
   const right = system.rated.charge_kg
   const startError = scenario.health.charge_kg / right - 1
   const finalError = health.charge_kg / right - 1
-  const isFaultGone =
-    hidden.indoorDirt === 1 &&
-    health.outdoorAirShare === 1 &&
-    health.restriction_Pa === 0 &&
-    health.nonCondensable_Pa === 0 &&
-    health.wear === 0 &&
-    Math.abs(hidden.stemTurns) < 1
+  const isFaultGone = isMended(hidden)
   const mass = (kg: number) => quantity('mass', kg)
   const statements = [
     say`The system had ${PRACTICE_FAULTS[scenario.fault]}; it held ${mass(scenario.health.charge_kg)} where ${mass(right)} is right.`,
-    say`It now holds ${mass(health.charge_kg)}: ${percent(finalError)} of the right charge.`,
+    ...chargeStatements(health.charge_kg, right),
     ...(isFaultGone ? [] : [say`The fault is still there.`]),
+    ...stemStatements(hidden),
     ...harmStatements(harm),
   ]
   return { fault: scenario.fault, startError, finalError, isFaultGone, acts: log, harm, statements }
+}
+
+/** Of the fault that was hidden; what was put out of order since is told apart. */
+function isMended({ scenario, health, indoorDirt, stemTurns }: Practice['hidden']): boolean {
+  switch (scenario.fault) {
+    case 'none':
+      return true
+    case 'low-indoor-air':
+      return indoorDirt === 1
+    case 'poor-condenser-air':
+      return health.outdoorAirShare === 1
+    case 'restriction':
+      return health.restriction_Pa === 0
+    case 'non-condensable':
+      return health.nonCondensable_Pa === 0
+    case 'worn-compressor':
+      return health.wear === 0
+    case 'valve-setting':
+      return Math.abs(stemTurns) < STEM_TURNS
+  }
+}
+
+/** A stem nearer to its setting than this stands right. */
+const STEM_TURNS = 1
+/** A charge nearer than this is the right one: no scale of a service van tells more. */
+const RIGHT = 0.005
+
+function chargeStatements(charge: number, right: number): readonly Statement[] {
+  const [held, off] = [quantity('mass', charge), charge / right - 1]
+  if (Math.abs(off) < RIGHT) return [say`It now holds ${held}: it is at the right charge.`]
+  const percent = `${Math.abs(100 * off).toFixed(0)} %`
+  return [say`It now holds ${held}: ${percent} ${off > 0 ? 'more' : 'less'} than is right.`]
+}
+
+function stemStatements({ scenario, stemTurns }: Practice['hidden']): readonly Statement[] {
+  if (scenario.fault === 'valve-setting' || Math.abs(stemTurns) < STEM_TURNS) return []
+  const turns = Math.abs(stemTurns)
+  return [say`The valve stem was right; it now stands ${turns} turns ${stemTurns > 0 ? 'in' : 'out'}.`]
 }
 
 function harmStatements(harm: Harm): readonly Statement[] {
@@ -55,5 +88,3 @@ function harmStatements(harm: Harm): readonly Statement[] {
   if (harm.trips > 0) statements.push(say`The high-pressure switch opened ${harm.trips} times.`)
   return statements
 }
-
-const percent = (share: number) => `${share >= 0 ? '+' : '−'}${Math.abs(100 * share).toFixed(0)} %`

@@ -14,8 +14,12 @@ export const PRACTICE_PLATE = {
   nameplateCharge: '7 lb',
 } as const
 
-/** The practice system with the metering device asked for. */
-export function practiceSystem(device: Device['kind']): Result<System, readonly Problem[]> {
+/**
+ * The practice system with the metering device asked for.
+ *
+ * @param receiver with one after its condenser, and the charge that this takes besides
+ */
+export function practiceSystem(device: Device['kind'], receiver = false): Result<System, readonly Problem[]> {
   const refrigerant = findRefrigerant(PRACTICE_PLATE.refrigerant)
   const capacity = parse(PRACTICE_PLATE.nominalCapacity, 'cooling capacity')
   const charge = parse(PRACTICE_PLATE.nameplateCharge, 'mass')
@@ -29,10 +33,14 @@ export function practiceSystem(device: Device['kind']): Result<System, readonly 
     application: PRACTICE_PLATE.application,
     device,
     capacity_W: capacity.value.si,
-    charge_kg: charge.value.si,
+    charge_kg: (receiver ? CHARGE_WITH_RECEIVER : 1) * charge.value.si,
+    ...(receiver ? { receiver: {} } : {}),
   })
   return sized.ok ? sized : fail([sized.error])
 }
+
+/** Over the charge without one, so that the receiver is a third full. */
+const CHARGE_WITH_RECEIVER = 1.7
 
 /** A summer's day in which charging is allowed: 27 °C to 38 °C outdoors, 24 °C to 28 °C and 45 % to 60 % indoors. */
 export function practiceWeather(random: Random): Result<Conditions, readonly Problem[]> {

@@ -16,6 +16,7 @@ import {
   startPractice,
   wait,
 } from '../index.ts'
+import { practiceSystem } from './practice-system.ts'
 
 /** Park and Miller's generator: tests repeat. */
 function random(seed: number): Random {
@@ -98,6 +99,7 @@ describe('practice bench', () => {
     ['poor-condenser-air', { kind: 'clean-condenser' }],
     ['restriction', { kind: 'change-drier' }],
     ['non-condensable', { kind: 'recover-evacuate-recharge', mass_kg: 3.2 }],
+    ['worn-compressor', { kind: 'replace-compressor', mass_kg: 3.2 }],
   ])('[property] %s is gone after the act that mends it, and only then', (fault, remedy) => {
     const faulty = begin(1, fault)
     expect(debrief(faulty).isFaultGone).toBe(false)
@@ -113,6 +115,41 @@ describe('practice bench', () => {
     const cleaned = done(dirty, { kind: 'clean-indoor-coil' }, { kind: 'indoor-fan', share: 0.8 })
     expect(cleaned.hidden.health.indoorAirShare).toBeCloseTo(0.8, 12)
     expect(debrief(done(dirty, { kind: 'indoor-fan', share: 1.3 })).isFaultGone).toBe(false)
+  })
+
+  it('[property] a stem turned where it was right is told, and is no fault left', () => {
+    const turned = startPractice(valve, scenario(3.2, 'none', 0), valve.rated.conditions, random(1))
+    const end = debrief(done(turned, { kind: 'turn-stem', turns: 3 }))
+    expect(end.isFaultGone).toBe(true)
+    const told = end.statements.map((statement) => render(statement, METRIC)).join(' ')
+    expect(told).toContain('3 turns in')
+    expect(told).not.toContain('still there')
+  })
+
+  it.each([
+    [1, 'at the right charge'],
+    [1.001, 'at the right charge'],
+    [1.1, '10 % more than is right'],
+    [0.85, '15 % less than is right'],
+  ])('[property] %d of the charge is told as %s', (share, words) => {
+    const told = debrief(begin(share))
+      .statements.map((statement) => render(statement, METRIC))
+      .join(' ')
+    expect(told).toContain(words)
+  })
+
+  it.each([
+    ['fixed-orifice', false],
+    ['capillary', false],
+    ['thermostatic', false],
+    ['thermostatic', true],
+  ] as const)('[property] the %s system, with a receiver: %s, runs sound at its charge', (device, receiver) => {
+    const system = practiceSystem(device, receiver)
+    if (!system.ok) throw new Error(JSON.stringify(system.error))
+    const { rated } = system.value
+    const start = startPractice(system.value, scenario(rated.charge_kg, 'none', 0), rated.conditions, random(1))
+    expect(debrief(wait(start, SETTLED_S)).harm).toEqual(debrief(start).harm)
+    expect(system.value.receiver !== undefined).toBe(receiver)
   })
 
   it('[limit] what cannot be done is refused: no stem on an orifice, nothing recovered beyond what is there', () => {

@@ -103,8 +103,21 @@ describe('a nameplate that contradicts itself is refused with the reason', () =>
     expect(reason(nameplate)).toMatch(expected)
   })
 
-  it.each(['capacity_W', 'charge_kg'] as const)('[limit] a %s that is no number', (field) => {
-    expect(size({ ...plate('fixed-orifice'), [field]: Number.NaN }).ok).toBe(false)
+  it.each([
+    ['capacity_W', /^capacity/],
+    ['charge_kg', /^nameplate charge/],
+    ['superheat_K', /^rated superheat/],
+    ['subcooling_K', /^rated subcooling/],
+    ['lineLength_m', /^line length/],
+  ] as const)('[limit] a %s that is negative, without bound or no number', (field, named) => {
+    for (const value of [-1, Number.POSITIVE_INFINITY, Number.NaN]) {
+      expect(reason({ ...plate('fixed-orifice'), [field]: value })).toMatch(named)
+    }
+  })
+
+  it('[limit] no charge and no capacity at all', () => {
+    expect(reason(plate('fixed-orifice', { charge_kg: 0 }))).toMatch(/^nameplate charge/)
+    expect(reason(plate('fixed-orifice', { capacity_W: 0 }))).toMatch(/^capacity/)
   })
 })
 

@@ -7,6 +7,7 @@ import { conditions, type System } from '../system.ts'
 import { fillVolumes } from './fill-volumes.ts'
 import { type Habits, habitsOf } from './habits.ts'
 import type { Nameplate } from './nameplate.ts'
+import { nameplateProblem } from './nameplate-problem.ts'
 import { ratingPoint } from './rating-point.ts'
 import { sizeCondenser, sizeEvaporator } from './size-coil.ts'
 import { sizeCompressor } from './size-compressor.ts'
@@ -30,6 +31,8 @@ export function size(
   plate: Nameplate,
   habits: Habits = habitsOf(plate.application, plate.boxTemperature_K),
 ): Result<System, Problem> {
+  const problem = nameplateProblem(plate)
+  if (problem) return fail(problem)
   const subcooling = plate.receiver ? 0 : (plate.subcooling_K ?? habits.subcooling_K)
   const at = conditions(habits.outdoor_K, habits.indoor_K, habits.indoorWetBulb_K)
   if (!at.ok) return at
