@@ -47,7 +47,12 @@ export const volumeOf = (coil: Coil) => 0.25 * Math.PI * coil.bore_m ** 2 * coil
 const MOST_CELLS = 64
 const airT = new Float64Array(MOST_CELLS)
 const airW = new Float64Array(MOST_CELLS)
-const SWEEPS = 4
+const freshT = new Float64Array(MOST_CELLS)
+const freshW = new Float64Array(MOST_CELLS)
+const lastT = new Float64Array(MOST_CELLS)
+const lastW = new Float64Array(MOST_CELLS)
+const lastStep = new Float64Array(MOST_CELLS)
+const SWEEPS = 8
 
 /**
  * Steady state by marching along the refrigerant: in each cell local films by phase and quality, air as it arrives
@@ -110,6 +115,8 @@ function sweep(
   const reach = 1 - Math.exp(-fin / rows / (airflow * CP_AIR))
   const grip = airCell * CP_AIR * reach
   guessAir(coil, air, 0.5 * (b.bubble_K + b.dew_K), reach)
+  // Along the air the row before is done already; against it only the last sweep has seen it.
+  const [upstreamT, upstreamW] = coil.order === 'along' ? [freshT, freshW] : [airT, airW]
   const sweeps = rows === 1 || coil.order === 'along' ? 1 : SWEEPS
   for (let s = 0; s < sweeps; s++) {
     let [h, charge, vapour] = [hIn, 0, 0]
@@ -126,8 +133,8 @@ function sweep(
       const row = coil.order === 'counter' ? rows - 1 - along : along
       const column = along % 2 === 0 ? i - along * perRow : perRow - 1 - (i - along * perRow)
       const before = (row - 1) * perRow + column
-      const Ta = row === 0 ? air.T_K : airT[before]!
-      const wa = row === 0 ? air.w : airW[before]!
+      const Ta = row === 0 ? air.T_K : upstreamT[before]!
+      const wa = row === 0 ? air.w : upstreamW[before]!
       let left = 1
       let [dT, dw] = [0, 0]
       // At most three phases meet in one cell; on an edge the direction of the heat tells which one it is in.
@@ -179,17 +186,18 @@ function sweep(
         h = after
         left -= stretch
       }
-      airT[row * perRow + column] = Ta + dT
-      airW[row * perRow + column] = wa + dw
+      freshT[row * perRow + column] = Ta + dT
+      freshW[row * perRow + column] = wa + dw
     }
     slab.h = h
     slab.charge = charge
     slab.vapour = vapour
+    if (s < sweeps - 1) approach(cells, s === 0)
   }
   let [T, w] = [0, 0]
   for (let j = 0; j < perRow; j++) {
-    T += airT[(rows - 1) * perRow + j]! / perRow
-    w += airW[(rows - 1) * perRow + j]! / perRow
+    T += freshT[(rows - 1) * perRow + j]! / perRow
+    w += freshW[(rows - 1) * perRow + j]! / perRow
   }
   slab.airT = T
   slab.airW = w
@@ -200,6 +208,34 @@ const EDGE = 1e-6
 
 /** Of the liquid's density per kelvin of subcooling. */
 const SHRINK = 0.0042
+
+/**
+ * The next guess of the air between rows: what the sweep made of the last guess, mixed with what the sweep before made
+ * so that the change would vanish were it straight.
+ *
+ * @source Anderson 1965, with a memory of one
+ */
+function approach(cells: number, isFirst: boolean): void {
+  let [along, square] = [0, 0]
+  if (!isFirst) {
+    for (let i = 0; i < cells; i++) {
+      const step = freshT[i]! - airT[i]!
+      const turn = step - lastStep[i]!
+      along += step * turn
+      square += turn * turn
+    }
+  }
+  const back = square > 1e-12 ? Math.min(Math.max(along / square, -4), 0.5) : 0
+  for (let i = 0; i < cells; i++) {
+    const [T, w] = [freshT[i]!, freshW[i]!]
+    lastStep[i] = T - airT[i]!
+    // Nothing of an earlier coil may reach this one, hence no zero times what was left here.
+    airT[i] = back === 0 ? T : T - back * (T - lastT[i]!)
+    airW[i] = back === 0 ? w : Math.max(w - back * (w - lastW[i]!), 1e-4)
+    lastT[i] = T
+    lastW[i] = w
+  }
+}
 
 /** Air between the rows as it would be if the whole coil were at one temperature. */
 function guessAir({ rows, perRow }: Coil, air: Air, T: number, reach: number): void {

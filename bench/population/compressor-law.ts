@@ -50,7 +50,9 @@ export function pump(c: Compressor, fluid: Fluid, suction: Saturated, h: number,
   for (let k = 0; k < 3; k++) {
     const rho = densityAt(suction, mixed)
     const drawn = c.kind === 'piston' ? piston(c, suction, mixed, ratio, rho) : scroll(c, ratio, rho)
-    const shaft = drawn.flow * work(c, fluid, suction, mixed, discharge_Pa, ratio, rho)
+    // Liquid drops are carried along and take no compressing.
+    const dryness = Math.min((mixed - suction.hLiquid) / (suction.hVapour - suction.hLiquid), 1)
+    const shaft = drawn.flow * dryness * work(c, fluid, suction, mixed, discharge_Pa, ratio)
     const load = shaft / (c.motor * c.ratedPower_W)
     const power_W = shaft / (c.motor * (1 - c.motorFall * (load - 1) ** 2))
     const back = c.slip * Math.sqrt((discharge_Pa - suction.p_Pa) * rho * ratio)
@@ -80,23 +82,16 @@ function scroll(c: Extract<Compressor, { kind: 'scroll' }>, ratio: number, rho: 
   return { flow: c.sweep * rho * Math.max(0.99 - c.fall * (ratio - 1), 0.1) }
 }
 
-/** Shaft work per kilogram drawn in, J/kg. */
-function work(
-  c: Compressor,
-  fluid: Fluid,
-  suction: Saturated,
-  h: number,
-  discharge_Pa: number,
-  ratio: number,
-  rho: number,
-): number {
+/** Shaft work per kilogram of vapour drawn in, J/kg. */
+function work(c: Compressor, fluid: Fluid, suction: Saturated, h: number, discharge_Pa: number, ratio: number): number {
   const dry = Math.max(h, suction.hVapour)
+  const rubbing = (2.2 * c.friction * suction.p_Pa) / densityAt(suction, dry)
   switch (c.kind) {
     case 'piston': {
       // Reeds make the cylinder work against more than the lines show; the shell's warmth thickens the work with T.
       const ideal = fluid.isentropic(suction.p_Pa, dry, discharge_Pa * (1 + c.reeds)) - dry
       const T = temperatureOf(suction, dry)
-      return (ideal * (1 + c.shellGain / T)) / (1 - c.reeds) + (c.friction * suction.p_Pa * 2.2) / rho
+      return (ideal * (1 + c.shellGain / T)) / (1 - c.reeds) + rubbing
     }
     case 'scroll': {
       // Closed volumes compress to a fixed ratio, then the port opens at once to what is there.
@@ -105,7 +100,7 @@ function work(
       const trapped = (c.volumeRatio ** (n - 1) - 1) / (n - 1)
       const excess = (trapped + ratio / c.volumeRatio - 1) / whole
       const ideal = fluid.isentropic(suction.p_Pa, dry, discharge_Pa) - dry
-      return ideal * excess + (c.friction * suction.p_Pa * 2.2) / rho
+      return ideal * excess + rubbing
     }
   }
 }

@@ -39,7 +39,10 @@ export function drawDesign(kind: DeviceKind, random: Random, family: Family): De
   const capacity = 3517 * one([1.5, 2, 2, 2.5, 2.5, 3, 3, 3, 3.5, 4, 4, 5]) * uniform(0.93, 1.02)
 
   const evaporating = f.at(f.dewPressure(273.15 + Math.min(Math.max(normal(7.6 + fine, 1.2), 4.5), 11)))
-  const condensing = f.at(f.dewPressure(RATING.outdoor_K + Math.max(17 - 7.5 * fine + normal(0, 1), 8)))
+  // Makers choose the middle of a glide; the dew point lies half of it above.
+  const split = Math.max(17 - 7.5 * fine + normal(0, 1), 8.5)
+  const plain = f.at(f.dewPressure(RATING.outdoor_K + split))
+  const condensing = f.at(f.dewPressure(RATING.outdoor_K + split + 0.5 * (plain.dew_K - plain.bubble_K)))
   const subcooling_K = uniform(3.8, 8)
   const coilSuperheat_K = kind === 'thermostatic' ? uniform(3.5, 7) : uniform(4, 8.5)
   const suction = f.at(evaporating.p_Pa * uniform(0.965, 0.992))
@@ -63,39 +66,45 @@ export function drawDesign(kind: DeviceKind, random: Random, family: Family): De
   const pumped = pump(compressor, f, suction, gas, discharge.p_Pa)
 
   const rejected = flow * (pumped.discharge_h - liquid)
-  const split = condensing.dew_K - RATING.outdoor_K
   const outsideAir = rejected / (CP_AIR * split * uniform(0.5, 0.7))
   const condenserFan = drawFan(random, outsideAir / airDensity(RATING.outdoor_K + 8), outside_W, chance(0.2))
   const drawnLaw = one(VOID_LAWS)
   const voidLaw = family.voidFraction ?? drawnLaw
   const hot = drawCondenser(random, flow, voidLaw, (discharge.p_Pa - condensing.p_Pa) * discharge.rhoVapour)
-  const hotLength = bisect(
+  const hotLength = lengthWhere(
     (L) => {
       const coil = { ...hot, length_m: L }
       const fin = coil.fin_W_mK * L
       return (
-        march(coil, discharge, condensing, pumped.discharge_h, flow, AT_RATING.outdoor, outsideAir, fin, 1).outlet_h -
-        liquid
+        liquid -
+        march(coil, discharge, condensing, pumped.discharge_h, flow, AT_RATING.outdoor, outsideAir, fin, 1).outlet_h
       )
     },
-    6,
+    10,
     400,
   )
 
   const evaporatorFan = drawFan(random, capacity * 5.37e-5 * uniform(0.88, 1.08), inside_W, holdsFlow)
   const insideAir =
     surroundings({ evaporatorFan, condenserFan } as Unit, RATING).inside.flow_m3_s * airDensity(RATING.returnAir_K)
-  const cold = drawEvaporator(random, flow, voidLaw, evaporating.p_Pa * uniform(0.02, 0.07) * evaporating.rhoVapour)
+  const cold = drawEvaporator(
+    random,
+    flow,
+    voidLaw,
+    evaporating.p_Pa * uniform(0.02, 0.07) * evaporating.rhoVapour,
+    // Only gas that is hardly superheated may end in air that is cold already.
+    coilSuperheat_K < 4.5,
+  )
   const coilInlet = f.at(evaporating.p_Pa + (cold.drop * flow ** 1.75) / evaporating.rhoVapour)
-  const coldLength = bisect(
+  const coldLength = lengthWhere(
     (L) => {
       const coil = { ...cold, length_m: L }
       const air = insideAir / (1 + AT_RATING.indoor.w)
       const share = insideAir / airDensity(RATING.returnAir_K) / evaporatorFan.clean_m3_s
       const fin = coil.fin_W_mK * L * share ** coil.finExponent
-      return out - march(coil, coilInlet, evaporating, feeding, flow, AT_RATING.indoor, air, fin, 1).outlet_h
+      return march(coil, coilInlet, evaporating, feeding, flow, AT_RATING.indoor, air, fin, 1).outlet_h - out
     },
-    5,
+    8,
     300,
   )
   if (hotLength === undefined || coldLength === undefined) return undefined
@@ -225,14 +234,20 @@ function drawCondenser({ uniform, one }: Random, flow: number, voidLaw: Coil['vo
   }
 }
 
-function drawEvaporator({ uniform, one, chance }: Random, flow: number, voidLaw: Coil['voidLaw'], drop: number): Coil {
+function drawEvaporator(
+  { uniform, one, chance }: Random,
+  flow: number,
+  voidLaw: Coil['voidLaw'],
+  drop: number,
+  isCool: boolean,
+): Coil {
   const bore_m = one([0.0064, 0.0088, 0.0088])
   const rows = one([3, 3, 4])
   const uneven = uniform(0, 0.06)
   return {
     rows,
     perRow: rows === 3 ? 7 : 5,
-    order: chance(0.75) ? 'counter' : 'along',
+    order: isCool && chance(0.3) ? 'along' : 'counter',
     circuits: circuitsFor(flow, uniform(100, 230), bore_m),
     bore_m,
     length_m: 0,
@@ -280,14 +295,18 @@ function printed(
   }
 }
 
-/** Where a falling or rising function is zero; undefined when it is not between the ends. */
-function bisect(g: (x: number) => number, from: number, to: number): number | undefined {
-  let [low, high] = [from, to]
-  const sign = Math.sign(g(low))
-  if (sign * Math.sign(g(high)) >= 0) return undefined
-  for (let k = 0; k < 45; k++) {
+/** Where a function of a length that is negative for a short coil turns positive; undefined when it never does. */
+function lengthWhere(g: (L: number) => number, from: number, to: number): number | undefined {
+  let [low, high] = [from, from]
+  while (g(high) < 0) {
+    low = high
+    high *= 1.4
+    if (high > to) return undefined
+  }
+  if (high === from) return undefined
+  for (let k = 0; k < 30; k++) {
     const middle = Math.sqrt(low * high)
-    if (Math.sign(g(middle)) === sign) low = middle
+    if (g(middle) < 0) low = middle
     else high = middle
   }
   return Math.sqrt(low * high)

@@ -109,6 +109,8 @@ function lateFlash({ inlet, h, downstream_Pa, fluid }: Around, stretch: number):
 }
 
 const STEPS = 8
+/** Inlet quality that halves the stretch. */
+const BUBBLES = 0.03
 
 /**
  * Largest of ∫ρ dp / (friction + 2 ln(ρ at inlet / ρ)) over the pressures on the way down: the choked flow of a
@@ -117,7 +119,9 @@ const STEPS = 8
 function pull({ inlet, h, downstream_Pa, fluid }: Around, stretch: number, friction: number): number {
   const x = (h - inlet.hLiquid) / (inlet.hVapour - inlet.hLiquid)
   const rho0 = x > 0 ? fluid.density(inlet.p_Pa, h) : inlet.rhoLiquid
-  const flash = x > 0 ? inlet.p_Pa : stretch * fluid.bubblePressure(temperatureOf(inlet, h))
+  const boiling = x > 0 ? inlet.p_Pa : fluid.bubblePressure(temperatureOf(inlet, h))
+  // Where bubbles come in with it the liquid has something to boil at, and stretches no longer.
+  const flash = boiling * (1 - (1 - stretch) / (1 + Math.max(x, 0) / BUBBLES))
   let area = rho0 * Math.max(inlet.p_Pa - Math.max(flash, downstream_Pa), 100)
   let best = area / friction
   const step = Math.max(flash - Math.max(downstream_Pa, 0.3 * flash), 0) / STEPS

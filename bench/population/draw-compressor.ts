@@ -17,7 +17,7 @@ export function drawCompressor({ uniform, chance }: Random, fine: number): Compr
         shellLoss: uniform(0.02, 0.08),
         volumeRatio: uniform(2, 2.7),
         friction: uniform(0.04, 0.1),
-        fall: uniform(0.012, 0.035),
+        fall: uniform(0.018, 0.045),
       }
     : {
         kind: 'piston',
