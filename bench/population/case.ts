@@ -1,7 +1,7 @@
 /** The kinds of system that are drawn. All cool rooms in comfort cooling; none has a receiver. */
 export type DeviceKind = 'fixed-orifice' | 'capillary' | 'thermostatic'
 
-/** What is really wrong with a drawn system. */
+/** What is really wrong with a drawn system; see `Truth` for what a severity counts. */
 export type Trouble =
   | 'short-of-charge'
   | 'overcharged'
@@ -49,8 +49,22 @@ export interface ReadingSet {
   readonly standstill?: { readonly pressure_Pa: number; readonly ambient_K: number }
 }
 
+/**
+ * Charge that is right is what the maker's procedure puts into this system: the charge of his design at the rating
+ * point with the lines as they really are. What the technician holds in hand, `Plate.charge_kg`, is that charge rounded,
+ * with a line length that he misjudged by some and the maker's own tolerance: 2 % standard deviation in all.
+ */
 export interface Truth {
-  /** Empty for a sound system; two in a fifth of the cases. */
+  /**
+   * Empty for a sound system; two in a fifth of the cases. A severity is a share, and counts
+   * charge: of the right charge, missing or too much;
+   * air: of the coil's airflow that is missing;
+   * restriction: its pressure loss at rated flow, of the pressure from liquid line to suction;
+   * gas: the pressure it would have alone in the whole circuit at 25 °C, of one atmosphere;
+   * compressor: of the flow at rating, lost by slip;
+   * valve: of the opening that rating needs, where the stem is jammed; of 20 K (too little) or 12 K (too much) by which
+   * the superheat at which it opens is off, where spring or bulb are wrong.
+   */
   readonly troubles: readonly { readonly kind: Trouble; readonly severity: number }[]
   /** Charge over the charge that is right for this very system, minus 1. */
   readonly chargeError: number
