@@ -1,20 +1,23 @@
 import { airDensity, airOf, CP_AIR } from './air.ts'
 import type { DeviceKind, Plate } from './case.ts'
-import { type Coil, march } from './coil.ts'
 import { type Compressor, pump } from './compressor-law.ts'
 import { type Device, feed } from './device-law.ts'
+import { drawCondenser, drawEvaporator } from './draw-coils.ts'
 import { drawCompressor } from './draw-compressor.ts'
 import { drawDevice } from './draw-device.ts'
+import { drawFan } from './draw-fan.ts'
+import { drawLines } from './draw-lines.ts'
+import { drawRefrigerant } from './draw-refrigerant.ts'
 import type { Family } from './family.ts'
-import type { Fan } from './fan.ts'
 import { type Fluid, fluid, subcooled, superheated, temperatureOf } from './fluid.ts'
+import { lengthWhere } from './length-where.ts'
+import { march } from './march.ts'
 import { once, type Running, surroundings } from './operate.ts'
+import { printedPlate } from './printed-plate.ts'
 import type { Random } from './random.ts'
-import type { Unit, Weather } from './unit.ts'
+import { RATING } from './rating.ts'
+import type { Unit } from './unit.ts'
 import { VOID_LAWS } from './void-law.ts'
-
-/** The point at which makers rate: 95 °F outdoors, 80 °F and 67 °F wet bulb indoors. */
-export const RATING: Weather = { outdoor_K: 308.15, returnAir_K: 299.82, returnWetBulb_K: 292.59 }
 
 /** A model as its maker drew it, before any unit of it was built. */
 export interface Design {
@@ -33,7 +36,7 @@ export interface Design {
  */
 export function drawDesign(kind: DeviceKind, random: Random, family: Family): Design | undefined {
   const { uniform, normal, one, chance } = random
-  const refrigerant = one(REFRIGERANTS[kind])
+  const refrigerant = drawRefrigerant(kind, random)
   const f = fluid(refrigerant)
   const fine = uniform(0, 1)
   const capacity = 3517 * one([1.5, 2, 2, 2.5, 2.5, 3, 3, 3, 3.5, 4, 4, 5]) * uniform(0.93, 1.02)
@@ -92,7 +95,6 @@ export function drawDesign(kind: DeviceKind, random: Random, family: Family): De
     flow,
     voidLaw,
     evaporating.p_Pa * uniform(0.02, 0.07) * evaporating.rhoVapour,
-    // Only gas that is hardly superheated may end in air that is cold already.
     coilSuperheat_K < 4.5,
   )
   const coilInlet = f.at(evaporating.p_Pa + (cold.drop * flow ** 1.75) / evaporating.rhoVapour)
@@ -164,26 +166,8 @@ export function drawDesign(kind: DeviceKind, random: Random, family: Family): De
     unit,
     rated,
     right_kg: rated.charge_kg,
-    plate: printed(kind, refrigerant, rated, lines.misjudged_kg, random),
+    plate: printedPlate(kind, refrigerant, rated, lines.misjudged_kg, random),
   }
-}
-
-const REFRIGERANTS: Readonly<Record<DeviceKind, readonly string[]>> = {
-  'fixed-orifice': ['R-410A', 'R-410A', 'R-410A', 'R-22', 'R-22', 'R-22', 'R-407C', 'R-454B'],
-  capillary: ['R-410A', 'R-410A', 'R-22', 'R-22', 'R-32', 'R-32', 'R-134a', 'R-407C'],
-  thermostatic: [
-    'R-410A',
-    'R-410A',
-    'R-410A',
-    'R-410A',
-    'R-22',
-    'R-22',
-    'R-32',
-    'R-454B',
-    'R-454B',
-    'R-407C',
-    'R-134a',
-  ],
 }
 
 const AT_RATING = {
@@ -202,112 +186,4 @@ function sizedCompressor(
   const small = pump({ ...c, motorFall: 0 }, f, suction, h, to_Pa)
   const scale = flow / small.flow
   return { ...c, sweep: c.sweep * scale, ratedPower_W: small.power_W * scale }
-}
-
-function drawFan({ uniform }: Random, clean_m3_s: number, power_W: number, holdsFlow: boolean): Fan {
-  return { clean_m3_s, power_W, steepness: uniform(0.3, 0.6), holdsFlow, missing: 0, because: 'blocked' }
-}
-
-function circuitsFor(flow: number, massFlux: number, bore: number): number {
-  return Math.max(Math.round(flow / (massFlux * 0.25 * Math.PI * bore ** 2)), 1)
-}
-
-function drawCondenser({ uniform, one }: Random, flow: number, voidLaw: Coil['voidLaw'], drop: number): Coil {
-  const bore_m = one([0.0048, 0.0064, 0.0064, 0.0088, 0.0088])
-  const rows = one([1, 1, 2])
-  return {
-    rows,
-    perRow: rows === 1 ? 24 : 13,
-    order: 'counter',
-    circuits: circuitsFor(flow, uniform(170, 340), bore_m),
-    bore_m,
-    length_m: 0,
-    fin_W_mK: bore_m * uniform(2900, 4300),
-    finExponent: uniform(0.4, 0.62),
-    grooves: uniform(1.2, 1.9),
-    nucleate: 0,
-    dryFrom: 1,
-    slabs: [1],
-    drop: drop / flow ** 1.75,
-    voidLaw,
-    roomy: uniform(1.03, 1.12),
-  }
-}
-
-function drawEvaporator(
-  { uniform, one, chance }: Random,
-  flow: number,
-  voidLaw: Coil['voidLaw'],
-  drop: number,
-  isCool: boolean,
-): Coil {
-  const bore_m = one([0.0064, 0.0088, 0.0088])
-  const rows = one([3, 3, 4])
-  const uneven = uniform(0, 0.06)
-  return {
-    rows,
-    perRow: rows === 3 ? 7 : 5,
-    order: isCool && chance(0.3) ? 'along' : 'counter',
-    circuits: circuitsFor(flow, uniform(100, 230), bore_m),
-    bore_m,
-    length_m: 0,
-    fin_W_mK: bore_m * uniform(2900, 4300),
-    finExponent: uniform(0.4, 0.62),
-    grooves: uniform(1.1, 1.8),
-    nucleate: uniform(1.2, 3),
-    dryFrom: uniform(0.86, 0.96),
-    slabs: [0.5 + uneven, 0.5 - uneven],
-    drop: drop / flow ** 1.75,
-    voidLaw,
-    roomy: uniform(1.03, 1.12),
-  }
-}
-
-function drawLines({ uniform, normal }: Random, capacity: number, flow: number, rho: number) {
-  const length = uniform(4, 18)
-  const bore = capacity > 15e3 ? 0.0111 : 0.0079
-  const area = 0.25 * Math.PI * bore ** 2
-  return {
-    liquid_m3: area * length,
-    suction_m3: 0.25 * Math.PI * (0.0165 + 0.45e-6 * capacity) ** 2 * length,
-    drop: ((uniform(2500, 4500) * length * rho) / flow ** 2) * (flow / 0.05) ** 1.8 * (0.0079 / bore) ** 4.8 * 0.4,
-    drierDrop: (uniform(3e3, 1.2e4) * rho) / flow ** 2,
-    /** The technician's idea of the length is off by some, and so is what he adds to the nameplate for it. */
-    misjudged_kg: area * length * normal(0, 0.08) * rho,
-  }
-}
-
-function printed(
-  device: DeviceKind,
-  refrigerant: string,
-  rated: Running,
-  misjudged_kg: number,
-  { normal }: Random,
-): Plate {
-  const round = (x: number, to: number) => Number((Math.round(x / to) * to).toFixed(4))
-  return {
-    refrigerant,
-    device,
-    capacity_W: round(rated.capacity_W * (1 + normal(0, 0.015)), 100),
-    charge_kg: round((rated.charge_kg + misjudged_kg) * (1 + normal(0, 0.01)), 0.01),
-    cop: round((rated.capacity_W / rated.power_W) * (1 + normal(0, 0.015)), 0.05),
-    ...(device === 'thermostatic' ? { subcooling_K: round(rated.subcooling_K, 5 / 9) } : {}),
-  }
-}
-
-/** Where a function of a length that is negative for a short coil turns positive; undefined when it never does. */
-function lengthWhere(g: (L: number) => number, from: number, to: number): number | undefined {
-  let [low, high] = [from, from]
-  while (g(high) < 0) {
-    low = high
-    high *= 1.4
-    if (high > to) return undefined
-  }
-  if (high === from) return undefined
-  for (let k = 0; k < 30; k++) {
-    const middle = Math.sqrt(low * high)
-    if (g(middle) < 0) low = middle
-    else high = middle
-  }
-  return Math.sqrt(low * high)
 }

@@ -1,9 +1,10 @@
 import { airDensity, airOf, CP_AIR, dewPointOf } from './air.ts'
-import { type CoilState, march, volumeOf } from './coil.ts'
+import { volumeOf } from './coil.ts'
 import { pump } from './compressor-law.ts'
 import { feed } from './device-law.ts'
 import { blow } from './fan.ts'
 import { type Saturated, temperatureOf } from './fluid.ts'
+import { type CoilState, march } from './march.ts'
 import { rootOfThree } from './root-of-three.ts'
 import type { Unit, Weather } from './unit.ts'
 

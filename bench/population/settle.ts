@@ -1,6 +1,6 @@
 import type { Design } from './design.ts'
-import { RATING } from './design.ts'
 import { operate, type Running, type Unknowns } from './operate.ts'
+import { RATING } from './rating.ts'
 import type { Unit, Weather } from './unit.ts'
 
 /**

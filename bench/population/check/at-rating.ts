@@ -1,5 +1,5 @@
-import { RATING } from '../design.ts'
 import type { Running } from '../operate.ts'
+import { RATING } from '../rating.ts'
 import { quantile, type Sample } from './sample.ts'
 
 /** What a technician would find at sound units: 10 %, 50 % and 90 % of them lie below. */

@@ -1,8 +1,9 @@
 import { aged } from '../aged.ts'
 import type { DeviceKind } from '../case.ts'
-import { type Design, drawDesign, RATING } from '../design.ts'
+import { type Design, drawDesign } from '../design.ts'
 import type { Running } from '../operate.ts'
 import { seeded } from '../random.ts'
+import { RATING } from '../rating.ts'
 import { settle } from '../settle.ts'
 import type { Unit, Weather } from '../unit.ts'
 

@@ -1,8 +1,8 @@
 import type { DeviceKind, Trouble } from '../case.ts'
-import { RATING } from '../design.ts'
 import { inflict, SEVERITIES } from '../inflict.ts'
 import type { Running } from '../operate.ts'
 import { seeded } from '../random.ts'
+import { RATING } from '../rating.ts'
 import { mean, type Sample } from './sample.ts'
 
 const SEEN: Readonly<Record<string, (r: Running) => number>> = {
