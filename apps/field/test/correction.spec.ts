@@ -6,10 +6,12 @@ test('[property] a slip is corrected in the log, and the log keeps both', async 
   await expect(word(page)).toHaveText('add')
   const slip = logLines(page).filter({ hasText: 'Suction line' })
   await slip.click()
+  await page.getByRole('button', { name: 'misread' }).click()
   await page.getByLabel('Suction line, corrected').fill('50 °F')
   await page.keyboard.press('Enter')
   await expect(slip).toContainText('63 °F')
   await expect(slip).toContainText('now 50 °F')
+  await expect(page.locator('.log-open')).toContainText('corrected to Suction line: 50 °F; reason: misread')
   await expect(field(page, 'reading-suction-temperature')).toHaveValue('50.0')
   await expect(word(page)).not.toHaveText('add')
 })
@@ -43,6 +45,39 @@ test('[property] undo goes back entry by entry, also after a restart, and erases
   await expect(logLines(page)).toHaveCount(2)
   await page.getByRole('button', { name: 'Bring it back' }).click()
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('110.0')
+})
+
+test('[property] twenty-five entries are undone and brought back one by one, with a restart in the middle of each', async ({
+  page,
+}) => {
+  test.slow()
+  await newVisit(page)
+  const pressure = field(page, 'reading-suction-pressure')
+  const undo = page.getByRole('button', { name: 'Undo the last entry' })
+  const shown = (n: number) => (n === 0 ? '' : `${100 + n}.0`)
+  for (let n = 1; n <= 25; n++) {
+    await enter(page, 'reading-suction-pressure', String(100 + n))
+    await expect(pressure).toHaveValue(shown(n))
+  }
+  for (let n = 24; n >= 0; n--) {
+    if (n === 12) await page.reload()
+    await undo.click()
+    await expect(pressure).toHaveValue(shown(n))
+  }
+  await expect(undo).toBeDisabled()
+  for (let n = 1; n <= 25; n++) {
+    if (n === 12) await page.reload()
+    await page.getByRole('button', { name: 'Bring it back' }).click()
+    await expect(pressure).toHaveValue(shown(n))
+  }
+  await expect(page.getByText('Undone:')).toBeHidden()
+  // By the keys of a desk, too.
+  await page.locator('h1').focus()
+  await page.keyboard.press('Control+z')
+  await expect(pressure).toHaveValue(shown(24))
+  await page.keyboard.press('Control+Shift+z')
+  await expect(pressure).toHaveValue(shown(25))
+  await expect(logLines(page)).toHaveCount(25)
 })
 
 test('[property] an emptied figure of the system is taken back, an emptied reading is not', async ({ page }) => {

@@ -56,17 +56,26 @@ test('[property] a visit opens at its top, however far down the list one was', a
   expect(await page.evaluate(() => scrollY)).toBe(0)
 })
 
-test('[property] of a long list of steps the first stand open, so that the act is on the first screen', async ({
+test('[property] of a long list of steps the one at hand stands large on the first screen, and the mark survives a restart', async ({
   page,
 }) => {
   await page.setViewportSize({ width: 390, height: 844 })
   await openDemo(page, 'demo-capillary-weigh-in')
-  await expect(page.locator('.steps').first().getByRole('listitem')).toHaveCount(3)
-  await expect(page.getByRole('button', { name: 'Enter what the scale showed' })).toBeInViewport({ ratio: 1 })
-  const rest = page.locator('.more-steps')
+  const step = page.locator('.guide-step')
+  const first = (await step.textContent()) ?? ''
+  await expect(step).toBeInViewport({ ratio: 1 })
+  await expect(page.locator('.guide-count')).toHaveText(/^Step 1 of 1\d$/)
+  const rest = page.locator('.more-steps', { hasText: 'Then steps 2 to' })
   await expect(rest.getByRole('listitem').first()).toBeHidden()
   await rest.locator('summary').click()
-  await expect(rest.getByRole('listitem').first()).toHaveText(/^4\./)
+  await expect(rest.getByRole('listitem').first()).toHaveText(/^2\./)
+  await page.getByRole('button', { name: 'Done, next step' }).click()
+  await expect(step).not.toHaveText(first)
+  await page.reload()
+  await expect(page.locator('.guide-count')).toHaveText(/^Step 2 of/)
+  await page.locator('summary', { hasText: 'Step 1 done' }).click()
+  await page.getByRole('button', { name: 'Back one step' }).click()
+  await expect(step).toHaveText(first)
 })
 
 /** What reaches beyond the right edge of the window. */

@@ -1,6 +1,6 @@
 import { type Assessment, FINDINGS, METHODS } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
-import type { Origin } from '@chargewright/visit'
+import type { ComponentChildren } from 'preact'
 import { inWords } from '../session/in-words.ts'
 import { BandPicture } from './band-picture.tsx'
 import { EvidenceList } from './evidence-list.tsx'
@@ -8,19 +8,17 @@ import { EvidenceTree } from './evidence-tree.tsx'
 import { FindingMark } from './finding-mark.tsx'
 import { NextEntries } from './next-entries.tsx'
 import { MOVED_MASS, reveal } from './reveal.ts'
-import { SettleClock } from './settle-clock.tsx'
-import { StepList } from './step-list.tsx'
 
 interface Props {
   readonly assessment: Assessment
-  /** The last change to the system. */
-  readonly change: Origin | undefined
+  /** What to do now, and the wait that goes on. */
+  readonly doing: ComponentChildren
   readonly units: UnitPreference
   readonly showEntry: (eventId: string) => void
 }
 
 /** The answer: its sign, its word and its sentence; under them the next act and the reasons. */
-export function FindingBlock({ assessment, change, units, showEntry }: Props) {
+export function FindingBlock({ assessment, doing, units, showEntry }: Props) {
   const { finding, method } = assessment
   const sentence = inWords(finding.sentence, units)
   // A step that a twin sized says first of all how far the way still is.
@@ -42,8 +40,7 @@ export function FindingBlock({ assessment, change, units, showEntry }: Props) {
         </h2>
       </div>
       {range && <p class="dose-range">{inWords(range, units)}</p>}
-      <StepList steps={steps} />
-      {change && isSettling(assessment) && <SettleClock change={change} units={units} />}
+      {doing}
       {finding.dose && (
         <button type="button" class="act" onClick={() => reveal(MOVED_MASS)}>
           Enter what the scale showed
@@ -66,6 +63,3 @@ export function FindingBlock({ assessment, change, units, showEntry }: Props) {
     </section>
   )
 }
-
-const isSettling = ({ conditions }: Assessment) =>
-  conditions.some(({ id, state }) => id === 'settled' && state !== 'met')

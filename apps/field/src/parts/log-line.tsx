@@ -5,8 +5,9 @@ import { type FactInWords, factInWords } from '../session/fact-in-words.ts'
 import { instrumentInWords } from '../session/instruments.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
-import { UNDONE } from '../session/undo.ts'
+import { REDONE, UNDONE } from '../session/undo.ts'
 import { CorrectionEditor } from './correction-editor.tsx'
+import { CorrectionReason } from './correction-reason.tsx'
 import { logLineId } from './reveal.ts'
 import { timeInWords } from './time-in-words.ts'
 
@@ -15,16 +16,18 @@ interface Props {
   readonly problems: readonly Problem[]
   readonly units: UnitPreference
   /** Corrects or, without a replacement, withdraws an event. */
-  readonly correct: (eventId: string, replacement: Fact | undefined) => Kept
+  readonly correct: (eventId: string, replacement: Fact | undefined, reason: string | undefined) => Kept
 }
 
 /** One entry as it was typed, and what became of it. It opens to be corrected; nothing is ever erased. */
 export function LogLine({ entry, problems, units, correct }: Props) {
   const { id, at, by, position, entered, holds, correctedBy, corrections } = entry
   const open = useSignal(false)
+  const reason = useSignal('')
   const trouble = useSignal<string | undefined>(undefined)
   const act = async (eventId: string, replacement: Fact | undefined) => {
-    const kept = await correct(eventId, replacement)
+    const kept = await correct(eventId, replacement, reason.value.trim() || undefined)
+    if (kept.ok) reason.value = ''
     trouble.value = kept.ok ? undefined : notKeptInWords(kept.error)
     return kept
   }
@@ -55,8 +58,10 @@ export function LogLine({ entry, problems, units, correct }: Props) {
                 ) : (
                   withdrawal(correction, id)
                 )}
+                {isOwn(correction) && `; reason: ${correction.reason}`}
               </p>
             ))}
+            {holds && <CorrectionReason reason={reason.value} give={(words) => (reason.value = words)} />}
             {holds && (
               <CorrectionEditor
                 id={`correct-${position}`}
@@ -97,6 +102,9 @@ function becameOf({ holds, correctedBy }: LogEntry): string | undefined {
 const line = ({ what, typed }: FactInWords) => `${what}: ${typed}`
 
 function withdrawal({ reason, corrects }: EventOf<'correction'>, entryId: string): string {
-  if (reason === UNDONE) return 'undone'
+  if (reason === UNDONE || reason === REDONE) return reason
   return corrects === entryId ? 'withdrawn' : 'a correction taken back'
 }
+
+/** A correction with a reason that someone gave. */
+const isOwn = ({ reason }: EventOf<'correction'>) => reason !== undefined && reason !== UNDONE && reason !== REDONE

@@ -1,49 +1,92 @@
-import { LIMITS } from '@chargewright/charging'
-import type { UnitPreference } from '@chargewright/quantity'
-import type { Origin } from '@chargewright/visit'
-import { useSignal } from '@preact/signals'
-import { useEffect } from 'preact/hooks'
+import { format, type UnitPreference } from '@chargewright/quantity'
+import type { Fact } from '@chargewright/visit'
+import { useEffect, useRef } from 'preact/hooks'
 import { quantityInWords } from '../session/in-words.ts'
+import type { Kept } from '../session/session.ts'
+import { minutesTold, type WaitClock, waitState } from '../session/wait-clock.ts'
 import { hourInWords } from './time-in-words.ts'
+import { useNow } from './use-now.ts'
+import { WaitCalls } from './wait-calls.tsx'
+import { call } from './wait-signals.ts'
 
 interface Props {
-  /** The last change to the system. */
-  readonly change: Origin
+  readonly clock: WaitClock
+  /** Time of the last entry. */
+  readonly latest: number
   readonly units: UnitPreference
+  readonly record: (fact: Fact) => Kept
 }
 
-const TICK_MS = 5_000
-const MINUTE_MS = 60_000
-
-/**
- * The wait after a change, by the clock of this device. It is reckoned from the time in the log and not counted, so
- * that a locked screen or a restart takes nothing from it.
- */
-export function SettleClock({ change, units }: Props) {
-  const now = useSignal(Date.now())
+/** A wait by the clock of this device: what is left of it, and what to do when it is over. */
+export function SettleClock({ clock, latest, units, record }: Props) {
+  const { purpose, duration, begins, ends } = clock
+  const now = useNow()
+  const state = waitState(clock, now, latest)
+  const was = useRef(state.kind)
   useEffect(() => {
-    const ticking = setInterval(() => {
-      now.value = Date.now()
-    }, TICK_MS)
-    return () => clearInterval(ticking)
-  }, [])
-  const { quantity } = LIMITS.settleTime
-  const over = Date.parse(change.at) + quantity.si * 1000
-  const toGo = Math.ceil((over - now.value) / MINUTE_MS)
-  // A log from elsewhere may carry a time that is none, or one from a clock that ran ahead.
-  if (!(toGo * MINUTE_MS <= quantity.si * 1000)) return null
+    if (was.current === 'running' && state.kind === 'over') void call(OVER[purpose])
+    was.current = state.kind
+  }, [state.kind])
+  const whole = format(duration, units)
+  const end = (lasted: string) => void record({ kind: 'wait', purpose, duration: lasted })
+  if (state.kind === 'set-back') {
+    return (
+      <div class="settle-clock">
+        <p role="alert">
+          The clock of this device shows a time from before the last entry, {hourInWords(latest)}: it cannot tell how
+          much of the wait is left. Go by your watch, {whole} from the change on.
+        </p>
+        <button type="button" class="key" onClick={() => end(whole)}>
+          I have waited {whole}
+        </button>
+      </div>
+    )
+  }
   return (
-    <p class="settle-clock" role="timer" data-running={toGo > 0}>
-      {toGo > 0 ? (
-        <>
-          <strong>{toGo}&nbsp;min to go</strong> Read again from {hourInWords(over)} on
-        </>
-      ) : (
-        <>
-          <strong>Read again now</strong> {quantityInWords(quantity, units)} since the last change were over at{' '}
-          {hourInWords(over)}
-        </>
+    <div class="settle-clock" data-running={state.kind === 'running'}>
+      <p role="timer">
+        {state.kind === 'running' ? (
+          <>
+            <strong>{leftInWords(state.left_s)}</strong> {THEN[purpose]} {hourInWords(ends)} on
+          </>
+        ) : (
+          <>
+            <strong>{NOW[purpose]}</strong> {quantityInWords(duration, units)} were over at {hourInWords(ends)}
+          </>
+        )}
+      </p>
+      <progress
+        class="wait-bar"
+        aria-label="Part of the wait that is over"
+        max={ends - begins}
+        value={Math.min(now, ends) - begins}
+      />
+      <p class="unseen" role="status">
+        {state.kind === 'running' ? `${minutesTold(state.left_s)} minutes to go` : OVER[purpose]}
+      </p>
+      {state.kind === 'running' && <WaitCalls />}
+      {state.kind === 'over' && (clock.isBegun || purpose === 'equalise') && (
+        <button type="button" class="act" onClick={() => end(whole)}>
+          {GO_ON[purpose]}
+        </button>
       )}
-    </p>
+      {state.kind === 'running' && clock.isBegun && (
+        <button type="button" class="link" onClick={() => end(minutesSince(begins, now))}>
+          Stop waiting
+        </button>
+      )}
+    </div>
   )
 }
+
+const THEN = { settle: 'Read again from', equalise: 'Start from' } as const
+const NOW = { settle: 'Read again now', equalise: 'Start now' } as const
+const OVER = { settle: 'The wait is over: read again', equalise: 'The wait is over: start' } as const
+const GO_ON = { settle: 'It has run: read again', equalise: 'It has rested: go on' } as const
+
+/** Minutes as long as there are some; then seconds. */
+function leftInWords(left_s: number): string {
+  return left_s > 60 ? `${Math.ceil(left_s / 60)}\u00a0min to go` : `${left_s}\u00a0s to go`
+}
+
+const minutesSince = (begins: number, now: number) => `${Math.max(0, Math.floor((now - begins) / 60_000))} min`

@@ -7,7 +7,7 @@ interface Props {
   readonly log: readonly LogEntry[]
   readonly problems: readonly EntryProblem[]
   readonly units: UnitPreference
-  readonly correct: (eventId: string, replacement: Fact | undefined) => Kept
+  readonly correct: (eventId: string, replacement: Fact | undefined, reason: string | undefined) => Kept
 }
 
 /** Every entry as typed, the latest first. */

@@ -15,9 +15,11 @@ import { ReadingWalk } from '../parts/reading-walk.tsx'
 import { logLineId, reveal } from '../parts/reveal.ts'
 import { SystemForm } from '../parts/system-form.tsx'
 import { UndoneNotice } from '../parts/undone-notice.tsx'
+import { useUndoKeys } from '../parts/use-undo-keys.ts'
 import { VisitBar } from '../parts/visit-bar.tsx'
 import { VisitLog } from '../parts/visit-log.tsx'
 import { VisitTools } from '../parts/visit-tools.tsx'
+import { WaitPlace } from '../parts/wait-place.tsx'
 import { besideReadings } from '../session/beside-readings.ts'
 import { quantityInWords } from '../session/in-words.ts'
 import { withInstrument } from '../session/instruments.ts'
@@ -51,6 +53,9 @@ export function VisitScreen({ stored, session, preferences }: Props) {
     const entry = visit.log.find(({ id }) => id === eventId)
     if (entry) reveal(logLineId(entry.position))
   }
+  const undo = () => void session.undo(stored.id)
+  const redo = () => void session.redo(stored.id)
+  useUndoKeys(undo, redo)
   const shown = { units, showEntry }
   return (
     <>
@@ -58,15 +63,19 @@ export function VisitScreen({ stored, session, preferences }: Props) {
         name={facts.name ?? 'New visit'}
         about={aboutSystem(visit.system, assessing.answer?.refrigerant, units, stored.origin === 'demo')}
         finding={assessment?.finding.kind}
-        undo={nextUndo(stored.events) && (() => void session.undo(stored.id))}
+        undo={nextUndo(stored.events) && undo}
       />
-      <UndoneNotice events={stored.events} bringBack={(undoId) => void session.correct(stored.id, undoId, undefined)} />
+      <UndoneNotice events={stored.events} redo={redo} />
       <main class="visit">
         <div class="answer">
           <EngineState asking={assessing} />
           {assessment && (
             <>
-              <FindingBlock assessment={assessment} change={change} {...shown} />
+              <FindingBlock
+                assessment={assessment}
+                doing={<WaitPlace visit={visit} assessment={assessment} units={units} record={record} />}
+                {...shown}
+              />
               <CautionList cautions={assessment.cautions} units={units} />
               <ConditionList conditions={assessment.conditions} {...shown} />
               <LookAlikeList lookAlikes={assessment.lookAlikes} {...shown} />
@@ -114,7 +123,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
             log={visit.log}
             problems={[...visit.problems, ...visit.doubts]}
             units={units}
-            correct={(eventId, replacement) => session.correct(stored.id, eventId, replacement)}
+            correct={(eventId, replacement, reason) => session.correct(stored.id, eventId, replacement, reason)}
           />
         </div>
         <Keypad />

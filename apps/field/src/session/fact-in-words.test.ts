@@ -16,6 +16,11 @@ describe('a fact on one line of the log', () => {
     ],
     [{ kind: 'wait', purpose: 'settle', duration: '15 min' }, 'Wait to settle', '15 min'],
     [
+      { kind: 'wait', purpose: 'equalise', duration: '10 min', ends: '2026-01-31T14:15:00Z' },
+      'Wait to equalise, begun',
+      '10 min',
+    ],
+    [
       {
         kind: 'refrigerant-moved',
         direction: 'into-system',

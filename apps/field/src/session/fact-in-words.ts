@@ -32,7 +32,7 @@ export function factInWords(fact: Fact): FactInWords {
     case 'adjustment':
       return { what: 'Adjustment', typed: fact.what }
     case 'wait':
-      return { what: WAITED[fact.purpose], typed: fact.duration }
+      return { what: (fact.ends === undefined ? WAITED : BEGUN)[fact.purpose], typed: fact.duration }
     case 'photo':
       return { what: 'Photo', typed: `${fact.subject} (${fact.file})` }
     case 'note':
@@ -49,6 +49,7 @@ export const PORTS = {
   discharge: 'discharge port',
 } as const
 export const COMPRESSOR = { running: 'compressor running', stopped: 'compressor stopped' } as const
+const BEGUN = { settle: 'Wait to settle, begun', equalise: 'Wait to equalise, begun' } as const
 export const WAITED = { settle: 'Wait to settle', equalise: 'Wait to equalise' } as const
 
 function moveInWords(fact: FactOf<'refrigerant-moved'>): string {

@@ -4,7 +4,7 @@ import { computed, type ReadonlySignal, signal } from '@preact/signals'
 import type { StoreProblem } from '../store/store-problem.ts'
 import type { StoredVisit, VisitStore } from '../store/visit-store.ts'
 import { arrivalOf } from './arrival.ts'
-import { nextUndo, UNDONE } from './undo.ts'
+import { nextRedo, nextUndo, ownReason, REDONE, UNDONE } from './undo.ts'
 
 /** Everything of the outside world that a session needs. */
 export interface Surroundings {
@@ -30,9 +30,11 @@ export interface Session {
   readonly refresh: () => Promise<void>
   readonly start: () => Kept<string>
   readonly record: (visitId: string, fact: Fact) => Kept
-  /** Puts another fact in the place of an event, or withdraws it. */
-  readonly correct: (visitId: string, eventId: string, replacement: Fact | undefined) => Kept
+  /** Puts another fact in the place of an event, or withdraws it; the reason goes on record. */
+  readonly correct: (visitId: string, eventId: string, replacement: Fact | undefined, reason?: string) => Kept
   readonly undo: (visitId: string) => Kept
+  /** Takes back the last undo, as long as nothing new was entered. */
+  readonly redo: (visitId: string) => Kept
   readonly takeIn: (json: string) => Kept<TakenIn>
   readonly setAside: (ids: readonly string[], aside: boolean) => Kept
   readonly seed: (files: readonly VisitFile[]) => Kept
@@ -94,10 +96,15 @@ export function createSession({ store, now, newId }: Surroundings): Session {
       return added.ok ? ok(id) : added
     },
     record: (visitId, fact) => append(visitId, { id: newId(), at: now(), ...fact }),
-    correct: (visitId, eventId, replacement) => correct(visitId, eventId, replacement),
+    correct: (visitId, eventId, replacement, reason) =>
+      correct(visitId, eventId, replacement, reason === undefined ? undefined : ownReason(reason)),
     undo: async (visitId) => {
       const last = nextUndo(visits.value?.find(({ id }) => id === visitId)?.events ?? [])
       return last ? correct(visitId, last.id, undefined, UNDONE) : ok(undefined)
+    },
+    redo: async (visitId) => {
+      const last = nextRedo(visits.value?.find(({ id }) => id === visitId)?.events ?? [])
+      return last ? correct(visitId, last.by.id, undefined, REDONE) : ok(undefined)
     },
     takeIn: async (json) => {
       const file = readVisitFile(json)

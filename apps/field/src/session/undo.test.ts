@@ -1,7 +1,7 @@
 import { fold, type VisitEvent } from '@chargewright/visit'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { nextUndo, UNDONE } from './undo.ts'
+import { nextRedo, nextUndo, ownReason, REDONE, UNDONE } from './undo.ts'
 
 const at = '2026-01-31T14:05:00Z'
 const pressure = (n: number): VisitEvent => ({
@@ -39,6 +39,12 @@ describe('undo', () => {
           expect(shown(events)).toEqual(state)
         }
         expect(nextUndo(events)).toBeUndefined()
+        for (const state of states.slice(1)) {
+          events = [...events, redo(events)]
+          expect(shown(events)).toEqual(state)
+        }
+        expect(nextRedo(events)).toBeUndefined()
+        expect(shown([...events, undo(events)])).toEqual(states.at(-2))
       }),
       { seed: 20261125 },
     )
@@ -51,6 +57,21 @@ describe('undo', () => {
     expect(nextUndo([...two, undo(two)])?.id).toBe('e0')
   })
 
+  test('[property] what was undone cannot be brought back over something new', () => {
+    const one = [pressure(0), pressure(1)]
+    const undone = [...one, undo(one)]
+    expect(nextRedo(undone)?.act.id).toBe('e1')
+    expect(nextRedo([...undone, pressure(2)])).toBeUndefined()
+  })
+
+  test('[limit] a reason in the same words is no undo', () => {
+    const { kind, id } = pressure(0)
+    const withdrawn: VisitEvent = { id: 'c', at, kind: 'correction', corrects: id, reason: ownReason(UNDONE) }
+    expect(kind).toBe('reading')
+    expect(nextUndo([pressure(0), withdrawn])?.id).toBe('c')
+    expect(ownReason('misread')).toBe('misread')
+  })
+
   test('[limit] an empty visit has nothing to undo', () => {
     expect(nextUndo([])).toBeUndefined()
   })
@@ -58,6 +79,10 @@ describe('undo', () => {
 
 function undo(events: readonly VisitEvent[]): VisitEvent {
   return { id: `u${events.length}`, at, kind: 'correction', corrects: nextUndo(events)!.id, reason: UNDONE }
+}
+
+function redo(events: readonly VisitEvent[]): VisitEvent {
+  return { id: `r${events.length}`, at, kind: 'correction', corrects: nextRedo(events)!.by.id, reason: REDONE }
 }
 
 function bare(n: number) {

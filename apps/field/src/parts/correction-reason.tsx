@@ -1,0 +1,42 @@
+import { useId } from 'preact/hooks'
+
+interface Props {
+  readonly reason: string
+  readonly give: (reason: string) => void
+}
+
+const USUAL = ['typed wrong', 'misread', 'wrong place', 'wrong instrument'] as const
+
+/** Why an entry is corrected or withdrawn, for whoever reads the record later. It may be left out. */
+export function CorrectionReason({ reason, give }: Props) {
+  const id = useId()
+  return (
+    <fieldset class="form-choices correction-reason" aria-labelledby={id}>
+      <label class="form-label" id={id} for={`${id}-words`}>
+        Reason, for the record
+      </label>
+      <div class="choices">
+        {USUAL.map((usual) => (
+          <button
+            key={usual}
+            type="button"
+            class="choice"
+            aria-pressed={usual === reason}
+            onClick={() => give(usual === reason ? '' : usual)}
+          >
+            {usual}
+          </button>
+        ))}
+      </div>
+      <input
+        id={`${id}-words`}
+        class="form-blank"
+        autoComplete="off"
+        maxLength={200}
+        placeholder="or in your own words"
+        value={reason}
+        onInput={(event) => give(event.currentTarget.value)}
+      />
+    </fieldset>
+  )
+}

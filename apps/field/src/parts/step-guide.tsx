@@ -1,0 +1,72 @@
+import type { Step } from '@chargewright/charging'
+import type { UnitPreference } from '@chargewright/quantity'
+import { useSignal } from '@preact/signals'
+import { useMemo } from 'preact/hooks'
+import { inWords, quantityInWords } from '../session/in-words.ts'
+import type { Kept } from '../session/session.ts'
+import { stepProgress } from '../session/step-progress.ts'
+import { Steps } from './steps.tsx'
+
+interface Props {
+  readonly visitId: string
+  readonly steps: readonly Step[]
+  readonly units: UnitPreference
+  /** Begins the wait of a step; left out while one goes on. */
+  readonly begin: ((wait: NonNullable<Step['wait']>) => Kept) | undefined
+}
+
+/** What to do, as one act at a time: the step at hand stands large, what is done and what comes stand folded around it. */
+export function StepGuide({ visitId, steps, units, begin }: Props) {
+  const list = steps.map(({ template }) => template).join()
+  const progress = useMemo(() => stepProgress(() => localStorage, visitId, list), [visitId, list])
+  const done = useSignal(Math.min(progress.done, Math.max(0, steps.length - 1)))
+  const at = done.value
+  const step = steps[at]
+  if (!step) return null
+  const words = steps.map((one) => inWords(one, units))
+  const go = (to: number) => {
+    done.value = to
+    progress.keep(to)
+  }
+  return (
+    <div class="guide">
+      {at > 0 && (
+        <details class="more-steps">
+          <summary>{at === 1 ? 'Step 1 done' : `Steps 1 to ${at} done`}</summary>
+          <Steps label="Done" steps={words.slice(0, at)} from={1} />
+          <button type="button" class="link" onClick={() => go(at - 1)}>
+            Back one step
+          </button>
+        </details>
+      )}
+      <div class="guide-now" aria-live="polite">
+        {steps.length > 1 && (
+          <p class="guide-count">
+            Step {at + 1} of {steps.length}
+          </p>
+        )}
+        <p class="guide-step">{words[at]}</p>
+      </div>
+      <div class="guide-keys">
+        {step.wait && begin && (
+          <button type="button" class="key" onClick={() => step.wait && void begin(step.wait)}>
+            Begin the wait: {quantityInWords(step.wait.duration, units)}
+          </button>
+        )}
+        {at + 1 < steps.length && (
+          <button type="button" class="key" onClick={() => go(at + 1)}>
+            Done, next step
+          </button>
+        )}
+      </div>
+      {at + 1 < steps.length && (
+        <details class="more-steps">
+          <summary>
+            {at + 2 === steps.length ? `Then step ${at + 2}` : `Then steps ${at + 2} to ${steps.length}`}
+          </summary>
+          <Steps label="What to do then" steps={words.slice(at + 1)} from={at + 2} />
+        </details>
+      )}
+    </div>
+  )
+}

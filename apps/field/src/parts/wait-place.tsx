@@ -1,0 +1,35 @@
+import type { Assessment, Step } from '@chargewright/charging'
+import { format, type UnitPreference } from '@chargewright/quantity'
+import { type Fact, lastChange, type Visit } from '@chargewright/visit'
+import type { Kept } from '../session/session.ts'
+import { latestEntry, waitClock } from '../session/wait-clock.ts'
+import { SettleClock } from './settle-clock.tsx'
+import { StepGuide } from './step-guide.tsx'
+
+interface Props {
+  readonly visit: Visit
+  readonly assessment: Assessment
+  readonly units: UnitPreference
+  readonly record: (fact: Fact) => Kept
+}
+
+/** What to do now, and the wait that goes on meanwhile. */
+export function WaitPlace({ visit, assessment, units, record }: Props) {
+  const clock = waitClock(visit, lastChange(visit), assessment.conditions)
+  const begin = ({ purpose, duration }: NonNullable<Step['wait']>) => {
+    const ends = new Date(Date.now() + duration.si * 1000).toISOString()
+    return record({ kind: 'wait', purpose, duration: format(duration, units), ends })
+  }
+  return (
+    <>
+      <StepGuide
+        key={assessment.finding.steps.map(({ template }) => template).join()}
+        visitId={visit.id}
+        steps={assessment.finding.steps}
+        units={units}
+        begin={clock ? undefined : begin}
+      />
+      {clock && <SettleClock clock={clock} latest={latestEntry(visit)} units={units} record={record} />}
+    </>
+  )
+}
