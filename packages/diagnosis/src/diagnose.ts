@@ -48,16 +48,26 @@ export function diagnose(
 ): Result<Diagnosis, Problem> {
   const weighed = weighCauses(family, sets, knowledge)
   if (!weighed.ok) return weighed
-  const { singles, pairs, belief, rows } = weighed.value
-  const width = knowledge.calibration.devices[family.device].intervalWidth
+  const { calibration, memory } = knowledge
+  const width = calibration.devices[family.device].intervalWidth
+  return ok(assembled(weighed.value, sets.length, width, calibration.version, memory))
+}
+
+/** The answer from the weights of all points. */
+export function assembled(
+  { singles, pairs, belief, rows }: WeighedCauses,
+  sets: number,
+  width: number,
+  calibration: string,
+  memory?: Memory,
+): Diagnosis {
   const total = lnTotal(singles)
   const shares = singles.map(({ lnWeight }) => Math.exp(lnWeight - total))
-  const totals = grouped(singles, causeOf).map(({ key, points }) => [key, lnTotal(points)] as const)
-  const lnOf = new Map(totals)
-  const within = singles.map((point) => Math.exp(point.lnWeight - lnOf.get(causeOf(point))!))
-  return ok({
+  const totals = new Map(grouped(singles, causeOf).map(({ key, points }) => [key, lnTotal(points)]))
+  const within = singles.map((point) => Math.exp(point.lnWeight - totals.get(causeOf(point))!))
+  return {
     twin: TWIN_VERSION,
-    calibration: knowledge.calibration.version,
+    calibration,
     singles: asSingles(singles, total, width),
     pairs: asPairs(pairs, width),
     pairShare: pairs.length === 0 ? 0 : 1 / (1 + Math.exp(total - lnTotal(pairs))),
@@ -66,9 +76,9 @@ export function diagnose(
       width,
     ),
     misfit: misfitOf(singles),
-    readings: outlook(singles, within, rows, sets.length, belief),
-    memory: remember(belief, singles, shares, TWIN_VERSION, knowledge.memory),
-  })
+    readings: outlook(singles, within, rows, sets, belief),
+    memory: remember(belief, singles, shares, TWIN_VERSION, memory),
+  }
 }
 
 /** Every point of every cause with what the readings say of it. */

@@ -75,7 +75,7 @@ export const seenIn =
   (readings, system, health) =>
     Float64Array.of(
       readings.suctionTemperature_K - readings.superheat_K,
-      readings.dryness_K,
+      readings.dryness_K > 0 ? readings.dryness_K : WETNESS * readings.dryness_K,
       readings.liquidTemperature_K + readings.subcooling_K,
       readings.subcooling_K,
       readings.dischargeTemperature_K,
@@ -86,3 +86,9 @@ export const seenIn =
       readings.liquidTemperature_K - readings.deviceTemperature_K,
       standstillExcess(system, health, read.standstill?.ambient_K ?? read.outdoor_K),
     )
+
+/**
+ * Below the dew point, the share of the missing enthalpy that counts as missing superheat: in full it would run to tens
+ * of kelvins, and with it the spread that a linear model gives a reading which in truth stops at nought. Own choice.
+ */
+const WETNESS = 0.2

@@ -3,9 +3,9 @@ import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
 import { beliefOf, structureOf } from './belief.ts'
 import type { CalibratedDevice, Calibration, DeviceCalibration } from './calibration.ts'
 import { sound } from './causes/sound.ts'
-import { type Beforehand, evidence, type LinearModel } from './evidence.ts'
+import { evidence, type LinearModel } from './evidence.ts'
 import type { Family } from './family.ts'
-import { dot, solved } from './gaussian.ts'
+import { cholesky, dot, solved } from './gaussian.ts'
 import { COMMON_INSTRUMENTS, type Instruments } from './instruments.ts'
 import { OBSERVABLE_NAMES, type Observable } from './observable.ts'
 import { observe } from './observe.ts'
@@ -23,8 +23,8 @@ export interface SoundVisit {
 }
 
 /**
- * A calibration that also knows how the twin errs on these systems: offsets, discrepancies and spreads by expectation
- * and maximisation, pulled towards the calibration there was. Twenty to fifty visits tell most of what there is to tell.
+ * A calibration that also knows how the twin errs on these systems: offsets, discrepancies and spreads by maximum
+ * likelihood, pulled towards the calibration there was. Twenty to fifty visits tell most of what there is to tell.
  *
  * @param version of the new calibration
  * @returns a problem where the calibration was made for another twin; visits in which the twin finds no steady state are
@@ -98,19 +98,27 @@ function soundModel(
 
 const NOTHING = Object.fromEntries(OBSERVABLE_NAMES.map((name) => [name, 0])) as Readonly<Record<Observable, number>>
 
-/** One round: what each visit's unknowns were, given the spreads; then the spreads, given those. */
+/**
+ * One round of maximum likelihood: the offsets by least squares, weighted as the spreads have it; the spreads by
+ * minorisation and maximisation, which never makes the readings less probable and needs no step length. Both are pulled
+ * by the calibration there was, as by so many visits.
+ *
+ * @source σ² ← σ²·√(Σ(jᵀS⁻¹r)² / Σ jᵀS⁻¹j): Zhou, Hu, Zhou and Lange 2019, "MM algorithms for variance components
+ *   models", REMEMBERED
+ */
 function improved(
   now: DeviceCalibration,
   start: DeviceCalibration,
   seen: readonly Seen[],
   weight: number,
 ): DeviceCalibration {
-  const spreads = new Map<string, Moments>()
-  const structure = new Map<string, Moments>()
+  const count = OBSERVABLE_NAMES.length
+  const normal = new Float64Array(count * count)
+  const right = new Float64Array(count)
+  const spreads = new Map<string, Terms>()
   for (const visit of seen) {
     const belief = beliefOf(visit.family, now)
-    const before: Beforehand = beforehand(belief, visit.instruments, visit.clamps)
-    const found = evidence(visit.model, before, (i, predicted) => {
+    const found = evidence(visit.model, beforehand(belief, visit.instruments, visit.clamps), (i, predicted) => {
       const row = visit.rows[i]!
       return row.value - predicted - now.offset[row.observable]
     })
@@ -118,50 +126,65 @@ function improved(
     const n = visit.rows.length
     // A visit that lies far out counts less, as under heavier tails than a Gaussian's.
     const counts = (TAIL + n) / (TAIL + found.distance)
-    const k = before.unknowns
+    for (const [i, { index }] of visit.rows.entries()) {
+      const unit = new Float64Array(n)
+      unit[i] = 1
+      const column = solved(found.triangle, unit)
+      for (const [j, other] of visit.rows.entries()) normal[index * count + other.index]! += counts * column[j]!
+      right[index]! += counts * found.pull[i]!
+    }
+    const columns = belief.names.length
     for (const [a, name] of belief.names.entries()) {
-      const cross = found.cross.subarray(a * n, (a + 1) * n)
-      const mean = dot(cross, found.pull)
-      const variance = before.covariance[a * k + a]! - dot(cross, solved(found.triangle, cross))
-      const member = visit.family.members[a]
-      if (member) {
-        const prior = member.nuisance.sd
-        add(spreads, name, counts, mean / prior, variance / prior ** 2)
-      } else if (visit.rows.some(({ observable }) => structureOf(observable) === name)) {
-        add(structure, name, counts, mean, variance)
-      }
+      const slope = Float64Array.from(visit.rows, (_, i) => visit.model.slopes[i * columns + a]!)
+      const prior = visit.family.members[a]?.nuisance.sd ?? 1
+      const terms = spreads.get(name) ?? { explained: 0, expected: 0 }
+      spreads.set(name, {
+        explained: terms.explained + counts * (prior * dot(slope, found.pull)) ** 2,
+        expected: terms.expected + prior ** 2 * dot(slope, solved(found.triangle, slope)),
+      })
     }
   }
   const offset = { ...now.offset }
-  const discrepancy = { ...now.discrepancy }
-  for (const name of OBSERVABLE_NAMES) {
-    const found = structure.get(structureOf(name))
-    if (!found) continue
-    const { visits, sum, squares } = found
-    const shift = (weight * (start.offset[name] - now.offset[name]) + sum) / (weight + visits)
-    offset[name] = now.offset[name] + shift
-    const about = squares - 2 * shift * sum + visits * shift ** 2
-    discrepancy[name] = Math.sqrt((weight * start.discrepancy[name] ** 2 + about) / (weight + visits))
+  // What the old calibration counts for: so many visits more, of the same kind, that had its offsets.
+  const share = weight / seen.length
+  for (let i = 0; i < count; i++) {
+    for (let j = 0; j < count; j++) {
+      const name = OBSERVABLE_NAMES[j]!
+      right[i]! += share * normal[i * count + j]! * (start.offset[name] - now.offset[name])
+    }
   }
-  const spread = { ...now.spread }
-  for (const [name, { visits, squares }] of spreads) {
-    const old = (start.spread[name] ?? 1) ** 2
-    spread[name] = Math.sqrt((weight * old + squares) / (weight + visits))
+  for (let at = 0; at < normal.length; at++) normal[at]! *= 1 + share
+  for (let i = 0; i < count; i++) normal[i * count + i]! += NEVER_READ
+  const shift = solved(cholesky(normal, count)!, right)
+  for (const [i, name] of OBSERVABLE_NAMES.entries()) offset[name] += shift[i]!
+
+  const fitted = (name: string, old: number, prior: number) => {
+    const { explained, expected } = spreads.get(name) ?? { explained: 0, expected: 0 }
+    const from = old ** 2
+    return ((from ** 2 * explained + weight * prior ** 2) / (expected + weight / from)) ** 0.25
   }
-  return { ...now, offset, discrepancy, spread }
+  const names = [...spreads.keys()].filter((name) => !name.startsWith(structureOf('')))
+  const spread = names.map((name) => [name, fitted(name, now.spread[name] ?? 1, start.spread[name] ?? 1)])
+  const discrepancy = OBSERVABLE_NAMES.map((name) => {
+    const [old, prior] = [now.discrepancy[name], start.discrepancy[name]].map((sd) => Math.max(sd, LEAST_SPREAD))
+    return [name, fitted(structureOf(name), old!, prior!)]
+  })
+  return {
+    ...now,
+    offset,
+    discrepancy: Object.fromEntries(discrepancy) as DeviceCalibration['discrepancy'],
+    spread: { ...now.spread, ...Object.fromEntries(spread) },
+  }
 }
 
-interface Moments {
-  visits: number
-  sum: number
-  squares: number
-}
-
-function add(to: Map<string, Moments>, name: string, counts: number, mean: number, variance: number) {
-  const { visits, sum, squares } = to.get(name) ?? { visits: 0, sum: 0, squares: 0 }
-  // The weight of a far visit thins its pull, not what stays unknown of it.
-  to.set(name, { visits: visits + 1, sum: sum + counts * mean, squares: squares + counts * mean * mean + variance })
+interface Terms {
+  readonly explained: number
+  readonly expected: number
 }
 
 /** Degrees of freedom of the tails: own choice. */
 const TAIL = 8
+/** Keeps the offset of an observable that nobody read where it was. */
+const NEVER_READ = 1e-9
+/** No spread is taken for less, in whatever unit. */
+const LEAST_SPREAD = 1e-3
