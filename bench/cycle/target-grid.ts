@@ -2,18 +2,15 @@ import { type CompressorType, chargingChart, size, soundHealth } from '../../pac
 import grid from '../../packages/cycle/test/data/target-superheat.json' with { type: 'json' }
 import { tables } from './draw-state.ts'
 
-/** The twin's charging chart beside the published grid and the trade's rule, cell by cell: model/grid/rule in °F. */
 const kelvin = (F: number) => (F + 459.67) / 1.8
-const wetBulb_F = grid.wetBulb_F.filter((F) => F >= 56 && F % 4 === 0)
+const wetBulb_F = grid.wetBulb_F.filter((F) => F >= 56)
 const outdoor_F = grid.rows.map((row) => row.outdoor_F)
-const units: readonly (readonly [string, number, CompressorType])[] = [
-  ['R-22', 2.8, 'reciprocating'],
-  ['R-410A', 3.3, 'scroll'],
-]
+const LEAST_TARGET_F = 5
 
-for (const [name, cop, compressorType] of units) {
+/** The charging chart of a unit of default sizing beside the published grid and the trade's rule, where they have 5 °F or more. */
+export function targetGrid(refrigerant: string, cop: number, compressorType: CompressorType) {
   const system = size({
-    properties: tables(name),
+    properties: tables(refrigerant),
     application: 'comfort-cooling',
     device: 'fixed-orifice',
     capacity_W: 10_550,
@@ -21,17 +18,25 @@ for (const [name, cop, compressorType] of units) {
     efficiency: { kind: 'cop', cop },
     compressorType,
   })
-  if (!system.ok) throw new Error(`${name} does not size`)
+  if (!system.ok) throw new Error(`${refrigerant} does not size`)
   const axes = [outdoor_F.map(kelvin), wetBulb_F.map(kelvin)] as const
   const chart = chargingChart(system.value, soundHealth(system.value), 'superheat_K', { kind: 'wet-bulb' }, ...axes)
-  if (!chart.ok) throw new Error(`${name} has no chart`)
-  console.log(`${name}, ${compressorType}: outdoor °F down, wet bulb °F across ${wetBulb_F.join(', ')}`)
-  for (const [i, row] of chart.value.cells.entries()) {
-    const cells = row.map((cell, j) => {
-      const model = cell.kind === 'target' ? (cell.value_K * 1.8).toFixed(1) : '-'
-      const published = grid.rows[i]!.superheat_F[grid.wetBulb_F.indexOf(wetBulb_F[j]!)] ?? '-'
-      return `${model}/${published}/${(3 * wetBulb_F[j]! - 80 - outdoor_F[i]!) / 2}`
-    })
-    console.log(`  ${String(outdoor_F[i]).padStart(3)}  ${cells.map((cell) => cell.padEnd(16)).join('')}`)
+  if (!chart.ok) throw new Error(`${refrigerant} has no chart`)
+  const cells = chart.value.cells.flatMap((row, i) =>
+    row.map((cell, j) => {
+      const [outdoor, wetBulb] = [outdoor_F[i]!, wetBulb_F[j]!]
+      return {
+        outdoor_F: outdoor,
+        wetBulb_F: wetBulb,
+        model_F: cell.kind === 'target' ? cell.value_K * 1.8 : 0,
+        grid_F: grid.rows[i]!.superheat_F[grid.wetBulb_F.indexOf(wetBulb)] ?? 0,
+        rule_F: (3 * wetBulb - 80 - outdoor) / 2,
+      }
+    }),
+  )
+  const rms = (of: 'grid_F' | 'rule_F') => {
+    const apart = cells.filter((cell) => cell[of] >= LEAST_TARGET_F).map((cell) => (cell.model_F - cell[of]) ** 2)
+    return Math.sqrt(apart.reduce((sum, square) => sum + square, 0) / apart.length)
   }
+  return { refrigerant, compressorType, fromGrid_F: rms('grid_F'), fromRule_F: rms('rule_F'), cells }
 }
