@@ -1,4 +1,4 @@
-import { roomOf } from './operate.ts'
+import { roomOf } from './room-of.ts'
 import type { AtRest } from './tool-bag.ts'
 import type { Unit } from './unit.ts'
 

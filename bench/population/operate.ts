@@ -1,10 +1,13 @@
 import { airDensity, airOf, CP_AIR, dewPointOf } from './air.ts'
-import { volumeOf } from './coil.ts'
 import { pump } from './compressor-law.ts'
+import { condense } from './condense.ts'
+import { conductance } from './conductance.ts'
 import { feed } from './device-law.ts'
 import { blow } from './fan.ts'
 import { type Saturated, temperatureOf } from './fluid.ts'
-import { type CoilState, march } from './march.ts'
+import { inAccumulator } from './in-accumulator.ts'
+import { inOil } from './in-oil.ts'
+import { march } from './march.ts'
 import { rootOfThree } from './root-of-three.ts'
 import type { Unit, Weather } from './unit.ts'
 
@@ -165,79 +168,4 @@ export function once(unit: Unit, { outdoor, indoor, inside, outside }: Surroundi
     suctionQuality: quality,
   }
   return { running, imbalance: Math.log(fed / m), outletOff: (lineEnd - h) / 2e5 }
-}
-
-const conductance = (coil: Unit['evaporator'], share: number) =>
-  coil.fin_W_mK * coil.length_m * share ** coil.finExponent
-
-interface Condensed {
-  readonly state: CoilState
-  /** Saturation at the refrigerant's own pressure where it leaves, and the pressure that a gauge shows there. */
-  readonly outlet: Saturated
-  readonly outlet_Pa: number
-}
-
-/**
- * Gas that does not condense gathers in the condenser: refrigerant condenses at what is left of the pressure, and worse.
- * How much room the gas has is known only afterwards, hence the second march.
- */
-function condense(
-  unit: Unit,
-  inlet: Saturated,
-  h: number,
-  m: number,
-  air: Surroundings['outdoor'],
-  airflow: number,
-  airShare: number,
-): Condensed {
-  const { fluid, condenser } = unit
-  const drop = (condenser.drop * m ** 1.75) / inlet.rhoVapour
-  const fin = conductance(condenser, airShare)
-  const under = (gas_Pa: number): Condensed => {
-    const first = gas_Pa > 0 ? fluid.at(inlet.p_Pa - gas_Pa) : inlet
-    const outlet = fluid.at(inlet.p_Pa - gas_Pa - drop)
-    const film = 1 / (1 + (BLANKET * gas_Pa) / inlet.p_Pa)
-    const state = march(condenser, first, outlet, h, m, air, airflow, fin, film)
-    return { state, outlet, outlet_Pa: inlet.p_Pa - drop }
-  }
-  if (unit.gas_Pa === 0) return under(0)
-  const amount = (unit.gas_Pa * roomOf(unit)) / 298
-  const alone = (room: number) => Math.min((amount * inlet.dew_K) / (room + unit.dischargeLine_m3), 0.5 * inlet.p_Pa)
-  let found = under(alone(0.7 * volumeOf(condenser)))
-  for (let k = 0; k < 2; k++) found = under(alone(found.state.vapour_m3))
-  return found
-}
-
-/** Loss of condensing film per share of gas. */
-const BLANKET = 4
-
-/** All the room in the circuit, m³. */
-export function roomOf(unit: Unit): number {
-  return (
-    volumeOf(unit.condenser) +
-    volumeOf(unit.evaporator) +
-    unit.liquidLine.volume_m3 +
-    unit.liquidLine.drier_m3 +
-    unit.suctionLine.volume_m3 +
-    unit.dischargeLine_m3 +
-    unit.shell_m3 +
-    unit.accumulator_m3
-  )
-}
-
-function inAccumulator(
-  { accumulator_m3, accumulatorWetness }: Unit,
-  at: Saturated,
-  density: number,
-  quality: number,
-): number {
-  if (accumulator_m3 === 0) return 0
-  const full = quality < 1 ? 1 - Math.exp((-2 * (1 - quality)) / accumulatorWetness) : 0
-  return accumulator_m3 * (full * at.rhoLiquid + (1 - full) * Math.min(density, at.rhoVapour))
-}
-
-/** The sump is warmer than the gas by a part of what the compressor warms it. */
-function inOil({ fluid, oil_kg, oilTakes }: Unit, suction_Pa: number, suction_K: number, discharge_K: number): number {
-  const sump = suction_K + 0.35 * Math.max(discharge_K - suction_K, 0)
-  return (2 * oil_kg * oilTakes * suction_Pa) / fluid.dewPressure(Math.min(sump, 335))
 }

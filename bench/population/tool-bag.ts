@@ -36,7 +36,9 @@ export function drawToolBag(fluid: Fluid, random: Random): Write {
   const gauges = [gauge(0), gauge(1)]
   const thermometer = () => normal(0, 0.39)
   const clamp = () => ({ error: normal(0, 0.37), pull: chance(1 / 7) ? uniform(0.05, 0.15) : uniform(0, 0.03) })
-  const [suction, liquid, discharge, drierIn, drierOut] = [clamp(), clamp(), clamp(), clamp(), clamp()]
+  const [suction, liquid, discharge, drierIn] = [clamp(), clamp(), clamp(), clamp()]
+  // Some move one clamp from one side of the drier to the other: its error is then the same.
+  const drierOut = chance(0.5) ? { ...clamp(), error: drierIn.error } : clamp()
   const air = {
     outdoor: thermometer(),
     indoor: thermometer(),
@@ -67,7 +69,7 @@ export function drawToolBag(fluid: Fluid, random: Random): Write {
     const written = (T: number) => Math.round((T + scatter()) * 10) / 10
     const pressure = (p: number, k: 0 | 1) => {
       const settling = p * unsettled * 0.12 * wasHot
-      return Math.round((p + settling + gauges[k]! + normal(0, 0.003 * p)) / mark[k]!) * mark[k]!
+      return toMark(p + settling + gauges[k]! + normal(0, 0.003 * p), mark[k]!)
     }
     const pipe = (T: number, { error, pull }: ReturnType<typeof clamp>, around_K: number, start_K: number) =>
       written(T + unsettled * (start_K - T) + pull * (around_K - T) + error)
@@ -100,8 +102,7 @@ export function drawToolBag(fluid: Fluid, random: Random): Write {
       ...(wanted === 'everything'
         ? {
             standstill: {
-              pressure_Pa:
-                Math.round((rest.pressure_Pa + gauges[1]! + normal(0, 0.004 * rest.pressure_Pa)) / mark[1]!) * mark[1]!,
+              pressure_Pa: toMark(rest.pressure_Pa + gauges[1]! + normal(0, 0.004 * rest.pressure_Pa), mark[1]!),
               ambient_K: written(rest.ambient_K + air.outdoor),
             },
           }
@@ -109,3 +110,5 @@ export function drawToolBag(fluid: Fluid, random: Random): Write {
     }
   }
 }
+
+const toMark = (x: number, mark: number) => Math.round(Math.round(x / mark) * mark)
