@@ -1,5 +1,6 @@
 export type { Check } from './content/check.ts'
 export type { RecordOptions } from './content/record-content.ts'
+export { cylinderChecks, evacuationCheck, standingTestCheck } from './content/visit-checks.ts'
 export type { PdfDefinition } from './pdf/node.ts'
 export { recordCsv } from './record-csv.ts'
 export { recordJson } from './record-json.ts'

@@ -9,6 +9,16 @@ import type { PressureLog } from './pressure-log.ts'
  */
 export type HoldKind = 'pass' | 'not-held' | 'keep-watching' | 'not-deep-enough' | 'too-cold' | 'falling'
 
+/** What each is called. */
+export const HOLD_WORDS: Readonly<Record<HoldKind, string>> = {
+  pass: 'held',
+  'not-held': 'not held',
+  'keep-watching': 'keep watching',
+  'not-deep-enough': 'not deep enough',
+  'too-cold': 'too cold to tell',
+  falling: 'pressure falls',
+}
+
 export interface HoldVerdict {
   readonly kind: HoldKind
   readonly sentence: Statement

@@ -24,6 +24,8 @@ export interface TestReading {
   readonly pressure: Quantity<'gauge pressure' | 'absolute pressure'>
   /** Of the gas, not of the air if the system stands in the sun. */
   readonly temperature: Quantity<'temperature'>
+  /** The entry in which it was typed. */
+  readonly eventId?: string
 }
 
 export interface PressureTest {
@@ -51,6 +53,13 @@ export interface PressureTestFinding {
   readonly sentence: Statement
   readonly reasons: readonly Evidence[]
   readonly steps: readonly Statement[]
+}
+
+/** What each finding is called. */
+export const PRESSURE_TEST_WORDS: Readonly<Record<PressureTestFinding['kind'], string>> = {
+  leak: 'leak',
+  'no-leak-seen': 'no leak seen',
+  'not-settled': 'not settled',
 }
 
 /**
@@ -82,7 +91,7 @@ export function judgePressureTest(test: PressureTest): Result<PressureTestFindin
     evidence(
       say`Expected ${pressureAtTemperature(start.value, end.value.temperature)} at ${end.value.temperature}, read ${end.value.pressure}: a change of ${change}`,
       'perfect gas at constant volume, absolute pressures',
-      [reading(start.value, 'Start'), reading(end.value, 'End')],
+      [reading(start.value, 'Start', test.start.eventId), reading(end.value, 'End', test.end.eventId)],
     ),
     evidence(say`A loss of ${detectable} in ${duration} would have shown`, 'Currie 1968: 3.29 standard uncertainties'),
     ...(test.atmosphereAtEnd || test.end.pressure.dimension === 'absolute pressure'
@@ -123,8 +132,13 @@ function badResolution(resolution: Resolution | undefined): Problem | undefined 
   )
 }
 
-function reading({ pressure, temperature }: PressureAndTemperature, when: string): Evidence {
-  return evidence(say`${when}: ${pressure} at ${temperature}`)
+function reading(
+  { pressure, temperature }: PressureAndTemperature,
+  when: string,
+  eventId: string | undefined,
+): Evidence {
+  const leaf = evidence(say`${when}: ${pressure} at ${temperature}`)
+  return eventId === undefined ? leaf : { ...leaf, eventId }
 }
 
 function words(

@@ -1,4 +1,5 @@
 import { fail, findUnit, type Problem, parse, type Result, type Unit } from '@chargewright/quantity'
+import { vacuumText } from '@chargewright/visit'
 import { type ElapsedTime, elapsedTime } from './elapsed-time.ts'
 import { type LogEntry, type PressureLog, pressureLog } from './pressure-log.ts'
 
@@ -41,7 +42,7 @@ export function readPressureLog(text: string, assume?: Unit): Result<PressureLog
       })
     }
     const field = `line ${number}, pressure`
-    const pressure = parse(absolute(cells[1] ?? ''), 'absolute pressure', unit ? { field, assume: unit } : { field })
+    const pressure = parse(vacuumText(cells[1] ?? ''), 'absolute pressure', unit ? { field, assume: unit } : { field })
     if (!pressure.ok) return pressure
     entries.push({ elapsed_s: time.value.seconds, pressure_Pa: pressure.value.si })
   }
@@ -56,11 +57,6 @@ function cells(line: string): readonly string[] {
   return line.split(separator).map((cell) => cell.trim().replace(/^"([^"]*)"$/, '$1'))
 }
 
-/** A vacuum gauge that shows Pa, hPa, kPa or mbar shows them absolute. */
-function absolute(text: string): string {
-  return text.replace(/(?:[hk]?Pa|mbar)$/i, '$& a')
-}
-
 /** The unit a heading names: alone, or last, or in brackets. */
 function headingUnit(heading: string): Unit | undefined {
   const words = heading
@@ -68,6 +64,6 @@ function headingUnit(heading: string): Unit | undefined {
     .split(/[\s()[\]]+/)
     .filter((word) => word !== '')
   return [heading, words.at(-1) ?? '', words.slice(-2).join(' ')]
-    .map((w) => findUnit(absolute(w), 'absolute pressure'))
+    .map((w) => findUnit(vacuumText(w), 'absolute pressure'))
     .find((u) => u)
 }

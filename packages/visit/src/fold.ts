@@ -1,12 +1,15 @@
 import { type Problem, parse } from '@chargewright/quantity'
+import { takeCylinder, weighingOf } from './cylinder.ts'
 import { doubtMove } from './doubt-move.ts'
 import type { Fact, FactOf, VisitEvent } from './event.ts'
 import { measured } from './measured.ts'
 import { isAnswer, observationKind } from './observation-kind.ts'
 import { instrumentSort } from './plain-instrument.ts'
+import { beginPressureTest, continuePressureTest } from './pressure-test.ts'
 import { doubtReading, readReading } from './reading.ts'
 import { standing } from './standing.ts'
 import { FIGURE_IDS, figureKind } from './system.ts'
+import { beginVacuumTest, continueVacuumTest } from './vacuum-test.ts'
 import type { Origin, System, Visit } from './visit.ts'
 
 /**
@@ -21,9 +24,12 @@ export function fold({ id, events }: { readonly id: string; readonly events: rea
     history: [],
     observations: {},
     moves: [],
+    cylinders: [],
     adjustments: [],
     waits: [],
     begun: [],
+    vacuumTests: [],
+    pressureTests: [],
     problems: [...problems],
     doubts: [],
   }
@@ -79,10 +85,13 @@ function take(fact: Fact, origin: Origin, draft: Draft): void {
         fact.instrument,
         'Refrigerant moved',
       )
-      if (mass.ok) draft.moves.push({ ...origin, fact, mass: mass.value.quantity })
+      if (mass.ok) draft.moves.push({ ...origin, fact, mass: mass.value.quantity, ...weighingOf(fact, refuse) })
       else refuse(mass.error)
       return
     }
+    case 'cylinder-weighed':
+      takeCylinder(fact, origin, draft.cylinders, refuse)
+      return
     case 'adjustment':
       draft.adjustments.push({ ...origin, what: fact.what })
       return
@@ -94,6 +103,19 @@ function take(fact: Fact, origin: Origin, draft: Draft): void {
       else draft.begun.push({ ...wait, ends: fact.ends })
       return
     }
+    case 'vacuum-test':
+      draft.vacuumTests.push(beginVacuumTest(fact, origin, refuse))
+      return
+    case 'vacuum-reading':
+    case 'vacuum-log':
+      continueVacuumTest(fact, origin, draft.vacuumTests, refuse)
+      return
+    case 'pressure-test':
+      draft.pressureTests.push(beginPressureTest(fact, origin))
+      return
+    case 'pressure-test-reading':
+      continuePressureTest(fact, origin, draft.pressureTests, refuse)
+      return
     case 'photo':
     case 'note':
       return

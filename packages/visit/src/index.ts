@@ -1,3 +1,4 @@
+export type { CylinderWeighing, WeighedCylinder } from './cylinder.ts'
 export {
   type EventOf,
   EventSchema,
@@ -19,6 +20,7 @@ export {
   observationKind,
 } from './observation-kind.ts'
 export { INSTRUMENT_IDS, type InstrumentId, type InstrumentSort, instrumentSort } from './plain-instrument.ts'
+export type { PressureTest, PressureTestReading } from './pressure-test.ts'
 export { readInstrument } from './read-instrument.ts'
 export { doubtReading } from './reading.ts'
 export { READING_IDS, type ReadingId, type ReadingKind, readingKind, STATIONS, type StationId } from './reading-kind.ts'
@@ -38,6 +40,8 @@ export {
   type SystemStatement,
   SystemStatementSchema,
 } from './system.ts'
+export type { VacuumReading, VacuumTest } from './vacuum-test.ts'
+export { vacuumText } from './vacuum-text.ts'
 export type {
   Adjustment,
   BegunWait,

@@ -44,8 +44,9 @@ describe('what is wrong is said in words', () => {
     [
       'no kind',
       file({ ...head, text: 'x' }),
-      'events[0].kind: missing; expected one of system-described, reading, observation, refrigerant-moved, adjustment, ' +
-        'wait, photo, note, correction',
+      'events[0].kind: missing; expected one of system-described, reading, observation, refrigerant-moved, ' +
+        'cylinder-weighed, adjustment, wait, vacuum-test, vacuum-reading, vacuum-log, pressure-test, ' +
+        'pressure-test-reading, photo, note, correction',
     ],
     [
       'a number for text',
@@ -101,7 +102,8 @@ describe('what is wrong is said in words', () => {
       'a correction put in the place of a fact',
       file({ ...head, kind: 'correction', corrects: 'b', replacement: { kind: 'correction', corrects: 'c' } }),
       'events[0].replacement.kind: cannot read “correction”; expected one of system-described, reading, observation, ' +
-        'refrigerant-moved, adjustment, wait, photo, note',
+        'refrigerant-moved, cylinder-weighed, adjustment, wait, vacuum-test, vacuum-reading, vacuum-log, ' +
+        'pressure-test, pressure-test-reading, photo, note',
     ],
   ]
   test.each(cases)('[limit] %s', (_, data, problem) => {

@@ -1,8 +1,11 @@
 import type { Problem, Quantity } from '@chargewright/quantity'
+import type { CylinderWeighing, WeighedCylinder } from './cylinder.ts'
 import type { EventOf, Fact, FactOf } from './event.ts'
 import type { AnswerOf, ObservationId } from './observation-kind.ts'
+import type { PressureTest } from './pressure-test.ts'
 import type { ReadingId } from './reading-kind.ts'
 import type { FigureId, SystemFacts } from './system.ts'
+import type { VacuumTest } from './vacuum-test.ts'
 
 /** A visit as its events make it. Derived anew from them every time; never stored. */
 export interface Visit {
@@ -14,11 +17,15 @@ export interface Visit {
   readonly history: readonly Reading[]
   readonly observations: { readonly [Id in ObservationId]?: Observation<Id> }
   readonly moves: readonly Move[]
+  /** The last standing description of each cylinder, in the order in which they came in. */
+  readonly cylinders: readonly WeighedCylinder[]
   readonly adjustments: readonly Adjustment[]
   /** Waits that are over. */
   readonly waits: readonly Wait[]
   /** Waits that were begun; one that is over stands among the waits as well, as an entry of its own. */
   readonly begun: readonly BegunWait[]
+  readonly vacuumTests: readonly VacuumTest[]
+  readonly pressureTests: readonly PressureTest[]
   readonly log: readonly LogEntry[]
   /** Entries that could not be read: they are kept in the log and left out of everything else. */
   readonly problems: readonly EntryProblem[]
@@ -63,6 +70,8 @@ export interface Move extends Origin {
   readonly fact: FactOf<'refrigerant-moved'>
   /** Mass with the scale's uncertainty, kg, never negative; `fact.direction` says which way. */
   readonly mass: Quantity<'mass'>
+  /** Gross weights of the cylinder, where both were taken and can be read. */
+  readonly weighing?: CylinderWeighing
 }
 
 export interface Adjustment extends Origin {

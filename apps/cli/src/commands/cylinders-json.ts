@@ -1,9 +1,8 @@
-import type { CylinderAccount } from '@chargewright/ledger'
+import { bookUnits, type CylinderAccount } from '@chargewright/ledger'
 import { render, type UnitPreference } from '@chargewright/quantity'
 import { problemJson } from '../problem-json.ts'
 import { inSi, optional } from '../quantity-json.ts'
 import type { CylindersAnswer } from './cylinders.ts'
-import { bookUnits } from './cylinders-text.ts'
 
 /** The balance of a book as JSON: cylinders, systems, findings, and what was left out. */
 export function cylindersJson({ balance, room }: CylindersAnswer, units: UnitPreference): object {

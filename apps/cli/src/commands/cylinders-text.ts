@@ -1,4 +1,4 @@
-import type { BookFinding, CylinderAccount, SystemAccount } from '@chargewright/ledger'
+import { type BookFinding, bookUnits, type CylinderAccount, type SystemAccount } from '@chargewright/ledger'
 import { describeProblem, format, type Quantity, quantity, render, type UnitPreference } from '@chargewright/quantity'
 import { page, section } from '../text/page.ts'
 import { wrap } from '../text/wrap.ts'
@@ -47,9 +47,4 @@ export function cylindersText({ balance, room }: CylindersAnswer, units: UnitPre
       width,
     ),
   )
-}
-
-/** Cylinders are weighed in pounds or kilograms, not in ounces or grams. */
-export function bookUnits(units: UnitPreference): UnitPreference {
-  return { ...units, mass: units.length === 'm' ? 'kg' : 'lb' }
 }

@@ -6,6 +6,7 @@ import {
   judgeEvacuation,
   readPressureLog,
 } from '@chargewright/tightness'
+import { vacuumText } from '@chargewright/visit'
 import { unreadable } from '../failure.ts'
 import { ifGiven, readFlags } from '../read-flags.ts'
 import { typedReading } from '../typed-reading.ts'
@@ -24,7 +25,7 @@ export interface EvacuationFlags {
 
 /** @param log CSV of time and pressure from the moment of shutting off */
 export function evacuation(log: string, flags: EvacuationFlags): Result<EvacuationFinding, readonly Problem[]> {
-  const unit = flags.unit === undefined ? undefined : findUnit(absolute(flags.unit), 'absolute pressure')
+  const unit = flags.unit === undefined ? undefined : findUnit(vacuumText(flags.unit), 'absolute pressure')
   if (flags.unit !== undefined && !unit) {
     return fail([unreadable('unit', flags.unit, 'a unit of absolute pressure, such as micron or Pa')])
   }
@@ -59,7 +60,4 @@ function criterion(
 }
 
 const typedVacuum = (text: string, field: string): Result<Quantity<'absolute pressure'>, Problem> =>
-  typedReading(absolute(text), 'absolute pressure', field)
-
-/** A vacuum gauge that shows Pa, hPa, kPa or mbar shows them absolute. */
-const absolute = (text: string) => text.replace(/(?:[hk]?Pa|mbar)\s*$/i, '$& a')
+  typedReading(vacuumText(text), 'absolute pressure', field)

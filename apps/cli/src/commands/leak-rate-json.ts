@@ -1,7 +1,7 @@
+import { bookUnits } from '@chargewright/ledger'
 import { render, type UnitPreference } from '@chargewright/quantity'
 import { problemJson } from '../problem-json.ts'
 import { inSi, optional } from '../quantity-json.ts'
-import { bookUnits } from './cylinders-text.ts'
 import type { LawAnswer, LeakRateAnswer } from './leak-rate.ts'
 
 /** Leak rates, clocks, leak checks and CO₂ equivalent as JSON; `confirmed` is false for what was not read in the law. */

@@ -1,8 +1,7 @@
-import type { Clock } from '@chargewright/ledger'
+import { bookUnits, type Clock } from '@chargewright/ledger'
 import { describeProblem, render, type UnitPreference } from '@chargewright/quantity'
 import { page, section } from '../text/page.ts'
 import { wrap } from '../text/wrap.ts'
-import { bookUnits } from './cylinders-text.ts'
 import type { LawAnswer, LeakRateAnswer } from './leak-rate.ts'
 
 /** Leak rates by both methods under every law that holds, what is due when, and what the charge is worth in CO₂. */

@@ -1,11 +1,10 @@
 import { render, type UnitPreference } from '@chargewright/quantity'
-import { PRESSURE_TEST_CAUTIONS, type PressureTestFinding } from '@chargewright/tightness'
+import { PRESSURE_TEST_CAUTIONS, type PressureTestFinding, type StandingTest } from '@chargewright/tightness'
 import { evidenceJson } from '../evidence-json.ts'
 import { cautionJson, inSi } from '../quantity-json.ts'
-import type { PressureTestAnswer } from './pressure-test.ts'
 
 /** The last reading against the first, and each reading before it. */
-export function pressureTestJson({ findings, last }: PressureTestAnswer, units: UnitPreference): object {
+export function pressureTestJson({ findings, last }: StandingTest, units: UnitPreference): object {
   const short = ({ kind, change, detectable, sentence }: PressureTestFinding) => ({
     kind,
     sentence: render(sentence, units),

@@ -1,17 +1,9 @@
 import { format, render, type UnitPreference } from '@chargewright/quantity'
-import { PRESSURE_TEST_CAUTIONS, type PressureTestFinding } from '@chargewright/tightness'
+import { PRESSURE_TEST_CAUTIONS, PRESSURE_TEST_WORDS, type StandingTest } from '@chargewright/tightness'
 import { findingPage } from '../text/finding-page.ts'
-import type { PressureTestAnswer } from './pressure-test.ts'
-
-/** What a finding is called. */
-export const PRESSURE_TEST_WORDS: Readonly<Record<PressureTestFinding['kind'], string>> = {
-  leak: 'leak',
-  'no-leak-seen': 'no leak seen',
-  'not-settled': 'not settled',
-}
 
 /** A standing test as a page: the last reading against the first, and what the readings between them said. */
-export function pressureTestText({ findings, last }: PressureTestAnswer, units: UnitPreference, width: number): string {
+export function pressureTestText({ findings, last }: StandingTest, units: UnitPreference, width: number): string {
   const before = findings
     .slice(0, -1)
     .map(({ after, finding }) => `After ${format(after, units)}: ${render(finding.sentence, units)}.`)

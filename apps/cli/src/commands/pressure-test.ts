@@ -1,5 +1,5 @@
-import { fail, ok, type Problem, type Quantity, quantity, type Result } from '@chargewright/quantity'
-import { judgePressureTest, type PressureTestFinding, type TestReading } from '@chargewright/tightness'
+import { fail, type Problem, type Quantity, type Result } from '@chargewright/quantity'
+import { judgeStandingTest, type StandingTest, type TimedReading } from '@chargewright/tightness'
 import { missing, unreadable } from '../failure.ts'
 import { ifGiven, readFlags } from '../read-flags.ts'
 import { atmosphereAt } from '../typed-flag.ts'
@@ -12,16 +12,6 @@ export interface PressureTestFlags {
   readonly thermometerStep?: string
 }
 
-/** Each later reading against the first. */
-export interface PressureTestAnswer {
-  readonly findings: readonly { readonly after: Quantity<'duration'>; readonly finding: PressureTestFinding }[]
-  readonly last: PressureTestFinding
-}
-
-interface TimedReading extends TestReading {
-  readonly time: Quantity<'duration'>
-}
-
 /**
  * @param typed two or more readings in the order of time, each `0 h, 300 psig, 90 degF`
  * @param site its atmosphere, where that is known otherwise than by `--altitude`
@@ -30,7 +20,7 @@ export function pressureTest(
   typed: readonly string[],
   flags: PressureTestFlags,
   site: Result<Quantity<'absolute pressure'>, Problem> = atmosphereAt(flags.altitude),
-): Result<PressureTestAnswer, readonly Problem[]> {
+): Result<StandingTest, readonly Problem[]> {
   const readings = typed.map((text, i) => readTimed(text, `reading ${i + 1}`))
   const shared = readFlags({
     atmosphere: site,
@@ -49,15 +39,8 @@ export function pressureTest(
     return fail([missing(gauge ? 'thermometer-step' : 'gauge-step', 'the steps of both instruments, or neither')])
   }
   const sameInstruments = gauge && thermometer ? { pressure: gauge, temperature: thermometer } : undefined
-  const findings: PressureTestAnswer['findings'][number][] = []
-  for (const end of later) {
-    const after = quantity('duration', end.time.si - start.time.si)
-    const test = { start, end, duration: after, atmosphere, ...(sameInstruments ? { sameInstruments } : {}) }
-    const finding = judgePressureTest(test)
-    if (!finding.ok) return fail([finding.error])
-    findings.push({ after, finding: finding.value })
-  }
-  return ok({ findings, last: findings.at(-1)!.finding })
+  const judged = judgeStandingTest([start, ...later], { atmosphere, ...(sameInstruments && { sameInstruments }) })
+  return judged.ok ? judged : fail([judged.error])
 }
 
 /** A comma with a space after it, or a semicolon, parts time, pressure and temperature; `4,9 bar` stays whole. */

@@ -1,24 +1,10 @@
 import { sitePressure } from '@chargewright/charging'
-import type { BookFinding } from '@chargewright/ledger'
-import {
-  describeProblem,
-  evidence,
-  fail,
-  ok,
-  type Problem,
-  type Result,
-  say,
-  type UnitPreference,
-} from '@chargewright/quantity'
-import type { Check } from '@chargewright/report'
-import { vacuumUnits } from '@chargewright/tightness'
+import { fail, ok, type Problem, type Result, type UnitPreference } from '@chargewright/quantity'
+import { type Check, cylinderChecks, evacuationCheck, standingTestCheck } from '@chargewright/report'
 import type { Visit } from '@chargewright/visit'
 import { cylinders } from './cylinders.ts'
-import { bookUnits } from './cylinders-text.ts'
 import { evacuation } from './evacuation.ts'
-import { EVACUATION_WORDS } from './evacuation-text.ts'
 import { pressureTest } from './pressure-test.ts'
-import { PRESSURE_TEST_WORDS } from './pressure-test-text.ts'
 
 /** What the checks of a record are made from. */
 export interface CheckSources {
@@ -39,8 +25,8 @@ export function recordChecks(
   const { pressureTest: readings, evacuation: log, cylinders: book } = sources
   const made: readonly Result<readonly Check[], readonly Problem[]>[] = [
     readings === undefined ? ok([]) : under('pressure-test', pressureTestCheck(readings, visit)),
-    log === undefined ? ok([]) : under('evacuation', evacuationCheck(log, units)),
-    book === undefined ? ok([]) : under('cylinders', cylinderChecks(book, units)),
+    log === undefined ? ok([]) : under('evacuation', evacuationChecks(log, units)),
+    book === undefined ? ok([]) : under('cylinders', bookChecks(book, units)),
   ]
   const problems = made.flatMap((each) => (each.ok ? [] : each.error))
   return problems.length > 0 ? fail(problems) : ok(made.flatMap((each) => (each.ok ? each.value : [])))
@@ -52,47 +38,15 @@ const under = <Value>(flag: string, made: Result<Value, readonly Problem[]>): Re
 
 function pressureTestCheck(typed: readonly string[], visit: Visit): Result<readonly Check[], readonly Problem[]> {
   const answer = pressureTest(typed, {}, ok(sitePressure(visit, []).quantity))
-  if (!answer.ok) return answer
-  const { findings, last } = answer.value
-  const before = findings.slice(0, -1).map(({ after, finding }) => evidence(say`After ${after}: ${finding.sentence}`))
-  const { kind, sentence, reasons } = last
-  const verdict = PRESSURE_TEST_WORDS[kind]
-  return ok([{ title: 'Standing pressure test', verdict, sentence, reasons: [...reasons, ...before] }])
+  return answer.ok ? ok([standingTestCheck(answer.value)]) : answer
 }
 
-function evacuationCheck(log: string, units: UnitPreference): Result<readonly Check[], readonly Problem[]> {
+function evacuationChecks(log: string, units: UnitPreference): Result<readonly Check[], readonly Problem[]> {
   const finding = evacuation(log, { criterion: 'specification' })
-  if (!finding.ok) return finding
-  const { kind, sentence, reasons } = finding.value
-  return ok([{ title: 'Evacuation', verdict: EVACUATION_WORDS[kind], sentence, reasons, units: vacuumUnits(units) }])
+  return finding.ok ? ok([evacuationCheck(finding.value, units)]) : finding
 }
 
-/** One for each cylinder, and one for what the book holds and cannot count. */
-function cylinderChecks(book: unknown, units: UnitPreference): Result<readonly Check[], readonly Problem[]> {
+function bookChecks(book: unknown, units: UnitPreference): Result<readonly Check[], readonly Problem[]> {
   const answer = cylinders(book)
-  if (!answer.ok) return answer
-  const { balance } = answer.value
-  const weighed = bookUnits(units)
-  const accounts = balance.cylinders.map(({ cylinder, refrigerants, content, unexplained }): Check => {
-    const found = balance.findings.filter((finding) => finding.cylinder === cylinder.id)
-    return {
-      title: `Cylinder ${cylinder.id}, ${cylinder.holds} ${refrigerants.join(' + ')}`,
-      verdict: balanceVerdict(found),
-      sentence: say`Holds ${content}, unexplained ${unexplained}`,
-      reasons: found.map(({ sentence, source }) => evidence(sentence, source)),
-      units: weighed,
-    }
-  })
-  const leftOut: Check = {
-    title: 'Cylinder book',
-    verdict: 'not whole',
-    sentence: say`Left out of the balance, because it cannot stand`,
-    reasons: balance.problems.map((problem) => evidence(say`${describeProblem(problem)}`)),
-  }
-  return ok(balance.problems.length === 0 ? accounts : [...accounts, leftOut])
-}
-
-function balanceVerdict(found: readonly BookFinding[]): string {
-  if (found.length === 0) return 'adds up'
-  return found.some(({ severity }) => severity === 'stop') ? 'must not be' : 'to be cleared up'
+  return answer.ok ? ok(cylinderChecks(answer.value.balance, units)) : answer
 }

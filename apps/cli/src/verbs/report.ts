@@ -2,7 +2,6 @@ import { fail, ok, type Result } from '@chargewright/quantity'
 import type { Check } from '@chargewright/report'
 import { Option } from 'commander'
 import { type AssessAnswer, assess } from '../commands/assess.ts'
-import { recordChecks } from '../commands/record-checks.ts'
 import { atFault, type ExitCode, type Failure, missing, wrongUsage } from '../failure.ts'
 import { EXAMPLES } from '../help-examples.ts'
 import * as option from '../options.ts'
@@ -55,6 +54,7 @@ export function declareReport({ chargewright, terminal, end }: Declaring): void 
       flags.cylinders === undefined ? ok(undefined) : await readJson(flags.cylinders, 'cylinder book', terminal)
     if (!book.ok) return book
     const sources = { pressureTest: flags.pressureTest, evacuation: log.value, cylinders: book.value }
+    const { recordChecks } = await import('../commands/record-checks.ts')
     const checks = recordChecks(visit, sources, option.UNIT_SYSTEMS[flags.units])
     return checks.ok ? checks : fail(badFlags(checks.error))
   }

@@ -51,6 +51,14 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
       return <WordsForm {...words('What was adjusted', fact.what)} keep={(what) => correct({ ...fact, what })} />
     case 'note':
       return <WordsForm {...words('Note', fact.text)} keep={(text) => correct({ ...fact, text })} />
+    case 'cylinder-weighed':
+    case 'vacuum-test':
+    case 'vacuum-reading':
+    case 'vacuum-log':
+    case 'pressure-test':
+    case 'pressure-test-reading':
+      // Entered again in its step, once it is withdrawn.
+      return null
     case 'photo':
       return <WordsForm {...words('Subject', fact.subject)} keep={(subject) => correct({ ...fact, subject })} />
   }

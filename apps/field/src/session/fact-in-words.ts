@@ -33,6 +33,21 @@ export function factInWords(fact: Fact): FactInWords {
       return { what: 'Adjustment', typed: fact.what }
     case 'wait':
       return { what: (fact.ends === undefined ? WAITED : BEGUN)[fact.purpose], typed: fact.duration }
+    case 'cylinder-weighed':
+      return {
+        what: 'Cylinder on the scale',
+        typed: `${fact.cylinder}: ${fact.gross}, tare ${fact.tare}, water capacity ${fact.waterCapacity}, ${HOLDS[fact.holds]} ${fact.refrigerant}, ${REFILLABLE[fact.refillable ? 'yes' : 'no']}`,
+      }
+    case 'vacuum-test':
+      return { what: 'Vacuum shut off', typed: vacuumTestInWords(fact) }
+    case 'vacuum-reading':
+      return { what: 'Vacuum', typed: `${fact.pressure} after ${fact.after}` }
+    case 'vacuum-log':
+      return { what: 'Log of the vacuum gauge', typed: `${fact.text.trim().split(/\r\n|\n|\r/).length} lines` }
+    case 'pressure-test':
+      return { what: 'Pressure test', typed: 'begun under dry nitrogen' }
+    case 'pressure-test-reading':
+      return { what: 'Test pressure', typed: `${fact.pressure} at ${fact.temperature} after ${fact.after}` }
     case 'photo':
       return { what: 'Photo', typed: `${fact.subject} (${fact.file})` }
     case 'note':
@@ -50,13 +65,28 @@ export const PORTS = {
 } as const
 export const COMPRESSOR = { running: 'compressor running', stopped: 'compressor stopped' } as const
 const BEGUN = { settle: 'Wait to settle, begun', equalise: 'Wait to equalise, begun' } as const
+export const HOLDS = { new: 'new', recovered: 'recovered' } as const
+export const REFILLABLE = { yes: 'refillable', no: 'not refillable' } as const
+export const CRITERIA = {
+  specification: 'the published specification: 300 micron, at most 500 in 1 h',
+  habit: 'the habit: 250 micron, at most 500 in 10 min',
+  maker: 'the maker’s own figures',
+} as const
 export const WAITED = { settle: 'Wait to settle', equalise: 'Wait to equalise' } as const
 
 function moveInWords(fact: FactOf<'refrigerant-moved'>): string {
   const parts = [fact.mass, PHASES[fact.phase], PORTS[fact.port], COMPRESSOR[fact.compressor]]
   if (fact.refrigerant !== undefined) parts.push(fact.refrigerant)
   if (fact.cylinder !== undefined) parts.push(`cylinder ${fact.cylinder}`)
+  if (fact.cylinderBefore !== undefined && fact.cylinderAfter !== undefined)
+    parts.push(`on the scale ${fact.cylinderBefore} before and ${fact.cylinderAfter} after`)
+  if (fact.hoses !== undefined) parts.push(`${fact.hoses} kept by the hoses`)
   return parts.join(', ')
+}
+
+function vacuumTestInWords({ criterion, start, limit, hold }: FactOf<'vacuum-test'>): string {
+  const own = criterion === 'maker' ? `: ${start ?? '–'}, at most ${limit ?? '–'} in ${hold ?? '–'}` : ''
+  return `held against ${CRITERIA[criterion]}${own}`
 }
 
 function systemInWords(facts: SystemStatement): FactInWords {

@@ -1,23 +1,16 @@
 import type { EntryProblem, Move, Visit } from '@chargewright/visit'
-import type { Mass } from './cylinder.ts'
 import type { Movement, Weighing } from './movement.ts'
-
-/** What the visit itself does not say: which system of the book it was, and the cylinder's gross weights if taken. */
-export interface VisitContext {
-  readonly system: string
-  /** Gross weights of the cylinder before and after, by the id of the event that records the move. */
-  readonly weighings?: ReadonlyMap<string, { readonly before: Mass; readonly after: Mass; readonly hoses?: Mass }>
-}
 
 /**
  * The moves of a folded visit as movements of the book, in order. Where the gross weights were taken, they count, and
  * the mass that the visit records is held against them; else that mass is all there is.
  *
+ * @param system its name in the book
  * @returns also a problem for each move whose cylinder or refrigerant is not named
  */
 export function movementsOfVisit(
   visit: Visit,
-  context: VisitContext,
+  system: string,
 ): { readonly movements: readonly Movement[]; readonly problems: readonly EntryProblem[] } {
   const movements: Movement[] = []
   const problems: EntryProblem[] = []
@@ -34,17 +27,16 @@ export function movementsOfVisit(
       cylinder: fact.cylinder,
       refrigerant,
       direction: fact.direction === 'into-system' ? 'from-cylinder' : 'to-cylinder',
-      counterpart: { kind: 'system', system: context.system },
-      weighing: weighingOf(move, context),
+      counterpart: { kind: 'system', system },
+      weighing: weighingOf(move),
       visit: visit.id,
     })
   }
   return { movements, problems }
 }
 
-function weighingOf({ eventId, mass }: Move, { weighings }: VisitContext): Weighing {
-  const gross = weighings?.get(eventId)
-  return gross ? { kind: 'before-and-after', ...gross, stated: mass } : { kind: 'difference', mass }
+function weighingOf({ mass, weighing }: Move): Weighing {
+  return weighing ? { kind: 'before-and-after', ...weighing, stated: mass } : { kind: 'difference', mass }
 }
 
 const notNamed = (what: 'cylinder' | 'refrigerant') =>

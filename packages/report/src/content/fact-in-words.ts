@@ -19,12 +19,31 @@ export function factInWords(fact: Fact): string {
       return `Adjusted: ${fact.what}`
     case 'wait':
       return `${fact.ends === undefined ? 'Waited' : 'Began to wait'} “${fact.duration}” ${fact.purpose === 'settle' ? 'for the system to settle' : 'for the pressures to equalise'}`
+    case 'vacuum-test':
+      return `Shut off under vacuum, held against ${CRITERIA[fact.criterion]}`
+    case 'vacuum-reading':
+      return `Vacuum “${fact.pressure}” after “${fact.after}”`
+    case 'vacuum-log':
+      return `Log of the vacuum gauge, ${fact.text.trim().split(/\r\n|\n|\r/).length} lines`
+    case 'pressure-test':
+      return 'Began a pressure test under dry nitrogen'
+    case 'pressure-test-reading':
+      return `Test pressure “${fact.pressure}” at “${fact.temperature}” after “${fact.after}”`
+    case 'cylinder-weighed':
+      return `Cylinder ${fact.cylinder} on the scale “${fact.gross}”, stamped tare “${fact.tare}” and water capacity “${fact.waterCapacity}”`
     case 'photo':
       return `Photo of ${fact.subject} (${fact.file})`
     case 'note':
       return `Note: ${fact.text}`
   }
 }
+
+/** What a vacuum is held against. */
+const CRITERIA = {
+  specification: 'the published specification',
+  habit: 'the ten-minute habit',
+  maker: 'the maker’s own figures',
+} as const
 
 /** Where refrigerant was moved. */
 export const PORTS = {

@@ -8,6 +8,7 @@ import { measureRows, readingRows } from './reading-rows.ts'
 import { correctionRows, doubtLines, happeningRows, problemLines } from './remarks.ts'
 import { systemRows } from './system-rows.ts'
 import { zoneOf } from './time-in-words.ts'
+import { visitChecks } from './visit-checks.ts'
 import { cylinderRows, moveRows } from './weight-rows.ts'
 
 /** What a record is made with, beside the visit and its answer. */
@@ -19,7 +20,7 @@ export interface RecordOptions {
   readonly about?: string
   /** Else Letter where temperatures are shown in °F, and A4. */
   readonly paper?: 'A4' | 'LETTER'
-  /** What was checked beside the readings, in the order in which it is to be told. */
+  /** What was checked and has no entries in the visit, after what has. */
   readonly checks?: readonly Check[]
 }
 
@@ -30,7 +31,8 @@ const NOTE =
   'Readings are as typed by the technician; everything else is computed from them. ± is about 95 %. The maker’s instructions, local codes and a licence come first.'
 
 export function recordContent(visit: Visit, assessment: Assessment, options: RecordOptions) {
-  const { preference, created, about, checks = [] } = options
+  const { preference, created, about } = options
+  const checks = [...visitChecks(visit, preference), ...(options.checks ?? [])]
   const { finding, method } = assessment
   const words = citations()
   const say = (statement: Parameters<typeof render>[0]) => render(statement, preference)

@@ -1,6 +1,7 @@
 import type { Assessment } from '@chargewright/charging'
 import {
   chargingChart,
+  evacuationCurve,
   type Picture,
   PRINT,
   plateOfVisit,
@@ -9,6 +10,7 @@ import {
   subcoolingChart,
 } from '@chargewright/picture'
 import type { UnitPreference } from '@chargewright/quantity'
+import { vacuumTestOfVisit } from '@chargewright/tightness'
 import type { Visit } from '@chargewright/visit'
 import type { PdfNode } from './node.ts'
 import { paragraph, SIZE } from './style.ts'
@@ -26,6 +28,7 @@ export function picturesPart(
     chargingChart(visit, assessment, preference, sheet),
     subcoolingChart(visit, assessment, preference, sheet),
     stepsChart(visit, assessment, preference, sheet),
+    vacuumOf(visit, preference, sheet),
     // A plate without a cycle on it tells nothing of this system.
     anyPressure && plateOfVisit(visit, assessment, preference, sheet),
   ]
@@ -35,4 +38,13 @@ export function picturesPart(
       stack: [paragraph(title, { size: SIZE.body, bold: true, margin: [0, 9, 0, 3] }), { svg, width }],
       unbreakable: true,
     }))
+}
+
+/** The last vacuum test, where it can be judged. */
+function vacuumOf({ vacuumTests }: Visit, preference: UnitPreference, sheet: Sheet): Picture | undefined {
+  const last = vacuumTests.at(-1)
+  const judged = last && vacuumTestOfVisit(last)
+  if (!judged?.ok) return undefined
+  const { log, finding, criterion } = judged.value
+  return evacuationCurve(log, finding, preference, sheet, criterion)
 }

@@ -1,0 +1,78 @@
+import { sitePressure } from '@chargewright/charging'
+import { type BookBalance, type BookFinding, balanceBook, bookOfVisit, bookUnits } from '@chargewright/ledger'
+import { describeProblem, evidence, type Problem, say, type UnitPreference } from '@chargewright/quantity'
+import {
+  type EvacuationFinding,
+  HOLD_WORDS,
+  PRESSURE_TEST_WORDS,
+  pressureTestOfVisit,
+  type StandingTest,
+  vacuumTestOfVisit,
+  vacuumUnits,
+} from '@chargewright/tightness'
+import type { Visit } from '@chargewright/visit'
+import type { Check } from './check.ts'
+
+/** What the entries of a visit say of its tests and of its cylinders, in the order of the work. */
+export function visitChecks(visit: Visit, preference: UnitPreference): readonly Check[] {
+  const atmosphere = sitePressure(visit, []).quantity
+  const standing = visit.pressureTests.map((test) => {
+    const judged = pressureTestOfVisit(test, atmosphere)
+    return { ...(judged.ok ? standingTestCheck(judged.value) : notJudged(STANDING, judged.error)), at: test.at }
+  })
+  const vacuum = visit.vacuumTests.map((test) => {
+    const judged = vacuumTestOfVisit(test)
+    const check = judged.ok ? evacuationCheck(judged.value.finding, preference) : notJudged(EVACUATION, judged.error)
+    return { ...check, at: test.at }
+  })
+  const book = visit.cylinders.length === 0 ? [] : cylinderChecks(balanceBook(bookOfVisit(visit).book), preference)
+  return [...standing, ...vacuum, ...book]
+}
+
+const STANDING = 'Standing pressure test'
+const EVACUATION = 'Evacuation'
+
+/** A standing test by its last reading, with what those before it said. */
+export function standingTestCheck({ findings, last }: StandingTest): Check {
+  const before = findings.slice(0, -1).map(({ after, finding }) => evidence(say`After ${after}: ${finding.sentence}`))
+  const { kind, sentence, reasons } = last
+  return { title: STANDING, verdict: PRESSURE_TEST_WORDS[kind], sentence, reasons: [...reasons, ...before] }
+}
+
+export function evacuationCheck(finding: EvacuationFinding, preference: UnitPreference): Check {
+  const { kind, sentence, reasons } = finding
+  return { title: EVACUATION, verdict: HOLD_WORDS[kind], sentence, reasons, units: vacuumUnits(preference) }
+}
+
+/** One for each cylinder, and one for what the book holds and cannot count. */
+export function cylinderChecks(balance: BookBalance, preference: UnitPreference): readonly Check[] {
+  const accounts = balance.cylinders.map(({ cylinder, refrigerants, content, unexplained }): Check => {
+    const found = balance.findings.filter((finding) => finding.cylinder === cylinder.id)
+    return {
+      title: `Cylinder ${cylinder.id}, ${cylinder.holds} ${refrigerants.join(' + ')}`,
+      verdict: balanceVerdict(found),
+      sentence: say`Holds ${content}, unexplained ${unexplained}`,
+      reasons: found.map(({ sentence, source }) => evidence(sentence, source)),
+      units: bookUnits(preference),
+    }
+  })
+  const leftOut: Check = {
+    title: 'Cylinder book',
+    verdict: 'not whole',
+    sentence: say`Left out of the balance, because it cannot stand`,
+    reasons: balance.problems.map((problem) => evidence(say`${describeProblem(problem)}`)),
+  }
+  return balance.problems.length === 0 ? accounts : [...accounts, leftOut]
+}
+
+function balanceVerdict(found: readonly BookFinding[]): string {
+  if (found.length === 0) return 'adds up'
+  return found.some(({ severity }) => severity === 'stop') ? 'must not be' : 'to be cleared up'
+}
+
+const notJudged = (title: string, problem: Problem): Check => ({
+  title,
+  verdict: 'not judged',
+  sentence: say`${describeProblem(problem)}`,
+  reasons: [],
+})
