@@ -1,14 +1,12 @@
 import { type ReadonlySignal, useSignal } from '@preact/signals'
-import type { ComponentType } from 'preact'
 import { useEffect } from 'preact/hooks'
-import { DraftKey } from './chart-entry/draft-key.ts'
 import { download } from './parts/download.ts'
 import { Guard } from './parts/guard.tsx'
 import { StartScreen } from './screens/start-screen.tsx'
-import type { VisitScreen } from './screens/visit-screen.tsx'
 import type { DeviceState } from './session/device-state.ts'
+import { DraftPage } from './session/draft-place.ts'
 import type { Preferences } from './session/preference.ts'
-import { type Route, START_ADDRESS, visitAddress } from './session/route.ts'
+import { type Route, START_ADDRESS, systemAddress, visitAddress } from './session/route.ts'
 import type { Session } from './session/session.ts'
 import { visitFileOf } from './session/visit-file-of.ts'
 import type { StoredVisit } from './store/visit-store.ts'
@@ -20,42 +18,78 @@ interface Props {
   readonly device: DeviceState
 }
 
-/** Chooses the screen. The visit screen comes as a part of its own, after the list. */
+/** Chooses the screen. Those behind the list come as parts of their own, each when it is first asked for. */
 export function App({ route: { value: route }, session, preferences, device }: Props) {
-  const Visit = useSignal<ComponentType<Parameters<typeof VisitScreen>[0]> | undefined>(undefined)
+  const screens = useSignal<Screens>({})
   const isCutOff = useSignal(false)
+  const wanted = route.kind === 'start' ? 'visit' : route.kind
   useEffect(() => {
-    import('./screens/visit-screen.tsx').then(
-      ({ VisitScreen }) => {
-        Visit.value = VisitScreen
+    // The visit page stands ready behind the list, too.
+    LOAD[wanted]().then(
+      (loaded) => {
+        screens.value = { ...screens.value, ...loaded }
       },
       () => {
         isCutOff.value = true
       },
     )
-  }, [])
+  }, [wanted])
   useEffect(() => {
     const heading = document.querySelector<HTMLElement>('h1')
     heading?.focus({ preventScroll: true })
     document.title = heading ? `${heading.textContent} · Chargewright` : 'Chargewright'
-  }, [route, Visit.value, isCutOff.value])
+  }, [route, screens.value, isCutOff.value])
   // A place in the list is none in the visit: every page opens at its top.
   useEffect(() => scrollTo(0, 0), [route])
 
   if (route.kind === 'start') return <StartScreen session={session} preferences={preferences} device={device} />
   if (isCutOff.value) return <CutOff />
-  const visits = session.visits.value
-  if (!visits || !Visit.value) return <main class="waiting" aria-busy="true" />
-  const stored = visits.find(({ id }) => visitAddress(id) === visitAddress(route.id))
-  if (!stored) return <NotHere />
-  return (
-    <Guard key={stored.id} fallback={<Unreadable stored={stored} />}>
-      <DraftKey.Provider value={stored.id}>
-        <Visit.value stored={stored} session={session} preferences={preferences} />
-      </DraftKey.Provider>
-    </Guard>
-  )
+  const [{ value: visits }, { value: systems }] = [session.visits, session.systems]
+  const { VisitScreen, SystemScreen, NewSystemScreen } = screens.value
+  const shown = { session, preferences }
+  const waiting = <main class="waiting" aria-busy="true" />
+  if (!visits || !systems) return waiting
+  switch (route.kind) {
+    case 'new-system':
+      return NewSystemScreen ? <NewSystemScreen {...shown} /> : waiting
+    case 'system': {
+      const system = systems.find(({ id }) => systemAddress(id) === systemAddress(route.id))
+      if (!system) return <NotHere what="system" />
+      if (!SystemScreen) return waiting
+      return (
+        <Guard key={system.id} fallback={<UnreadableSystem />}>
+          <DraftPage.Provider value={system.id}>
+            <SystemScreen stored={system} {...shown} />
+          </DraftPage.Provider>
+        </Guard>
+      )
+    }
+    case 'visit': {
+      const visit = visits.find(({ id }) => visitAddress(id) === visitAddress(route.id))
+      if (!visit) return <NotHere what="visit" />
+      if (!VisitScreen) return waiting
+      return (
+        <Guard key={visit.id} fallback={<Unreadable stored={visit} />}>
+          <DraftPage.Provider value={visit.id}>
+            <VisitScreen stored={visit} {...shown} />
+          </DraftPage.Provider>
+        </Guard>
+      )
+    }
+  }
 }
+
+const LOAD = {
+  visit: () => import('./screens/visit-screen.tsx'),
+  system: () => import('./screens/system-screen.tsx'),
+  'new-system': () => import('./screens/new-system-screen.tsx'),
+}
+
+type Screens = Partial<
+  typeof import('./screens/visit-screen.tsx') &
+    typeof import('./screens/system-screen.tsx') &
+    typeof import('./screens/new-system-screen.tsx')
+>
 
 function Unreadable({ stored }: { readonly stored: StoredVisit }) {
   return (
@@ -65,10 +99,26 @@ function Unreadable({ stored }: { readonly stored: StoredVisit }) {
       <button type="button" class="key" onClick={() => download(visitFileOf(stored, undefined))}>
         Export
       </button>
-      <a class="key" href={START_ADDRESS}>
-        All visits
-      </a>
+      <AllSystems />
     </main>
+  )
+}
+
+function UnreadableSystem() {
+  return (
+    <main class="start">
+      <h1 tabIndex={-1}>This version cannot show this system</h1>
+      <p>Nothing is lost: what was entered is kept as it is, and the export of everything holds it.</p>
+      <AllSystems />
+    </main>
+  )
+}
+
+function AllSystems() {
+  return (
+    <a class="key" href={START_ADDRESS}>
+      All systems
+    </a>
   )
 }
 
@@ -84,14 +134,14 @@ function CutOff() {
   )
 }
 
-function NotHere() {
+function NotHere({ what }: { readonly what: 'system' | 'visit' }) {
   return (
     <main class="start">
-      <h1 tabIndex={-1}>This visit is not on this device</h1>
+      <h1 tabIndex={-1}>
+        {what === 'visit' ? 'This visit is not on this device' : 'This system is not on this device'}
+      </h1>
       <p>It was made on another one, perhaps. Export it there, then take the file in here.</p>
-      <a class="key" href={START_ADDRESS}>
-        All visits
-      </a>
+      <AllSystems />
     </main>
   )
 }

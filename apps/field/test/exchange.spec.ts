@@ -22,7 +22,8 @@ test('[property] an exported visit is a valid visit file and comes back whole on
   await openStart(other)
   await takeIn(other, json)
   await expect(other.getByText('The visit was taken in.')).toBeVisible()
-  await other.getByRole('link', { name: /Test roof, unit 1/ }).click()
+  await other.getByRole('link', { name: /^Test roof, unit 1/ }).click()
+  await other.locator('.visit-row').click()
   await expect(logLines(other)).toHaveCount(4)
   await expect(field(other, 'reading-suction-pressure')).toHaveValue('110.2')
   expect((await exported(other)).json).toBe(json)
@@ -47,7 +48,11 @@ test('[property] a file that went on elsewhere adds what is new; one that parted
   await expect(page.getByText('the entries that were new have been added')).toBeVisible()
   await takeIn(page, JSON.stringify({ ...file, events: [note] }))
   await expect(page.getByText('as a second visit, beside it')).toBeVisible()
-  await page.getByRole('link', { name: /Twice/ }).click()
+  await page.getByRole('link', { name: /Twice.*2 visits/ }).click()
+  await page
+    .locator('.visit-row')
+    .and(page.locator(`[href="#/visit/${file.id}"]`))
+    .click()
   await expect(logLines(page)).toHaveCount(3)
 })
 
@@ -60,21 +65,24 @@ test('[limit] a file that is no visit is refused with every problem named, and n
   await expect(alert).toContainText('events[1]: cannot read “7”')
   await takeIn(page, 'not json at all')
   await expect(alert).toContainText('cannot read “not json at all”')
-  await expect(page.getByText('No visit of your own yet')).toBeVisible()
+  await expect(page.getByText('No system of your own yet')).toBeVisible()
 })
 
 test('[property] the invented systems go and come back in one tap, with what was entered in them', async ({ page }) => {
   await openStart(page)
   await page.getByRole('link', { name: /Demo hill cabin/ }).click()
+  await page.locator('.visit-row').click()
   await enter(page, 'reading-discharge-temperature', '150')
   await expect(field(page, 'reading-discharge-temperature')).toHaveValue('150.0')
-  await page.getByRole('link', { name: 'All visits' }).click()
+  await page.getByRole('link', { name: 'The system and its visits' }).click()
+  await page.getByRole('link', { name: 'All systems' }).click()
   await page.getByRole('button', { name: 'Take the invented systems away' }).click()
   await expect(page.getByRole('link', { name: /Demo/ })).toHaveCount(0)
   await page.reload()
   await expect(page.getByRole('link', { name: /Demo/ })).toHaveCount(0)
   await page.getByRole('button', { name: 'Bring the invented systems back' }).click()
   await page.getByRole('link', { name: /Demo hill cabin/ }).click()
+  await page.locator('.visit-row').click()
   await expect(field(page, 'reading-discharge-temperature')).toHaveValue('150.0')
   await expect(word(page)).toHaveText('not ready')
 })
@@ -89,7 +97,7 @@ async function exported(page: Page): Promise<{ readonly name: string; readonly j
 
 async function takeIn(page: Page, json: string): Promise<void> {
   const file = { name: 'a.visit.json', mimeType: 'application/json', buffer: Buffer.from(json) }
-  await page.getByLabel('Take in a visit file').setInputFiles(file)
+  await page.getByLabel('Take in a file').setInputFiles(file)
 }
 
 test('[property] the record to sign is written on this device, with no network, as a PDF', async ({

@@ -56,11 +56,11 @@ test('[limit] an unknown refrigerant and a strange address are told, and the pag
   await enter(page, 'system-refrigerant', 'R-99999 <b>')
   await expect(page.locator('main')).toContainText('“R-99999 <b>” is not known')
   await page.goto('/#/visit/%ff')
-  await expect(page.getByRole('heading', { name: 'Visits' })).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'Systems', exact: true })).toBeVisible()
   await page.goto('/#/visit/nobody-has-this')
   await expect(page.getByRole('heading', { name: 'This visit is not on this device' })).toBeVisible()
-  await page.getByRole('link', { name: 'All visits' }).click()
-  await expect(page.getByRole('heading', { name: 'Visits' })).toBeVisible()
+  await page.getByRole('link', { name: 'All systems' }).click()
+  await expect(page.getByRole('heading', { name: 'Systems', exact: true })).toBeVisible()
 })
 
 test('[limit] when the storage is full nothing is shown as kept, and what was typed waits in its field', async ({

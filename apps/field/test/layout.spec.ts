@@ -52,6 +52,7 @@ test('[property] a visit opens at its top, however far down the list one was', a
   await page.setViewportSize({ width: 390, height: 844 })
   await openStart(page)
   await page.getByRole('link', { name: /Demo bakery office/ }).click()
+  await page.locator('.visit-row').click()
   await expect(page.locator('#finding')).toBeInViewport()
   expect(await page.evaluate(() => scrollY)).toBe(0)
 })

@@ -10,3 +10,4 @@ export { plateOfVisit, pressureEnthalpyPlate } from './pressure-enthalpy-plate.t
 export { stepsChart } from './steps-chart.ts'
 export { subcoolingChart } from './subcooling-chart.ts'
 export { PAGE, type Palette, PRINT } from './tokens.ts'
+export { type TrendPoint, visitTrend } from './visit-trend.ts'

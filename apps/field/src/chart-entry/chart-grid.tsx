@@ -3,8 +3,8 @@ import type { MakersChart } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useContext, useRef } from 'preact/hooks'
 import { Trouble } from '../parts/trouble.tsx'
+import { DraftPage } from '../session/draft-place.ts'
 import { ChartKindChoices } from './chart-kind-choices.tsx'
-import { DraftKey } from './draft-key.ts'
 import { gridDraft } from './grid-draft.ts'
 import { blockOf, chartOfGrid, EMPTY_GRID, gridOfChart, type TypedGrid, withBlock, withCell } from './typed-grid.ts'
 
@@ -15,7 +15,7 @@ interface Props {
 
 /** A chart typed cell by cell, as in a spreadsheet: arrow keys, Enter, and blocks pasted from one. */
 export function ChartGrid({ chart, keep }: Props) {
-  const draft = gridDraft(() => localStorage, useContext(DraftKey))
+  const draft = gridDraft(() => localStorage, useContext(DraftPage))
   const kind = useSignal<Pick<MakersChart, 'indoor' | 'unit'>>({
     indoor: chart?.indoor ?? 'wet-bulb',
     unit: chart?.unit ?? '°F',

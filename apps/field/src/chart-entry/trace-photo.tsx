@@ -3,8 +3,8 @@ import type { MakersChart } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useContext, useEffect, useId, useMemo } from 'preact/hooks'
 import { Choices } from '../parts/choices.tsx'
+import { DraftPage } from '../session/draft-place.ts'
 import { ChartKindChoices } from './chart-kind-choices.tsx'
-import { DraftKey } from './draft-key.ts'
 import { keepDraft, keptDraft, type TraceDraft } from './draft-store.ts'
 import { photoOf } from './photo-of.ts'
 import { axesOf, type ChartKind, nextTap, type Tap, traced } from './trace.ts'
@@ -21,7 +21,7 @@ const FRESH: ChartKind = { indoor: 'wet-bulb', unit: '°F', across: 'outdoor' }
 
 /** A chart traced on a photo: two marks on each axis, then taps along every curve, each tap to be undone. */
 export function TracePhoto({ keep }: Props) {
-  const visitId = useContext(DraftKey)
+  const visitId = useContext(DraftPage)
   const draft = useSignal<TraceDraft | undefined>(undefined)
   const typed = useSignal('')
   const trouble = useSignal<string | undefined>(undefined)

@@ -16,8 +16,7 @@ const PERSISTENCE = {
 /** What this browser promises about what is entered here. */
 export function DevicePromises({ device }: { readonly device: DeviceState }) {
   return (
-    <section class="promises" aria-labelledby="device">
-      <h2 id="device">This device</h2>
+    <>
       {device.storage === 'page-only' ? (
         <p class="trouble" role="alert">
           This browser refuses to store anything. What you enter is lost when this page is closed: export it first.
@@ -26,6 +25,6 @@ export function DevicePromises({ device }: { readonly device: DeviceState }) {
         <p>{PERSISTENCE[device.persistence.value]}</p>
       )}
       <p>{OFFLINE[device.offline.value]}</p>
-    </section>
+    </>
   )
 }

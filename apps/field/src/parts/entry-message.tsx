@@ -4,6 +4,8 @@ interface Props {
   readonly trouble: string | undefined
   /** What was kept before, and is still used. */
   readonly stillCounts?: string | undefined
+  /** What stands in the field was typed before the page was closed. */
+  readonly isLeftOver?: boolean
   readonly understood?: string | undefined
   /** What is doubtful about it, before it is kept. */
   readonly question?: string | undefined | false
@@ -18,6 +20,7 @@ interface Props {
 export function EntryMessage({
   trouble,
   stillCounts,
+  isLeftOver = false,
   understood,
   question,
   remark,
@@ -33,12 +36,17 @@ export function EntryMessage({
       </p>
     )
   }
-  if (understood !== undefined) {
+  if (understood !== undefined || isLeftOver) {
     return (
       <>
-        <p>
-          reads as <strong>{understood}</strong>
-        </p>
+        {isLeftOver && (
+          <p class="doubt">Typed before the page was closed, and not entered. Go on here, then press Enter.</p>
+        )}
+        {understood !== undefined && (
+          <p>
+            reads as <strong>{understood}</strong>
+          </p>
+        )}
         {question && <p class="doubt">{question}</p>}
       </>
     )

@@ -1,12 +1,8 @@
 import type { UnitPreference } from '@chargewright/quantity'
-import { useSignal } from '@preact/signals'
-import { useEffect } from 'preact/hooks'
 import type { VisitEvents } from '../worker/protocol.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 import { PictureFigure } from './picture-figure.tsx'
-
-/** From this width of the window on, the large sheet fits. */
-const WIDE = '(min-width: 64rem)'
+import { useWide } from './use-wide.ts'
 
 interface Props {
   readonly visit: VisitEvents
@@ -15,17 +11,8 @@ interface Props {
 
 /** What can be drawn of the visit so far: its method against its target, its steps, its cycle. */
 export function PicturePlace({ visit, units }: Props) {
-  const wide = useSignal(matchMedia(WIDE).matches)
-  useEffect(() => {
-    const room = matchMedia(WIDE)
-    const follow = () => {
-      wide.value = room.matches
-    }
-    room.addEventListener('change', follow)
-    return () => room.removeEventListener('change', follow)
-  }, [])
   // Where they cannot be drawn the page is whole all the same: each figure of theirs stands in the finding, too.
-  const { answer: pictures = [] } = useAnswer('draw', visit, units, wide.value ? 'desk' : 'phone')
+  const { answer: pictures = [] } = useAnswer('draw', visit, units, useWide() ? 'desk' : 'phone')
   if (pictures.length === 0) return null
   return (
     <section class="pictures" aria-labelledby="pictures">

@@ -52,6 +52,7 @@ export function QuantityField(props: Props) {
   const focused = useSignal(false)
   const read = (typed: string) => understand(typed, props, units)
   const field = useDraft({
+    id,
     label,
     kept: kept?.typed,
     outdated,
@@ -125,7 +126,8 @@ export function QuantityField(props: Props) {
           onFocus={({ currentTarget: blank }) => {
             // At once and not with the next drawing, so that no key falls in between.
             blank.value = draft ?? kept?.typed ?? ''
-            blank.select()
+            if (field.isLeftOver.value) blank.setSelectionRange(blank.value.length, blank.value.length)
+            else blank.select()
           }}
           onInput={(event) => field.type(event.currentTarget.value)}
           onKeyDown={(event) => {
@@ -149,6 +151,7 @@ export function QuantityField(props: Props) {
         <EntryMessage
           trouble={field.trouble.value}
           stillCounts={kept?.typed}
+          isLeftOver={field.isLeftOver.value}
           understood={understood?.ok ? format(understood.value.quantity, units) : undefined}
           question={understood?.ok && props.question?.(understood.value.quantity, understood.value.text)}
           remark={props.remark}

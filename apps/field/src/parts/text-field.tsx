@@ -17,7 +17,7 @@ export interface TextFieldProps {
 
 /** A blank for a name. */
 export function TextField({ id, label, kept, absent, remark, suggestions, keep, clear }: TextFieldProps) {
-  const field = useDraft({ label, kept, check: (typed) => ok(typed.trim()), keep, clear })
+  const field = useDraft({ id, label, kept, check: (typed) => ok(typed.trim()), keep, clear })
   return (
     <div class="entry" data-kept={kept !== undefined}>
       <label class="entry-label" for={id}>
@@ -56,7 +56,12 @@ export function TextField({ id, label, kept, absent, remark, suggestions, keep, 
         )}
       </div>
       <div class="entry-says" id={`${id}-says`}>
-        <EntryMessage trouble={field.trouble.value} remark={remark} absent={kept === undefined ? absent : undefined} />
+        <EntryMessage
+          trouble={field.trouble.value}
+          isLeftOver={field.isLeftOver.value}
+          remark={remark}
+          absent={kept === undefined ? absent : undefined}
+        />
       </div>
     </div>
   )

@@ -1,10 +1,12 @@
 import type { Result } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { useRef } from 'preact/hooks'
+import { useDraftOf } from '../session/draft-place.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 
 interface Field {
+  readonly id: string
   readonly label: string
   /** The text that is kept, as it was typed. */
   readonly kept: string | undefined
@@ -19,19 +21,28 @@ interface Field {
 
 /**
  * What is being typed into a field. It becomes an entry on Enter or on leaving the field, and is let go only when the
- * store has it: until then, or when it cannot be read, it stays where it was typed.
+ * store has it: until then, or when it cannot be read, it stays where it was typed, over a closed page and a restart too.
  */
 export function useDraft(field: Field) {
-  const draft = useSignal<string | undefined>(undefined)
+  const { typedBefore, keep } = useDraftOf(field.id)
+  const draft = useSignal(typedBefore)
+  /** What stands there was typed before this page was opened, and never entered. */
+  const isLeftOver = useSignal(typedBefore !== undefined)
   const trouble = useSignal<string | undefined>(undefined)
   const sending = useRef<string | undefined>(undefined)
+
+  function put(text: string | undefined): void {
+    draft.value = text
+    isLeftOver.value = false
+    keep(text)
+  }
 
   async function send(typed: string, write: () => Kept): Promise<void> {
     sending.current = typed
     const written = await write()
     sending.current = undefined
     if (!written.ok) trouble.value = notKeptInWords(written.error, field.label)
-    else if (draft.value === typed) draft.value = undefined
+    else if (draft.value === typed) put(undefined)
   }
 
   async function commit(): Promise<void> {
@@ -41,7 +52,7 @@ export function useDraft(field: Field) {
     const isSame = typed === field.kept
     if (typed.trim() === '' || (isSame && !field.outdated)) {
       if (field.kept !== undefined && !isSame && field.clear) return send(typed, field.clear)
-      draft.value = undefined
+      put(undefined)
       return
     }
     const checked = field.check(typed)
@@ -51,14 +62,15 @@ export function useDraft(field: Field) {
 
   return {
     draft,
+    isLeftOver,
     trouble,
     commit,
     type: (text: string) => {
-      draft.value = text
+      put(text)
       trouble.value = undefined
     },
     letGo: () => {
-      draft.value = undefined
+      put(undefined)
       trouble.value = undefined
     },
   }

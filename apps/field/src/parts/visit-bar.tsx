@@ -1,5 +1,5 @@
 import { FINDINGS, type FindingKind } from '@chargewright/charging'
-import { START_ADDRESS } from '../session/route.ts'
+import { systemAddress } from '../session/route.ts'
 import { FindingMark } from './finding-mark.tsx'
 import { reveal } from './reveal.ts'
 
@@ -7,6 +7,8 @@ interface Props {
   /** Absent where there is nothing to undo. */
   readonly undo: (() => void) | undefined
   readonly name: string
+  /** Id of the system, whose page is the way back. */
+  readonly system: string
   /** Refrigerant, device, capacity: what is known of them. */
   readonly about: string
   /** Absent until there is one. */
@@ -14,15 +16,15 @@ interface Props {
 }
 
 /** Stays in sight while one walks down the page: where one is, the way back, and the finding as it changes. */
-export function VisitBar({ name, about, finding, undo }: Props) {
+export function VisitBar({ name, system, about, finding, undo }: Props) {
   return (
     <header class="visit-head">
       <div class="bar visit-bar">
-        <a class="back" href={START_ADDRESS}>
+        <a class="back" href={systemAddress(system)}>
           <svg viewBox="0 0 24 24" aria-hidden="true">
             <path d="M15 4L7 12L15 20" />
           </svg>
-          <span class="unseen">All visits</span>
+          <span class="unseen">The system and its visits</span>
         </a>
         <h1 class="visit-name" tabIndex={-1}>
           {name}

@@ -1,15 +1,23 @@
 import { useSignal } from '@preact/signals'
+import { useMemo } from 'preact/hooks'
 import { DevicePromises } from '../parts/device-promises.tsx'
 import { DeviceSettings } from '../parts/device-settings.tsx'
 import { DeviceSwitches } from '../parts/device-switches.tsx'
 import { FilePicker } from '../parts/file-picker.tsx'
+import { InventedSystems } from '../parts/invented-systems.tsx'
 import { KeptState } from '../parts/kept-state.tsx'
-import { VisitList } from '../parts/visit-list.tsx'
+import { OpenVisit } from '../parts/open-visit.tsx'
+import { SearchField } from '../parts/search-field.tsx'
+import { SystemList } from '../parts/system-list.tsx'
+import { SystemsAside } from '../parts/systems-aside.tsx'
 import type { DeviceState } from '../session/device-state.ts'
+import { knownSystems, searched } from '../session/known-systems.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Preferences } from '../session/preference.ts'
-import { visitAddress } from '../session/route.ts'
+import { NEW_SYSTEM_ADDRESS, visitAddress } from '../session/route.ts'
 import type { Session, TakenIn } from '../session/session.ts'
+import { factsOf } from '../store/facts-of.ts'
+import type { StoredVisit } from '../store/visit-store.ts'
 
 interface Props {
   readonly session: Session
@@ -17,14 +25,17 @@ interface Props {
   readonly device: DeviceState
 }
 
-/** The visits on this device, and the ways to a new one. */
+/** The systems on this device, and the ways to a new visit. */
 export function StartScreen({ session, preferences, device }: Props) {
   const message = useSignal<{ readonly trouble: boolean; readonly text: string } | undefined>(undefined)
-  const all = session.visits.value
-  const inSight = all?.filter((visit) => !visit.setAside) ?? []
-  const own = inSight.filter((visit) => visit.origin !== 'demo')
-  const demo = inSight.filter((visit) => visit.origin === 'demo')
-  const demoAside = all?.filter((visit) => visit.setAside && visit.origin === 'demo').map(({ id }) => id) ?? []
+  const asked = useSignal('')
+  const { value: systems = [] } = session.systems
+  const { value: visits = [] } = session.visits
+  const known = useMemo(() => knownSystems({ systems, visits }), [systems, visits])
+  const own = known.filter(({ system }) => system.origin !== 'demo')
+  const invented = known.filter(({ system }) => system.origin === 'demo')
+  const found = searched(own, asked.value)
+  const nameOf = (visit: StoredVisit) => factsOf(visit.events)?.name
 
   const start = async () => {
     const started = await session.start()
@@ -44,50 +55,58 @@ export function StartScreen({ session, preferences, device }: Props) {
         <DeviceSwitches preferences={preferences} />
       </header>
       <main class="start">
-        <h1 tabIndex={-1}>Visits</h1>
+        <h1 tabIndex={-1}>Systems</h1>
+        <OpenVisit visits={own.flatMap((one) => one.visits)} nameOf={nameOf} />
         <div class="start-acts">
-          <button type="button" class="act" onClick={() => void start()}>
-            New visit
+          <a class="act" href={NEW_SYSTEM_ADDRESS}>
+            New system
+          </a>
+          <button type="button" class="key" onClick={() => void start()}>
+            New visit, described on the way
           </button>
-          <FilePicker label="Take in a visit file" take={takeIn} />
         </div>
         {message.value && (
           <p class={message.value.trouble ? 'trouble' : 'notice'} role={message.value.trouble ? 'alert' : 'status'}>
             {message.value.text}
           </p>
         )}
-        {all && own.length === 0 && (
-          <p class="hint">
-            No visit of your own yet. Start one at the unit: name it, then enter what you read as you walk.
-          </p>
+        {session.systems.value && own.length === 0 && (
+          <div class="teach">
+            <p>No system of your own yet.</p>
+            <p>
+              A system is the unit you are called to. Describe it once, from its nameplate; every visit to it then
+              begins with what is known, and its page shows how superheat, subcooling and charge went from visit to
+              visit.
+            </p>
+          </div>
         )}
-        <VisitList visits={own} />
-        <DevicePromises device={device} />
-        <DeviceSettings preferences={preferences} />
-        <KeptState keeping={session.keeping.value} />
-        {demo.length > 0 && (
-          <section aria-labelledby="demo">
-            <h2 id="demo">Invented systems, to try it out</h2>
-            <button
-              type="button"
-              class="key"
-              onClick={() =>
-                void session.setAside(
-                  demo.map(({ id }) => id),
-                  true,
-                )
-              }
-            >
-              Take the invented systems away
-            </button>
-            <VisitList visits={demo} />
+        {own.length > 0 && (
+          <section aria-label="Your systems">
+            <SearchField
+              label="Find a system"
+              example="name, refrigerant or a word of a note"
+              asked={asked.value}
+              ask={(text) => {
+                asked.value = text
+              }}
+            />
+            <SystemList known={found} />
+            {found.length === 0 && (
+              <p class="hint" role="status">
+                No system here has all these words in its name, its refrigerant or a note.
+              </p>
+            )}
           </section>
         )}
-        {demo.length === 0 && demoAside.length > 0 && (
-          <button type="button" class="key" onClick={() => void session.setAside(demoAside, false)}>
-            Bring the invented systems back
-          </button>
-        )}
+        <SystemsAside systems={systems} bringBack={(id) => void session.setAside([id], false)} />
+        <section class="promises" aria-labelledby="device">
+          <h2 id="device">This device</h2>
+          <DevicePromises device={device} />
+          <DeviceSettings preferences={preferences} />
+          <KeptState keeping={session.keeping.value} />
+          <FilePicker label="Take in a file" take={takeIn} />
+        </section>
+        <InventedSystems known={invented} shelf={{ systems, visits }} session={session} />
       </main>
     </>
   )

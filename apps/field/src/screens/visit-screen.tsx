@@ -1,5 +1,5 @@
-import { describeProblem, type UnitPreference } from '@chargewright/quantity'
-import { type Fact, fold, lastChange, METERING_DEVICES, type System } from '@chargewright/visit'
+import { describeProblem } from '@chargewright/quantity'
+import { type Fact, fold, lastChange } from '@chargewright/visit'
 import { useMemo } from 'preact/hooks'
 import { LivePlace } from '../live/live-place.tsx'
 import { ActList } from '../parts/act-list.tsx'
@@ -10,6 +10,7 @@ import { FindingBlock } from '../parts/finding-block.tsx'
 import { Keypad } from '../parts/keypad.tsx'
 import { LookAlikeList } from '../parts/look-alike-list.tsx'
 import { ObservationList } from '../parts/observation-list.tsx'
+import { PhotoList } from '../parts/photo-list.tsx'
 import { PicturePlace } from '../parts/picture-place.tsx'
 import { ReadingWalk } from '../parts/reading-walk.tsx'
 import { logLineId, reveal } from '../parts/reveal.ts'
@@ -20,8 +21,8 @@ import { VisitBar } from '../parts/visit-bar.tsx'
 import { VisitLog } from '../parts/visit-log.tsx'
 import { VisitTools } from '../parts/visit-tools.tsx'
 import { WaitPlace } from '../parts/wait-place.tsx'
+import { aboutSystem } from '../session/about-system.ts'
 import { besideReadings } from '../session/beside-readings.ts'
-import { quantityInWords } from '../session/in-words.ts'
 import { withInstrument } from '../session/instruments.ts'
 import type { Preferences } from '../session/preference.ts'
 import { remarks } from '../session/remarks.ts'
@@ -61,7 +62,12 @@ export function VisitScreen({ stored, session, preferences }: Props) {
     <>
       <VisitBar
         name={facts.name ?? 'New visit'}
-        about={aboutSystem(visit.system, assessing.answer?.refrigerant, units, stored.origin === 'demo')}
+        system={stored.system}
+        about={aboutSystem(
+          visit.system,
+          { designation: assessing.answer?.refrigerant, invented: stored.origin === 'demo' },
+          units,
+        )}
         finding={assessment?.finding.kind}
         undo={nextUndo(stored.events) && undo}
       />
@@ -119,6 +125,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
             record={(what, answer) => record({ kind: 'observation', what, answer })}
           />
           <ActList dose={assessment?.finding.dose} units={units} record={record} />
+          <PhotoList logs={[stored]} into={stored.id} session={session} />
           <VisitLog
             log={visit.log}
             problems={[...visit.problems, ...visit.doubts]}
@@ -130,20 +137,4 @@ export function VisitScreen({ stored, session, preferences }: Props) {
       </main>
     </>
   )
-}
-
-function aboutSystem(
-  { facts, figures }: System,
-  designation: string | undefined,
-  units: UnitPreference,
-  invented: boolean,
-): string {
-  const capacity = figures.nominalCapacity && quantityInWords(figures.nominalCapacity.quantity, units)
-  const parts = [
-    invented ? 'invented' : undefined,
-    designation ?? facts.refrigerant,
-    facts.meteringDevice && METERING_DEVICES[facts.meteringDevice],
-    capacity,
-  ]
-  return parts.filter((part) => part !== undefined).join(' · ') || 'not described yet'
 }

@@ -1,6 +1,5 @@
 import type { VisitEvent, VisitFile } from '@chargewright/visit'
 import { describe, expect, test } from 'vitest'
-import type { StoredVisit } from '../store/visit-store.ts'
 import { arrivalOf } from './arrival.ts'
 
 const note = (text: string): VisitEvent => ({ id: text, at: '2026-01-31T14:05:00Z', kind: 'note', text })
@@ -10,12 +9,7 @@ const file = (...texts: string[]): VisitFile => ({
   id: 'v',
   events: texts.map(note),
 })
-const here = (...texts: string[]): StoredVisit => ({
-  id: 'v',
-  origin: 'started-here',
-  setAside: false,
-  events: texts.map(note),
-})
+const here = (...texts: string[]) => ({ events: texts.map(note) })
 
 describe('a visit file that comes in', () => {
   test('[property] a visit not seen before is new', () => {
@@ -29,9 +23,9 @@ describe('a visit file that comes in', () => {
     expect(arrivalOf(file('a', 'b', 'c'), here('a'))).toEqual({ kind: 'longer', events: [note('b'), note('c')] })
   })
   test('[property] a state that went another way is told from ours, even under the same id', () => {
-    expect(arrivalOf(file('a', 'c'), here('a', 'b'))).toEqual({ kind: 'parted' })
+    expect(arrivalOf(file('a', 'c'), here('a', 'b'))).toEqual({ kind: 'parted', at: 'c' })
     const changed = { ...file('a'), events: [{ ...note('a'), text: 'other' } as VisitEvent] }
-    expect(arrivalOf(changed, here('a'))).toEqual({ kind: 'parted' })
+    expect(arrivalOf(changed, here('a'))).toEqual({ kind: 'parted', at: 'a' })
   })
   test('[property] the order of the keys does not matter', () => {
     const { kind, ...rest } = note('a')

@@ -1,17 +1,24 @@
 import { type ReadonlySignal, signal } from '@preact/signals'
 
 /** Where in the app one is. Kept in the address, so that the way back is the browser's own. */
-export type Route = { readonly kind: 'start' } | { readonly kind: 'visit'; readonly id: string }
+export type Route =
+  | { readonly kind: 'start' | 'new-system' }
+  | { readonly kind: 'visit' | 'system'; readonly id: string }
+
+export const START_ADDRESS = '#/'
+export const NEW_SYSTEM_ADDRESS = '#/new-system'
+export const visitAddress = (id: string): string => `#/visit/${inAddress(id)}`
+export const systemAddress = (id: string): string => `#/system/${inAddress(id)}`
 
 /** An id from a hostile file may hold half a character, which no address can. */
-export const visitAddress = (id: string): string => `#/visit/${encodeURIComponent(id.replace(/\p{Cs}/gu, '\ufffd'))}`
-export const START_ADDRESS = '#/'
+const inAddress = (id: string): string => encodeURIComponent(id.replace(/\p{Cs}/gu, '\ufffd'))
 
 export function routeOf(hash: string): Route {
-  const [, encoded] = /^#\/visit\/(.+)$/.exec(hash) ?? []
+  if (hash === NEW_SYSTEM_ADDRESS) return { kind: 'new-system' }
+  const [, kind, encoded] = /^#\/(visit|system)\/(.+)$/.exec(hash) ?? []
   if (encoded === undefined) return { kind: 'start' }
   try {
-    return { kind: 'visit', id: decodeURIComponent(encoded) }
+    return { kind: kind as 'visit' | 'system', id: decodeURIComponent(encoded) }
   } catch {
     return { kind: 'start' }
   }

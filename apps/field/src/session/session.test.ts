@@ -15,7 +15,7 @@ describe('a session', () => {
     expect(session.keeping.value).toEqual({ kind: 'keeping' })
     expect((await recording).ok).toBe(true)
     expect(session.keeping.value).toEqual({ kind: 'kept' })
-    expect(session.visits.value?.[0]?.events).toEqual([{ id: 'id-2', at: '2026-01-31T14:05:01Z', ...READING }])
+    expect(session.visits.value?.[0]?.events).toEqual([{ id: 'id-3', at: '2026-01-31T14:05:01Z', ...READING }])
   })
 
   test('[limit] what the record cannot hold is refused with the field, and the store is left alone', async () => {
@@ -28,11 +28,12 @@ describe('a session', () => {
 
   test('[limit] a store that fails is told, and again when it works', async () => {
     const store = memoryStore()
-    let full = true
-    const append: VisitStore['append'] = (id, events) =>
-      full ? Promise.resolve(fail({ kind: 'full', detail: 'no space' })) : store.append(id, events)
-    const session = newSession({ ...store, append })
+    let full = false
+    const write: VisitStore['write'] = (changes) =>
+      full ? Promise.resolve(fail({ kind: 'full', detail: 'no space' })) : store.write(changes)
+    const session = newSession({ ...store, write })
     await session.start()
+    full = true
     expect(await session.record('id-1', READING)).toMatchObject({ ok: false, error: { problem: { kind: 'full' } } })
     expect(session.keeping.value.kind).toBe('not-kept')
     full = false
@@ -42,7 +43,7 @@ describe('a session', () => {
 
   test('[limit] an entry for a visit that is not here is refused', async () => {
     expect(await newSession().record('nobody', READING)).toMatchObject({
-      error: { problem: { kind: 'unknown-visit' } },
+      error: { problem: { kind: 'unknown-log' } },
     })
   })
 

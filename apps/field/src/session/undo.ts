@@ -1,11 +1,12 @@
 import type { EventOf, VisitEvent } from '@chargewright/visit'
+import { isTyped } from './carried.ts'
 
 /** The reasons by which an undo and its taking back are told from corrections that were meant for themselves. */
 export const UNDONE = 'undone'
 export const REDONE = 'brought back'
 
 /**
- * The event that the next undo withdraws: the latest act that still stands. An undo is itself a correction, so nothing
+ * The event that the next undo withdraws: the latest act that still stands; what nobody typed is no act. An undo is itself a correction, so nothing
  * is erased, and undoing again goes one act further back.
  */
 export function nextUndo(events: readonly VisitEvent[]): VisitEvent | undefined {
@@ -34,7 +35,7 @@ function replayed(events: readonly VisitEvent[]) {
     } else if (withdrawal?.reason === REDONE) {
       const place = undone.findLastIndex(({ by }) => by.id === withdrawal.corrects)
       done.push(...undone.splice(place, place < 0 ? 0 : 1).map(({ act }) => act))
-    } else {
+    } else if (isTyped(event)) {
       done.push(event)
       undone = []
     }

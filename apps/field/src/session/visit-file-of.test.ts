@@ -5,6 +5,7 @@ import { visitFileOf } from './visit-file-of.ts'
 
 const stored: StoredVisit = {
   id: 'v',
+  system: 's',
   origin: 'imported',
   about: 'Invented',
   setAside: false,

@@ -1,74 +1,98 @@
 import type { VisitEvent } from '@chargewright/visit'
-import type { StoredVisit, VisitStore } from './visit-store.ts'
+import type { Change, Photo, Shelf, StoredSystem, StoredVisit, VisitStore } from './visit-store.ts'
 
 /** What every store must do, whatever it stands on: each case gets an empty store and throws where it fails. */
 export const STORE_CONTRACT: Readonly<Record<string, (store: VisitStore) => Promise<void>>> = {
-  'an added visit comes back as it was, with its events in order': async (store) => {
-    await succeeds(store.add([visit('a', 3), visit('b', 12)]))
-    same(await value(store.all()), [visit('a', 3), visit('b', 12)])
-    same(await value(store.one('b')), visit('b', 12))
+  'systems and visits come back as they were, with their events in order': async (store) => {
+    const shelf = { systems: [system('s', 2)], visits: [visit('a', 3), visit('b', 12)] }
+    await succeeds(store.write(added(shelf)))
+    same(await value(store.all()), shelf)
   },
-  'a visit that is not here is nothing, not an error': async (store) => {
-    same(await value(store.one('a')), undefined)
+  'adding what is here changes nothing': async (store) => {
+    await succeeds(store.write(added({ systems: [system('s', 1)], visits: [visit('a', 2)] })))
+    const other = { systems: [system('s', 3)], visits: [{ ...visit('a', 5), origin: 'imported' as const }] }
+    await succeeds(store.write(added(other)))
+    same(await value(store.all()), { systems: [system('s', 1)], visits: [visit('a', 2)] })
   },
-  'adding a visit that is here changes nothing': async (store) => {
-    await succeeds(store.add([visit('a', 2)]))
-    await succeeds(store.add([{ ...visit('a', 5), origin: 'imported' }]))
-    same(await value(store.all()), [visit('a', 2)])
-  },
-  'appended events follow those before, across 20 and more': async (store) => {
-    await succeeds(store.add([visit('a', 2), visit('aa', 1), visit('b', 1)]))
-    for (let n = 2; n < 24; n++) await succeeds(store.append('a', [note('a', n)]))
-    same(await value(store.one('a')), visit('a', 24))
-    same(await value(store.one('aa')), visit('aa', 1))
+  'appended events follow those before, across 20 and more, in their own log': async (store) => {
+    await succeeds(store.write(added({ systems: [system('s', 1)], visits: [visit('a', 2), visit('aa', 1)] })))
+    for (let n = 2; n < 24; n++) await succeeds(store.write([append('a', n)]))
+    await succeeds(store.write([append('s', 1)]))
+    same(await value(store.all()), { systems: [system('s', 2)], visits: [visit('a', 24), visit('aa', 1)] })
   },
   'events appended at the same time are all kept, once': async (store) => {
-    await succeeds(store.add([visit('a', 0)]))
-    await Promise.all(Array.from({ length: 50 }, (_, n) => succeeds(store.append('a', [note('a', n)]))))
-    const ids = (await value(store.one('a')))?.events.map((e) => e.id)
-    same(
-      ids?.toSorted(),
-      visit('a', 50)
-        .events.map((e) => e.id)
-        .toSorted(),
-    )
+    await succeeds(store.write(added({ systems: [], visits: [visit('a', 0)] })))
+    await Promise.all(Array.from({ length: 50 }, (_, n) => succeeds(store.write([append('a', n)]))))
+    const ids = (await value(store.all())).visits[0]?.events.map(({ id }) => id)
+    same(ids?.toSorted(), ids && [...new Set(ids)].toSorted())
+    same(ids?.length, 50)
   },
-  'a visit that is not here takes no events': async (store) => {
-    const refused = await store.append('a', [note('a', 0)])
-    same(refused.ok ? 'kept' : refused.error.kind, 'unknown-visit')
-    same(await value(store.all()), [])
+  'changes are made all or none': async (store) => {
+    await succeeds(store.write(added({ systems: [], visits: [visit('a', 1)] })))
+    const refused = await store.write([append('a', 1), { kind: 'keep-photo', photo: PHOTO }, append('nobody', 0)])
+    same(refused.ok ? 'kept' : refused.error.kind, 'unknown-log')
+    same(await value(store.all()), { systems: [], visits: [visit('a', 1)] })
+    same(await value(store.photoFiles()), [])
   },
-  'a visit set aside keeps all it holds, and comes back': async (store) => {
-    await succeeds(store.add([visit('a', 3)]))
-    await succeeds(store.setAside(['a'], true))
-    same(await value(store.one('a')), { ...visit('a', 3), setAside: true })
-    await succeeds(store.setAside(['a'], false))
-    same(await value(store.one('a')), visit('a', 3))
+  'a visit or system set aside keeps all it holds, and comes back': async (store) => {
+    await succeeds(store.write(added({ systems: [system('s', 1)], visits: [visit('a', 3)] })))
+    await succeeds(store.write(['a', 's'].map((id) => ({ kind: 'set-aside', id, aside: true }))))
+    const { systems, visits } = await value(store.all())
+    same(systems, [{ ...system('s', 1), setAside: true }])
+    same(visits, [{ ...visit('a', 3), setAside: true }])
+    await succeeds(store.write([{ kind: 'set-aside', id: 'a', aside: false }]))
+    same((await value(store.all())).visits, [visit('a', 3)])
+  },
+  'a photo comes back byte by byte, and one of the same name does not replace it': async (store) => {
+    await succeeds(store.write([{ kind: 'keep-photo', photo: PHOTO }]))
+    await succeeds(store.write([{ kind: 'keep-photo', photo: { ...PHOTO, bytes: new Uint8Array([9]) } }]))
+    const kept = await value(store.photo('p.jpg'))
+    same([kept?.file, kept?.type, [...(kept?.bytes ?? [])]], ['p.jpg', 'image/jpeg', [...PHOTO.bytes]])
+    same(await value(store.photoFiles()), ['p.jpg'])
+    same(await value(store.photo('other.jpg')), undefined)
   },
   'what was handed in can change without changing what is kept': async (store) => {
     const mine = { ...note('a', 0) }
-    await succeeds(store.add([visit('a', 0)]))
-    await succeeds(store.append('a', [mine]))
+    await succeeds(store.write(added({ systems: [], visits: [visit('a', 0)] })))
+    await succeeds(store.write([{ kind: 'append', to: 'a', events: [mine] }]))
     Object.assign(mine, { id: 'spoilt' })
-    same(await value(store.one('a')), visit('a', 1))
+    same((await value(store.all())).visits, [visit('a', 1)])
   },
-  'every change is told, until one stops listening': async (store) => {
+  'every write is told, until one stops listening': async (store) => {
     let heard = 0
     const stop = store.watch(() => heard++)
-    await succeeds(store.add([visit('a', 0)]))
-    await succeeds(store.append('a', [note('a', 0)]))
+    await succeeds(store.write(added({ systems: [], visits: [visit('a', 0)] })))
+    await succeeds(store.write([append('a', 0)]))
     stop()
-    await succeeds(store.setAside(['a'], true))
+    await succeeds(store.write([{ kind: 'set-aside', id: 'a', aside: true }]))
     same(heard, 2)
   },
 }
 
-function visit(id: string, events: number): StoredVisit {
+const PHOTO: Photo = { file: 'p.jpg', type: 'image/jpeg', bytes: new Uint8Array([0, 255, 216, 1]) }
+
+function added({ systems, visits }: Shelf): readonly Change[] {
+  return [
+    ...systems.map((one) => ({ kind: 'add-system', system: one }) as const),
+    ...visits.map((one) => ({ kind: 'add-visit', visit: one }) as const),
+  ]
+}
+
+function append(to: string, n: number): Change {
+  return { kind: 'append', to, events: [note(to, n)] }
+}
+
+function system(id: string, events: number): StoredSystem {
   return { id, origin: 'started-here', setAside: false, events: Array.from({ length: events }, (_, n) => note(id, n)) }
 }
 
-function note(visitId: string, n: number): VisitEvent {
-  return { id: `${visitId}-${n}`, at: '2026-01-31T14:05:00Z', kind: 'note', text: `note ${n}` }
+function visit(id: string, events: number): StoredVisit {
+  const { origin, setAside, events: noted } = system(id, events)
+  return { id, system: 's', origin, setAside, events: noted }
+}
+
+function note(log: string, n: number): VisitEvent {
+  return { id: `${log}-${n}`, at: '2026-01-31T14:05:00Z', kind: 'note', text: `note ${n}` }
 }
 
 async function value<T>(answer: Promise<{ ok: true; value: T } | { ok: false; error: unknown }>): Promise<T> {
@@ -77,7 +101,7 @@ async function value<T>(answer: Promise<{ ok: true; value: T } | { ok: false; er
   return result.value
 }
 
-async function succeeds(answer: ReturnType<VisitStore['add']>): Promise<void> {
+async function succeeds(answer: ReturnType<VisitStore['write']>): Promise<void> {
   await value(answer)
 }
 

@@ -1,6 +1,6 @@
 /** Why this device did not keep or give something. */
 export interface StoreProblem {
-  readonly kind: 'full' | 'refused' | 'closed' | 'unknown-visit' | 'failed'
+  readonly kind: 'full' | 'refused' | 'closed' | 'unknown-log' | 'failed'
   /** What the browser itself said. */
   readonly detail: string
 }
@@ -14,8 +14,8 @@ export function describeStoreProblem({ kind, detail }: StoreProblem): string {
       return 'This browser refuses to store anything here (a private window, perhaps).'
     case 'closed':
       return 'Another tab has opened a newer version. Reload this page, then enter it again.'
-    case 'unknown-visit':
-      return `This device holds no such visit (${detail}).`
+    case 'unknown-log':
+      return `This device holds no such system or visit (${detail}).`
     case 'failed':
       return `The browser could not store it: ${detail}`
   }

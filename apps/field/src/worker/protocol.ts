@@ -3,6 +3,7 @@ import type { Picture } from '@chargewright/picture'
 import type { UnitPreference } from '@chargewright/quantity'
 import type { RecordOptions } from '@chargewright/report'
 import type { VisitEvent } from '@chargewright/visit'
+import type { NamedVisit, SystemHistory } from './system-history.ts'
 
 /**
  * Everything the page asks of the engine, by name: what it hands over and what it gets back. Both are plain data, for
@@ -13,6 +14,8 @@ export interface Tasks {
   readonly draw: (visit: VisitEvents, units: UnitPreference, size: 'phone' | 'desk') => readonly Picture[]
   /** The service record as the bytes of a PDF. */
   readonly record: (visit: VisitEvents, options: RecordOptions) => Promise<Uint8Array<ArrayBuffer>>
+  /** What the visits to one system came to, the first visit first. */
+  readonly history: (visits: readonly NamedVisit[], units: UnitPreference) => SystemHistory
   /** Designations of all refrigerants that can be computed. */
   readonly refrigerants: () => readonly string[]
 }

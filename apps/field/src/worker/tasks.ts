@@ -13,6 +13,7 @@ import { findRefrigerant, refrigerantNames } from '@chargewright/refrigerant'
 import { renderPdf, serviceRecord } from '@chargewright/report'
 import { fold } from '@chargewright/visit'
 import type { Assessed, Tasks, VisitEvents } from './protocol.ts'
+import { systemHistory } from './system-history.ts'
 
 const DRAWINGS = [chargingChart, subcoolingChart, stepsChart, convergenceChart, plateOfVisit] as const
 
@@ -29,6 +30,7 @@ export const TASKS: Tasks = {
     const { assessment } = assessed(events)
     return new Uint8Array(await renderPdf(serviceRecord(fold(events), assessment, options)))
   },
+  history: (visits, units) => systemHistory(visits, units, (visit) => assessed(visit).assessment),
   refrigerants: refrigerantNames,
 }
 
@@ -37,7 +39,7 @@ const known = new Map<string, Assessed>()
 const KEPT = 32
 
 function assessed(events: VisitEvents): Assessed {
-  const key = JSON.stringify(events)
+  const key = JSON.stringify([events.id, events.events])
   const answer = known.get(key) ?? assessAnew(events)
   known.delete(key)
   known.set(key, answer)

@@ -1,0 +1,40 @@
+import type { ReadonlySignal } from '@preact/signals'
+import { useId } from 'preact/hooks'
+
+interface Props {
+  readonly label: string
+  readonly example: string
+  readonly text: ReadonlySignal<string>
+  readonly type: (text: string) => void
+  readonly suggestions?: readonly string[] | undefined
+}
+
+/** A blank of a form that is kept as a whole. */
+export function FormBlank({ label, example, text, type, suggestions }: Props) {
+  const id = useId()
+  return (
+    <div class="form-line">
+      <label class="form-label" for={id}>
+        {label}
+      </label>
+      <input
+        id={id}
+        class="form-blank"
+        autoComplete="off"
+        spellcheck={false}
+        placeholder={example}
+        maxLength={200}
+        list={suggestions && `${id}-suggestions`}
+        value={text.value}
+        onInput={(event) => type(event.currentTarget.value)}
+      />
+      {suggestions && (
+        <datalist id={`${id}-suggestions`}>
+          {suggestions.map((each) => (
+            <option key={each} value={each} />
+          ))}
+        </datalist>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,40 @@
+import { photosOf } from '../session/photos-of.ts'
+import type { Session } from '../session/session.ts'
+import type { StoredSystem, StoredVisit } from '../store/visit-store.ts'
+import { PhotoFigure } from './photo-figure.tsx'
+import { PhotoTaker } from './photo-taker.tsx'
+
+interface Props {
+  /** The logs whose photos are shown. */
+  readonly logs: readonly (StoredSystem | StoredVisit)[]
+  /** The log that a new photo goes into. */
+  readonly into: string
+  readonly session: Session
+}
+
+/** Photos of the nameplate, the panel, whatever a word is too short for. */
+export function PhotoList({ logs, into, session }: Props) {
+  const photos = logs.flatMap(photosOf)
+  return (
+    <section class="photos" aria-labelledby="photos">
+      <h2 id="photos">Photos</h2>
+      {photos.length === 0 && (
+        <p class="hint">None yet. The nameplate and the wiring diagram on the panel save the next visit a climb.</p>
+      )}
+      <ul class="photo-grid">
+        {photos.map(({ eventId, log, subject, file, at }) => (
+          <li key={eventId}>
+            <PhotoFigure
+              subject={subject}
+              at={at}
+              file={file}
+              photo={session.photo}
+              takeAway={() => session.correct(log, eventId, undefined)}
+            />
+          </li>
+        ))}
+      </ul>
+      <PhotoTaker keep={(subject, picture) => session.recordPhoto(into, subject, picture)} />
+    </section>
+  )
+}

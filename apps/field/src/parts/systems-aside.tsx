@@ -1,0 +1,31 @@
+import { factsOf } from '../store/facts-of.ts'
+import type { StoredSystem } from '../store/visit-store.ts'
+
+interface Props {
+  readonly systems: readonly StoredSystem[]
+  readonly bringBack: (id: string) => void
+}
+
+/** The systems that were put aside, and the way back for each. Invented ones go and come together. */
+export function SystemsAside({ systems, bringBack }: Props) {
+  const aside = systems.filter((system) => system.setAside && system.origin !== 'demo')
+  if (aside.length === 0) return null
+  return (
+    <details class="fold">
+      <summary>Put aside: {aside.length}</summary>
+      <ul class="rows">
+        {aside.map(({ id, events }) => {
+          const name = factsOf(events)?.name ?? 'System without a name'
+          return (
+            <li key={id} class="assumed-fact">
+              <strong>{name}</strong>
+              <button type="button" class="key" aria-label={`Bring back: ${name}`} onClick={() => bringBack(id)}>
+                Bring back
+              </button>
+            </li>
+          )
+        })}
+      </ul>
+    </details>
+  )
+}

@@ -1,0 +1,150 @@
+import { describeProblem, type Problem, type UnitPreference } from '@chargewright/quantity'
+import {
+  APPLICATIONS,
+  type Application,
+  METERING_DEVICES,
+  type MeteringDevice,
+  type SystemStatement,
+} from '@chargewright/visit'
+import { useSignal } from '@preact/signals'
+import { Choices } from '../parts/choices.tsx'
+import { FormBlank } from '../parts/form-blank.tsx'
+import { SystemBar } from '../parts/system-bar.tsx'
+import { Trouble } from '../parts/trouble.tsx'
+import { DraftPage, useDraftOf } from '../session/draft-place.ts'
+import { notKeptInWords } from '../session/not-kept.ts'
+import type { Preferences } from '../session/preference.ts'
+import { systemAddress, visitAddress } from '../session/route.ts'
+import type { Session } from '../session/session.ts'
+import { tradeDefaults } from '../session/trade-defaults.ts'
+import { understand } from '../session/understand.ts'
+import { useAnswer } from '../worker/use-answer.ts'
+
+interface Props {
+  readonly session: Session
+  readonly preferences: Preferences
+}
+
+/** What a system is, in the few answers that every method asks for. Everything else can wait for the unit. */
+export function NewSystemScreen(props: Props) {
+  return (
+    <DraftPage.Provider value="new-system">
+      <SystemBar name="New system" about="From the nameplate; what is not known yet stays empty" undo={undefined} />
+      <NewSystemForm {...props} />
+    </DraftPage.Provider>
+  )
+}
+
+const CAPACITY = { label: 'Nominal capacity', accepts: ['cooling capacity'] } as const
+
+function NewSystemForm({ session, preferences }: Props) {
+  const { value: units } = preferences.units
+  const blanks = { name: useBlank('name'), refrigerant: useBlank('refrigerant'), capacity: useBlank('capacity') }
+  const application = useSignal<Application | undefined>(undefined)
+  const device = useSignal<MeteringDevice | undefined>(undefined)
+  const trouble = useSignal<string | undefined>(undefined)
+  const { answer: refrigerants } = useAnswer('refrigerants')
+  const usual = application.value && tradeDefaults(application.value, device.value)
+
+  const finish = async (open: (system: string) => Promise<string | undefined>) => {
+    const capacity = capacityIn(blanks.capacity.text.value, units)
+    if (typeof capacity === 'object') {
+      trouble.value = describeProblem(capacity)
+      return
+    }
+    const stated: SystemStatement = {
+      ...worded('name', blanks.name.text.value),
+      ...worded('refrigerant', blanks.refrigerant.text.value),
+      ...worded('nominalCapacity', capacity),
+      ...(application.value && { application: application.value }),
+      ...(device.value && { meteringDevice: device.value }),
+    }
+    const assumed = Object.fromEntries(Object.entries(usual ?? {}).filter(([fact]) => !Object.hasOwn(stated, fact)))
+    const started = await session.startSystem(stated, assumed)
+    if (!started.ok) {
+      trouble.value = notKeptInWords(started.error)
+      return
+    }
+    for (const blank of Object.values(blanks)) blank.type('')
+    location.hash = (await open(started.value)) ?? systemAddress(started.value)
+  }
+  const intoVisit = async (system: string) => {
+    const visit = await session.start(system)
+    return visit.ok ? visitAddress(visit.value) : undefined
+  }
+  return (
+    <main class="start">
+      <form
+        class="new-system"
+        onSubmit={(event) => {
+          event.preventDefault()
+          void finish(intoVisit)
+        }}
+      >
+        <FormBlank label="Name, or where it stands" example="Clinic roof, unit 2" {...blanks.name} />
+        <Choices
+          label="What it does"
+          choices={APPLICATIONS}
+          chosen={application.value}
+          choose={(to) => {
+            application.value = to
+          }}
+        />
+        <FormBlank
+          label="Refrigerant"
+          example="as on the nameplate"
+          suggestions={refrigerants}
+          {...blanks.refrigerant}
+        />
+        <Choices
+          label="What feeds the evaporator"
+          choices={METERING_DEVICES}
+          chosen={device.value ?? usual?.meteringDevice ?? undefined}
+          choose={(to) => {
+            device.value = to
+          }}
+        />
+        {usual && (
+          <p class="usual" role="status">
+            {device.value === undefined && `Marked as usual in the trade: ${METERING_DEVICES[usual.meteringDevice!]}. `}
+            {usual.receiver ? 'Taken as usual: with receiver and sight glass. ' : 'Taken as usual: no receiver. '}
+            It stays marked as not checked until it is confirmed at the unit.
+          </p>
+        )}
+        <FormBlank label="Nominal capacity" example="3 ton, 10 kW" {...blanks.capacity} />
+        {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
+        <button type="submit" class="act">
+          Begin the visit
+        </button>
+        <button type="button" class="key" onClick={() => void finish(async () => undefined)}>
+          Keep the system, visit later
+        </button>
+      </form>
+    </main>
+  )
+}
+
+/** A blank of the form; what stands in it survives a restart. */
+function useBlank(field: string) {
+  const draft = useDraftOf(field)
+  const text = useSignal(draft.typedBefore ?? '')
+  return {
+    text,
+    type: (typed: string) => {
+      text.value = typed
+      draft.keep(typed === '' ? undefined : typed)
+    },
+  }
+}
+
+const worded = (fact: 'name' | 'refrigerant' | 'nominalCapacity', typed: string): SystemStatement => {
+  const text = typed.trim()
+  return text === '' ? {} : { [fact]: text }
+}
+
+/** The text to keep for a capacity, or why it cannot be read. */
+function capacityIn(typed: string, units: UnitPreference): string | Problem {
+  if (typed.trim() === '') return ''
+  const understood = understand(typed, CAPACITY, units)
+  return understood.ok ? understood.value.text : understood.error
+}

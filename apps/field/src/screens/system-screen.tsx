@@ -1,0 +1,88 @@
+import { fold, type SystemStatement } from '@chargewright/visit'
+import { useSignal } from '@preact/signals'
+import { useMemo } from 'preact/hooks'
+import { AssumedList } from '../parts/assumed-list.tsx'
+import { OpenVisit } from '../parts/open-visit.tsx'
+import { PhotoList } from '../parts/photo-list.tsx'
+import { SystemBar } from '../parts/system-bar.tsx'
+import { SystemForm } from '../parts/system-form.tsx'
+import { SystemLabel } from '../parts/system-label.tsx'
+import { Trouble } from '../parts/trouble.tsx'
+import { UndoneNotice } from '../parts/undone-notice.tsx'
+import { useUndoKeys } from '../parts/use-undo-keys.ts'
+import { VisitHistory } from '../parts/visit-history.tsx'
+import { aboutSystem } from '../session/about-system.ts'
+import { assumedFacts } from '../session/carried.ts'
+import { notKeptInWords } from '../session/not-kept.ts'
+import type { Preferences } from '../session/preference.ts'
+import { remarks } from '../session/remarks.ts'
+import { START_ADDRESS, visitAddress } from '../session/route.ts'
+import type { Session } from '../session/session.ts'
+import { nextUndo } from '../session/undo.ts'
+import type { StoredSystem } from '../store/visit-store.ts'
+
+interface Props {
+  readonly stored: StoredSystem
+  readonly session: Session
+  readonly preferences: Preferences
+}
+
+/** One system: the way to its next visit, what its visits came to, and what is known of it. */
+export function SystemScreen({ stored, session, preferences }: Props) {
+  const { value: units } = preferences.units
+  const { value: all = [] } = session.visits
+  const known = useMemo(() => fold(stored), [stored])
+  const remark = useMemo(() => remarks(known, known), [known])
+  const visits = useMemo(() => {
+    const own = all.filter(({ system, setAside }) => system === stored.id && !setAside)
+    return own.toSorted((a, b) => String(a.events[0]?.at ?? 'z').localeCompare(String(b.events[0]?.at ?? 'z')))
+  }, [all, stored.id])
+  const trouble = useSignal<string | undefined>(undefined)
+  const { facts } = known.system
+  const state = (stated: SystemStatement) => session.record(stored.id, { kind: 'system-described', facts: stated })
+  const start = async () => {
+    const started = await session.start(stored.id)
+    if (started.ok) location.hash = visitAddress(started.value)
+    else trouble.value = notKeptInWords(started.error)
+  }
+  const setAside = async () => {
+    const kept = await session.setAside([stored.id], true)
+    if (kept.ok) location.hash = START_ADDRESS
+    else trouble.value = notKeptInWords(kept.error)
+  }
+  const undo = () => void session.undo(stored.id)
+  const redo = () => void session.redo(stored.id)
+  useUndoKeys(undo, redo)
+  return (
+    <>
+      <SystemBar
+        name={facts.name ?? 'System without a name'}
+        about={aboutSystem(known.system, { invented: stored.origin === 'demo' }, units)}
+        undo={nextUndo(stored.events) && undo}
+      />
+      <UndoneNotice events={stored.events} redo={redo} />
+      <main class="visit system-page">
+        <div class="answer">
+          <OpenVisit visits={visits} />
+          <button type="button" class="act" onClick={() => void start()}>
+            New visit
+          </button>
+          {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
+          <VisitHistory visits={visits} units={units} />
+        </div>
+        <div class="entries">
+          <AssumedList facts={facts} assumed={assumedFacts(stored.events)} state={state} />
+          <SystemForm system={known.system} units={units} remarkOn={remark.onFact} state={state} />
+          <PhotoList logs={[stored, ...visits]} into={stored.id} session={session} />
+          <SystemLabel id={stored.id} name={facts.name} refrigerant={facts.refrigerant} />
+          <section class="aside-act">
+            <button type="button" class="key" onClick={() => void setAside()}>
+              Put this system aside
+            </button>
+            <p class="hint">It goes out of the list with its visits; nothing is deleted, and it can come back.</p>
+          </section>
+        </div>
+      </main>
+    </>
+  )
+}

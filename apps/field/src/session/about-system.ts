@@ -1,0 +1,25 @@
+import type { UnitPreference } from '@chargewright/quantity'
+import { METERING_DEVICES, type System } from '@chargewright/visit'
+import { quantityInWords } from './in-words.ts'
+
+interface Known {
+  /** The designation of the refrigerant, where the engine knows the name that was typed. */
+  readonly designation?: string | undefined
+  readonly invented: boolean
+}
+
+/** A system in a few words: what is in it, what feeds it, how large it is. */
+export function aboutSystem(
+  { facts, figures }: System,
+  { designation, invented }: Known,
+  units: UnitPreference,
+): string {
+  const capacity = figures.nominalCapacity && quantityInWords(figures.nominalCapacity.quantity, units)
+  const parts = [
+    invented ? 'invented' : undefined,
+    designation ?? facts.refrigerant,
+    facts.meteringDevice && METERING_DEVICES[facts.meteringDevice],
+    capacity,
+  ]
+  return parts.filter((part) => part !== undefined).join(' · ') || 'not described yet'
+}

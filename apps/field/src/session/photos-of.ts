@@ -1,0 +1,23 @@
+import { fold } from '@chargewright/visit'
+import type { StoredSystem, StoredVisit } from '../store/visit-store.ts'
+
+/** A photo that stands in a log. */
+export interface ShownPhoto {
+  readonly log: string
+  readonly eventId: string
+  readonly at: string
+  readonly subject: string
+  readonly file: string
+}
+
+/** The photos of a log, without those taken away; none where this version cannot read the log. */
+export function photosOf(stored: StoredSystem | StoredVisit): readonly ShownPhoto[] {
+  try {
+    return fold(stored).log.flatMap(({ id: eventId, at, holds }) => {
+      if (holds?.kind !== 'photo') return []
+      return [{ log: stored.id, eventId, at, subject: holds.subject, file: holds.file }]
+    })
+  } catch {
+    return []
+  }
+}

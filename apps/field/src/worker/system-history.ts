@@ -1,0 +1,81 @@
+import type { Assessment, FindingKind } from '@chargewright/charging'
+import { PAGE, PHONE, type Picture, type TrendPoint, visitTrend } from '@chargewright/picture'
+import { inQuadrature, type Quantity, quantity, type UnitPreference } from '@chargewright/quantity'
+import { fold, type Move } from '@chargewright/visit'
+import type { VisitEvents } from './protocol.ts'
+
+/** A visit to be told of, and what it is called: when it was, in words. */
+export interface NamedVisit extends VisitEvents {
+  readonly called: string
+}
+
+/** What a visit came to. */
+export interface VisitOutcome {
+  readonly id: string
+  readonly finding: FindingKind
+  readonly superheat?: Quantity
+  readonly subcooling?: Quantity
+  /** Net of what went in and came out; absent where nothing was weighed. */
+  readonly weighed?: Quantity
+}
+
+export interface SystemHistory {
+  /** In the order of the visits. One that cannot be read is left out. */
+  readonly outcomes: readonly VisitOutcome[]
+  readonly pictures: readonly Picture[]
+}
+
+const TRENDS = [
+  ['superheat', 'superheat'],
+  ['subcooling', 'subcooling'],
+  ['weighed', 'refrigerant weighed in'],
+] as const
+
+/** The visits to one system, the first one first: what each came to, and how it changed from one to the next. */
+export function systemHistory(
+  visits: readonly NamedVisit[],
+  units: UnitPreference,
+  assess: (visit: VisitEvents) => Assessment,
+): SystemHistory {
+  const told = visits.flatMap((visit, i) => {
+    const outcome = outcomeOf(visit, assess)
+    return outcome ? [{ outcome, visit: i + 1, called: visit.called }] : []
+  })
+  const sheet = { ...PHONE, palette: PAGE }
+  return {
+    outcomes: told.map(({ outcome }) => outcome),
+    pictures: TRENDS.flatMap(([what, name]) => {
+      const points = told.flatMap(({ outcome, visit, called }): readonly TrendPoint[] => {
+        const value = outcome[what]
+        return value ? [{ visit, called, value }] : []
+      })
+      return visitTrend(name, points, units, sheet) ?? []
+    }),
+  }
+}
+
+function outcomeOf(visit: VisitEvents, assess: (visit: VisitEvents) => Assessment): VisitOutcome | undefined {
+  try {
+    const { finding, measures } = assess(visit)
+    const { moves } = fold(visit)
+    const [superheat, subcooling] = [measures.superheat?.quantity, measures.subcooling?.quantity]
+    return {
+      id: visit.id,
+      finding: finding.kind,
+      ...(superheat && { superheat }),
+      ...(subcooling && { subcooling }),
+      ...(moves.length > 0 && { weighed: netOf(moves) }),
+    }
+  } catch {
+    return undefined
+  }
+}
+
+function netOf(moves: readonly Move[]): Quantity {
+  const signed = moves.map(({ fact, mass }) => (fact.direction === 'into-system' ? mass.si : -mass.si))
+  return quantity(
+    'mass',
+    signed.reduce((sum, mass) => sum + mass, 0),
+    inQuadrature(...moves.map(({ mass }) => mass.u)),
+  )
+}

@@ -1,0 +1,199 @@
+import { readFile } from 'node:fs/promises'
+import AxeBuilder from '@axe-core/playwright'
+import { expect, type Page, test } from '@playwright/test'
+import { enter, field, logLines, openStart } from './field-app.ts'
+
+test('[property] a new system is described in one form, its visit begins with it, and defaults stay marked', async ({
+  page,
+}) => {
+  await newSystem(page)
+  await page.getByRole('button', { name: 'Begin the visit' }).click()
+  await expect(page.getByRole('heading', { name: 'Test cold room' })).toBeVisible()
+  await expect(page.locator('.visit-head-about')).toHaveText('R-404A · thermostatic valve · 2.8 ton')
+  await page.getByRole('link', { name: 'The system and its visits' }).click()
+  const assumed = page.locator('.assumed')
+  await expect(assumed).toContainText('Receiver: yes')
+  await assumed.getByRole('button', { name: 'It is so: Receiver' }).click()
+  await expect(assumed).not.toContainText('Receiver')
+  await expect(assumed).toContainText('Sight glass: yes')
+})
+
+test('[property] what a visit learns is carried to the next one, the maker’s chart too', async ({ page }) => {
+  await newSystem(page)
+  await page.getByRole('button', { name: 'Begin the visit' }).click()
+  await page.getByText('Nameplate', { exact: false }).locator('visible=true').first().click()
+  await enter(page, 'system-nameplateCharge', '4.2 kg')
+  await page.locator('#system-makersChart').fill(',58,62\n85,12,17\n95,6,11')
+  await page.getByRole('button', { name: 'Keep the chart' }).click()
+  await page.getByRole('link', { name: 'The system and its visits' }).click()
+  await page.getByRole('button', { name: 'New visit' }).click()
+  await expect(page.getByRole('heading', { name: 'Test cold room' })).toBeVisible()
+  await expect(field(page, 'system-nameplateCharge')).toHaveValue('9 lb 4.2 oz')
+  await expect(page.locator('#system-makersChart')).toHaveValue(',58,62\n85,12,17\n95,6,11')
+  await expect(page.getByRole('button', { name: 'Undo the last entry' })).toBeDisabled()
+})
+
+test('[property] the history shows each visit and the trend of its measures', async ({ page }) => {
+  await openStart(page)
+  await page.getByRole('link', { name: 'New system' }).click()
+  await page.getByLabel('Name, or where it stands').fill('Test roof')
+  await page.getByLabel('Refrigerant').fill('R-22')
+  await page.getByRole('button', { name: 'Keep the system, visit later' }).click()
+  await expect(page.getByText('No visit yet.')).toBeVisible()
+  for (const line of ['60', '50', '55']) {
+    await page.getByRole('button', { name: 'New visit' }).click()
+    await enter(page, 'reading-suction-pressure', '69')
+    await enter(page, 'reading-suction-temperature', line)
+    await expect(logLines(page)).toHaveCount(3)
+    await page.getByRole('link', { name: 'The system and its visits' }).click()
+  }
+  await expect(page.locator('.visit-row')).toHaveCount(3)
+  await expect(page.locator('.visit-row').first()).toContainText('superheat 14.7 ± 2.3 °F')
+  const trend = page.locator('.picture').filter({ hasText: 'Superheat from visit to visit' })
+  await expect(trend.locator('svg')).toBeVisible()
+  await trend.locator('summary').click()
+  await expect(trend.locator('tbody tr')).toHaveCount(3)
+})
+
+test('[property] the search finds a system by name, refrigerant and note', async ({ page }) => {
+  await openStart(page)
+  for (const [name, refrigerant] of [
+    ['North roof', 'R-410A'],
+    ['Cellar', 'R-134a'],
+  ] as const) {
+    await page.getByRole('link', { name: 'New system' }).click()
+    await page.getByLabel('Name, or where it stands').fill(name)
+    await page.getByLabel('Refrigerant').fill(refrigerant)
+    await page.getByRole('button', { name: 'Keep the system, visit later' }).click()
+    await expect(page.getByRole('heading', { name })).toBeVisible()
+    await page.getByRole('link', { name: 'All systems' }).click()
+  }
+  const own = page.getByRole('region', { name: 'Your systems' })
+  await expect(own.getByRole('link')).toHaveCount(2)
+  await page.getByLabel('Find a system').fill('r134a')
+  await expect(own.getByRole('link')).toHaveText(/Cellar/)
+  await page.getByLabel('Find a system').fill('nowhere')
+  await expect(own).toContainText('No system here has all these words')
+})
+
+test('[property] a photo is kept scaled down, shown again after a restart, and taken away without being erased', async ({
+  page,
+}) => {
+  await newSystem(page)
+  await page.getByRole('button', { name: 'Keep the system, visit later' }).click()
+  const bytes = await drawnPhoto(page, 3200, 2400)
+  await page.getByLabel('Take a photo').setInputFiles({ name: 'a.png', mimeType: 'image/png', buffer: bytes })
+  const photo = page.getByRole('img', { name: 'Nameplate' })
+  await expect(photo).toBeVisible()
+  await page.reload()
+  await expect(photo).toBeVisible()
+  const size = await photo.evaluate((img: HTMLImageElement) => [img.naturalWidth, img.naturalHeight])
+  expect(size).toEqual([1600, 1200])
+  await page.getByRole('button', { name: 'Take away: Nameplate' }).click()
+  await expect(photo).toHaveCount(0)
+  await page.getByRole('button', { name: 'Undo the last entry' }).click()
+  await expect(photo).toBeVisible()
+})
+
+test('[limit] a file that is no picture is refused in words', async ({ page }) => {
+  await newSystem(page)
+  await page.getByRole('button', { name: 'Keep the system, visit later' }).click()
+  const file = { name: 'a.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('no picture') }
+  await page.getByLabel('Take a photo').setInputFiles(file)
+  await expect(page.getByRole('alert')).toContainText('could not be read as a picture')
+})
+
+test('[property] the label holds the address of the system and prints alone', async ({ page }) => {
+  await newSystem(page)
+  await page.getByRole('button', { name: 'Keep the system, visit later' }).click()
+  await expect(page.getByRole('heading', { name: 'Test cold room' })).toBeVisible()
+  const label = page.locator('.label')
+  await expect(label.getByRole('img')).toHaveAccessibleName(`Code of ${page.url()}`)
+  await page.evaluate(() => {
+    document.documentElement.dataset.print = 'label'
+  })
+  await page.emulateMedia({ media: 'print' })
+  await expect(label).toBeVisible()
+  await expect(page.getByRole('heading', { name: 'Photos' })).toBeHidden()
+})
+
+test('[property] a system put aside leaves the list with its visits, and undo of nothing else is lost', async ({
+  page,
+}) => {
+  await newSystem(page)
+  await page.getByRole('button', { name: 'Keep the system, visit later' }).click()
+  await page.getByRole('button', { name: 'Put this system aside' }).click()
+  await expect(page.getByText('No system of your own yet')).toBeVisible()
+  await page.getByText('Put aside: 1').click()
+  await page.getByRole('button', { name: 'Bring back: Test cold room' }).click()
+  await expect(page.getByRole('link', { name: /Test cold room/ })).toBeVisible()
+})
+
+test('[limit] a half-filled form waits over a reload, and a capacity that cannot be read is told', async ({ page }) => {
+  await newSystem(page)
+  await page.getByLabel('Nominal capacity').fill('plenty')
+  await page.getByRole('button', { name: 'Begin the visit' }).click()
+  await expect(page.getByRole('alert')).toContainText('Nominal capacity: cannot read “plenty”')
+  await page.reload()
+  await expect(page.getByLabel('Name, or where it stands')).toHaveValue('Test cold room')
+})
+
+test('[limit] a system that is not here says so', async ({ page }) => {
+  await page.goto('/#/system/none')
+  await expect(page.getByRole('heading', { name: 'This system is not on this device' })).toBeVisible()
+})
+
+for (const [screen, open] of Object.entries({ 'the new system': newSystem, 'the page of a system': openSystem })) {
+  test(`[property] ${screen}, in both themes: no violation of axe, contrast at least 7:1, nothing sticks out at 320 px`, async ({
+    page,
+  }) => {
+    await open(page)
+    const axe = new AxeBuilder({ page }).options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
+    for (const theme of ['outdoor', 'dim']) {
+      await page.evaluate((to) => {
+        document.documentElement.dataset.theme = to
+        for (const fold of document.querySelectorAll('details')) fold.open = true
+      }, theme)
+      const { violations } = await axe.analyze()
+      expect(violations.map(({ id, nodes }) => `${theme}, ${id}: ${nodes.map((n) => n.html).join(' | ')}`)).toEqual([])
+    }
+    await page.setViewportSize({ width: 320, height: 640 })
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320)
+  })
+}
+
+async function newSystem(page: Page): Promise<void> {
+  await openStart(page)
+  await page.getByRole('link', { name: 'New system' }).click()
+  await page.getByLabel('Name, or where it stands').fill('Test cold room')
+  await page.getByLabel('Refrigerant').fill('R-404A')
+  await page.getByRole('button', { name: 'medium-temperature refrigeration' }).click()
+  await page.getByLabel('Nominal capacity').fill('10 kW')
+}
+
+async function openSystem(page: Page): Promise<void> {
+  await openStart(page)
+  await page.goto('/#/system/demo-orifice-add-system')
+  await expect(page.locator('.visit-outcome').first()).toHaveText('add')
+}
+
+async function drawnPhoto(page: Page, width: number, height: number): Promise<Buffer> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.evaluate(
+      ([w, h]) => {
+        const canvas = document.createElement('canvas')
+        Object.assign(canvas, { width: w, height: h })
+        canvas.getContext('2d')?.fillText('drawn for a test', 100, 100)
+        canvas.toBlob((blob) => {
+          const link = document.createElement('a')
+          link.href = URL.createObjectURL(blob!)
+          link.download = 'drawn.png'
+          link.click()
+        })
+      },
+      [width, height] as const,
+    ),
+  ])
+  return readFile(await download.path())
+}
