@@ -36,7 +36,8 @@ export function App({ route: { value: route }, session, preferences, device }: P
   }, [wanted])
   useEffect(() => {
     const heading = document.querySelector<HTMLElement>('h1')
-    heading?.focus({ preventScroll: true })
+    // One who types already is not taken out of the field.
+    if (!document.activeElement?.matches('input, textarea')) heading?.focus({ preventScroll: true })
     document.title = heading ? `${heading.textContent} · Chargewright` : 'Chargewright'
   }, [route, screens.value, isCutOff.value])
   // A place in the list is none in the visit: every page opens at its top.
