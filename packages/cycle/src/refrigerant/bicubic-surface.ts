@@ -48,42 +48,36 @@ function padded(values: Matrix): Matrix {
   return wide
 }
 
-/** Where a coordinate from 0 to 1 lies among nodes: its cell, and how far along it. */
-export function cellAt(share: number, nodes: number): { readonly cell: number; readonly t: number } {
-  const position = Math.min(Math.max(share, 0), 1) * (nodes - 1)
-  const cell = Math.min(position | 0, nodes - 2)
-  return { cell, t: position - cell }
-}
-
 /**
- * The values of up to three quantities at a place, into `out`; both coordinates from 0 to 1 across the grid.
+ * The values of all quantities at a place, into `out`; both coordinates from 0 to 1 across the grid.
  *
- * The sums run over all quantities at once, because their coefficients lie side by side.
+ * Weights are plain locals: chosen in a loop over the rows the same took a third longer.
  */
 export function evaluate(surface: BicubicSurface, downShare: number, acrossShare: number, out: Float64Array): void {
-  const { coefficients: c, rows, columns, quantities } = surface
-  const down = cellAt(downShare, rows)
-  const across = cellAt(acrossShare, columns)
-  const [t, u] = [down.t, across.t]
-  const w0 = ((1 - u) * (1 - u) * (1 - u)) / 6
-  const w1 = (4 + u * u * (3 * u - 6)) / 6
-  const w3 = (u * u * u) / 6
-  const w2 = 1 - w0 - w1 - w3
+  const { coefficients, rows, columns, quantities } = surface
+  const down = Math.min(Math.max(downShare, 0), 1) * (rows - 1)
+  const across = Math.min(Math.max(acrossShare, 0), 1) * (columns - 1)
+  const row = Math.min(down | 0, rows - 2)
+  const column = Math.min(across | 0, columns - 2)
+  const [t, u] = [down - row, across - column]
+  const [a, b, c, d] = [outer(1 - t), inner(t), inner(1 - t), outer(t)]
+  const [w, x, y, z] = [outer(1 - u), inner(u), inner(1 - u), outer(u)]
   const width = (columns + 2) * quantities
-  let i = down.cell * width + across.cell * quantities
-  out.fill(0)
-  for (let m = 0; m < 4; m++, i += width) {
-    const weight =
-      m === 0
-        ? ((1 - t) * (1 - t) * (1 - t)) / 6
-        : m === 1
-          ? (4 + t * t * (3 * t - 6)) / 6
-          : m === 2
-            ? (1 + t * (3 + t * (3 - 3 * t))) / 6
-            : (t * t * t) / 6
-    for (let q = 0, k = i; q < quantities; q++, k++) {
-      out[q]! +=
-        weight * (w0 * c[k]! + w1 * c[k + quantities]! + w2 * c[k + 2 * quantities]! + w3 * c[k + 3 * quantities]!)
-    }
+  const first = row * width + column * quantities
+  for (let q = 0, i = first; q < quantities; q++, i++) {
+    const [j, k, l] = [i + width, i + 2 * width, i + 3 * width]
+    out[q] =
+      a * along(coefficients, i, quantities, w, x, y, z) +
+      b * along(coefficients, j, quantities, w, x, y, z) +
+      c * along(coefficients, k, quantities, w, x, y, z) +
+      d * along(coefficients, l, quantities, w, x, y, z)
   }
+}
+
+/** The uniform cubic basis at a place t past a node: inner for the two nodes beside it, outer for the two beyond. */
+const outer = (t: number): number => (t * t * t) / 6
+const inner = (t: number): number => (4 + t * t * (3 * t - 6)) / 6
+
+function along(c: Float64Array, i: number, by: number, w: number, x: number, y: number, z: number): number {
+  return w * c[i]! + x * c[i + by]! + y * c[i + 2 * by]! + z * c[i + 3 * by]!
 }
