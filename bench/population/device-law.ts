@@ -24,6 +24,7 @@ export type Device =
     }
   | {
       readonly kind: 'thermostatic'
+      readonly law: RestrictionLaw
       /** Through the seat at the opening 1, with its discharge coefficient, m². */
       readonly area: number
       /** Opening at the rating point. */
@@ -63,9 +64,7 @@ export interface Around {
 export function feed(device: Device, around: Around): number {
   switch (device.kind) {
     case 'fixed-orifice':
-      return device.law === 'late-flash'
-        ? device.area * lateFlash(around, device.stretch)
-        : device.area * Math.sqrt(2 * pull(around, device.stretch, 1.4))
+      return device.area * through(device.law, around, device.stretch)
     case 'capillary': {
       const lead = device.law === 'late-flash' ? device.stretch : 1
       // Blasius: friction goes with flow to −1/4, taken out of the square.
@@ -73,9 +72,17 @@ export function feed(device: Device, around: Around): number {
       return device.area * device.massFlux * square ** (1 / 1.75)
     }
     case 'thermostatic':
-      return device.area * opening(device, around) * lateFlash(around, 0.9)
+      return device.area * opening(device, around) * through(device.law, around, 0.9)
   }
 }
+
+/** Mass flux through a short hole, kg/(s·m²). */
+function through(law: RestrictionLaw, around: Around, stretch: number): number {
+  return law === 'late-flash' ? lateFlash(around, stretch) : Math.sqrt(2 * pull(around, stretch, HOLE_FRICTION))
+}
+
+/** Of a homogeneous flow in a short hole, entrance and wall. */
+const HOLE_FRICTION = 1.4
 
 /** How far a valve is open; 0 shut. */
 export function opening(valve: Extract<Device, { kind: 'thermostatic' }>, around: Around): number {

@@ -23,6 +23,7 @@ export function drawDevice(kind: DeviceKind, random: Random, around: Around, flo
       const open = uniform(0.45, 0.75)
       return {
         kind,
+        law,
         area: 1,
         rated: open,
         most: 1,
