@@ -1,7 +1,7 @@
 import { milliseconds } from './time.ts'
 
-const CALLS = 20_000
-const ROUNDS = 25
+const CALLS = 500
+const ROUNDS = 600
 
 /**
  * What it costs to carry three partial derivatives along: a chain of the operations that the cycle is made of (pressure

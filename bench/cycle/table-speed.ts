@@ -11,8 +11,8 @@ import {
 } from '../../packages/refrigerant/src/index.ts'
 import { milliseconds } from './time.ts'
 
-const POINTS = 20_000
-const ROUNDS = 15
+const POINTS = 1000
+const ROUNDS = 400
 const [LOWEST_PA, RANGE] = [4e5, 6]
 
 /** What the cycle asks of a refrigerant most, of the twin's tables and of the refrigerant package's, ns per answer. */

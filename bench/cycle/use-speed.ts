@@ -11,11 +11,11 @@ import {
 } from '../../packages/cycle/src/index.ts'
 import { findRefrigerant } from '../../packages/refrigerant/src/index.ts'
 import { tables } from './draw-state.ts'
-import { milliseconds } from './time.ts'
+import { processorMilliseconds } from './time.ts'
 
 const kelvin = (F: number) => (F + 459.67) / 1.8
 
-/** What is asked of the twin at a visit, on an invented three-ton unit. */
+/** What is asked of the twin at a visit, on an invented three-ton unit, in processor time. */
 export function useSpeed(yardstick_ms: number) {
   const plate: Nameplate = {
     properties: tables('R-410A'),
@@ -48,7 +48,7 @@ export function useSpeed(yardstick_ms: number) {
   const blend = findRefrigerant('R-448A')
   if (!blend.ok) throw new Error('R-448A is not listed')
   const timed = (use: string, job: () => unknown, rounds = 40) => {
-    const ms = milliseconds(job, rounds)
+    const ms = processorMilliseconds(job, rounds)
     return { use, ms, over: ms / yardstick_ms }
   }
   return [
