@@ -29,7 +29,7 @@ export function anchors(all: readonly Sample[]): string[] {
       s.now({ unit: inflict(s.unit, s.design, kind, severity, seeded(1)) })
   const charge = (share: number) => (s: Sample) => s.now({ charge: share })
   const show = (name: string, published: string, ...values: readonly number[]) =>
-    `  ${name.padEnd(58)}${published.padEnd(26)}${values.map((v) => v.toFixed(3)).join(' / ')}`
+    `  ${name.padEnd(66)}${published.padEnd(36)}${values.map((v) => v.toFixed(3)).join(' / ')}`
   const three = (change: (s: Sample) => Running | undefined) =>
     [ratio(capacity, change), ratio(power, change), ratio(cop, change)] as const
   const inWeather = (share: number, weather: Parameters<Sample['now']>[0]['weather'] & object) =>
