@@ -2,6 +2,7 @@ import { type ReadonlySignal, useSignal } from '@preact/signals'
 import { useEffect } from 'preact/hooks'
 import { download } from './parts/download.ts'
 import { Guard } from './parts/guard.tsx'
+import { PracticePlace } from './practice/practice-place.tsx'
 import { StartScreen } from './screens/start-screen.tsx'
 import type { DeviceState } from './session/device-state.ts'
 import { DraftPage } from './session/draft-place.ts'
@@ -22,7 +23,7 @@ interface Props {
 export function App({ route: { value: route }, session, preferences, device }: Props) {
   const screens = useSignal<Screens>({})
   const isCutOff = useSignal(false)
-  const wanted = route.kind === 'start' ? 'visit' : route.kind
+  const wanted = route.kind === 'start' || route.kind === 'practice' ? 'visit' : route.kind
   useEffect(() => {
     // The visit page stands ready behind the list, too.
     LOAD[wanted]().then(
@@ -44,6 +45,7 @@ export function App({ route: { value: route }, session, preferences, device }: P
   useEffect(() => scrollTo(0, 0), [route])
 
   if (route.kind === 'start') return <StartScreen session={session} preferences={preferences} device={device} />
+  if (route.kind === 'practice') return <PracticePlace id={route.id} preferences={preferences} />
   if (isCutOff.value) return <CutOff />
   const [{ value: visits }, { value: systems }] = [session.visits, session.systems]
   const { VisitScreen, SystemScreen, NewSystemScreen } = screens.value

@@ -1,5 +1,4 @@
 import { FINDINGS, type FindingKind } from '@chargewright/charging'
-import { systemAddress } from '../session/route.ts'
 import { FindingMark } from './finding-mark.tsx'
 import { reveal } from './reveal.ts'
 
@@ -7,8 +6,8 @@ interface Props {
   /** Absent where there is nothing to undo. */
   readonly undo: (() => void) | undefined
   readonly name: string
-  /** Id of the system, whose page is the way back. */
-  readonly system: string
+  /** The way back: where it leads, and its name. */
+  readonly back: { readonly address: string; readonly name: string }
   /** Refrigerant, device, capacity: what is known of them. */
   readonly about: string
   /** Absent until there is one. */
@@ -16,15 +15,15 @@ interface Props {
 }
 
 /** Stays in sight while one walks down the page: where one is, the way back, and the finding as it changes. */
-export function VisitBar({ name, system, about, finding, undo }: Props) {
+export function VisitBar({ name, back, about, finding, undo }: Props) {
   return (
     <header class="visit-head">
       <div class="bar visit-bar">
-        <a class="back" href={systemAddress(system)}>
+        <a class="back" href={back.address}>
           <svg viewBox="0 0 24 24" aria-hidden="true">
             <path d="M15 4L7 12L15 20" />
           </svg>
-          <span class="unseen">The system and its visits</span>
+          <span class="unseen">{back.name}</span>
         </a>
         <h1 class="visit-name" tabIndex={-1}>
           {name}

@@ -14,7 +14,7 @@ import type { DeviceState } from '../session/device-state.ts'
 import { knownSystems, searched } from '../session/known-systems.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Preferences } from '../session/preference.ts'
-import { NEW_SYSTEM_ADDRESS, visitAddress } from '../session/route.ts'
+import { NEW_SYSTEM_ADDRESS, PRACTICE_ADDRESS, visitAddress } from '../session/route.ts'
 import type { Session, TakenIn } from '../session/session.ts'
 import { factsOf } from '../store/facts-of.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
@@ -64,6 +64,9 @@ export function StartScreen({ session, preferences, device }: Props) {
           <button type="button" class="key" onClick={() => void start()}>
             New visit, described on the way
           </button>
+          <a class="key" href={PRACTICE_ADDRESS}>
+            Practice bench
+          </a>
         </div>
         {message.value && (
           <p class={message.value.trouble ? 'trouble' : 'notice'} role={message.value.trouble ? 'alert' : 'status'}>

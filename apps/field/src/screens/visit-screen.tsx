@@ -1,5 +1,6 @@
 import { describeProblem } from '@chargewright/quantity'
 import { type Fact, fold, lastChange } from '@chargewright/visit'
+import type { ComponentChildren } from 'preact'
 import { useMemo } from 'preact/hooks'
 import { LivePlace } from '../live/live-place.tsx'
 import { ActList } from '../parts/act-list.tsx'
@@ -26,6 +27,7 @@ import { besideReadings } from '../session/beside-readings.ts'
 import { withInstrument } from '../session/instruments.ts'
 import type { Preferences } from '../session/preference.ts'
 import { remarks } from '../session/remarks.ts'
+import { PRACTICE_ADDRESS, systemAddress } from '../session/route.ts'
 import type { Session } from '../session/session.ts'
 import { nextUndo } from '../session/undo.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
@@ -35,10 +37,12 @@ interface Props {
   readonly stored: StoredVisit
   readonly session: Session
   readonly preferences: Preferences
+  /** On the practice bench: the system that is worked on, in the place of what was done to a real one. */
+  readonly bench?: ComponentChildren
 }
 
 /** One visit, as a work order in the order of the walk: the finding on top, then what it came from. */
-export function VisitScreen({ stored, session, preferences }: Props) {
+export function VisitScreen({ stored, session, preferences, bench }: Props) {
   const visit = useMemo(() => fold(stored), [stored])
   const events = useMemo(() => ({ id: stored.id, events: stored.events }), [stored])
   const assessing = useAnswer('assess', events)
@@ -62,7 +66,11 @@ export function VisitScreen({ stored, session, preferences }: Props) {
     <>
       <VisitBar
         name={facts.name ?? 'New visit'}
-        system={stored.system}
+        back={
+          bench === undefined
+            ? { address: systemAddress(stored.system), name: 'The system and its visits' }
+            : { address: PRACTICE_ADDRESS, name: 'The practice bench' }
+        }
         about={aboutSystem(
           visit.system,
           { designation: assessing.answer?.refrigerant, invented: stored.origin === 'demo' },
@@ -102,6 +110,7 @@ export function VisitScreen({ stored, session, preferences }: Props) {
             keeping={session.keeping.value}
             preferences={preferences}
           />
+          {bench}
           <SystemForm
             system={visit.system}
             units={units}
@@ -124,8 +133,8 @@ export function VisitScreen({ stored, session, preferences }: Props) {
             askedFor={asked}
             record={(what, answer) => record({ kind: 'observation', what, answer })}
           />
-          <ActList dose={assessment?.finding.dose} units={units} record={record} />
-          <PhotoList logs={[stored]} into={stored.id} session={session} />
+          {bench === undefined && <ActList dose={assessment?.finding.dose} units={units} record={record} />}
+          {bench === undefined && <PhotoList logs={[stored]} into={stored.id} session={session} />}
           <VisitLog
             log={visit.log}
             problems={[...visit.problems, ...visit.doubts]}

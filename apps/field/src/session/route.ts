@@ -4,9 +4,13 @@ import { type ReadonlySignal, signal } from '@preact/signals'
 export type Route =
   | { readonly kind: 'start' | 'new-system' }
   | { readonly kind: 'visit' | 'system'; readonly id: string }
+  /** The practice bench, or one run on it. */
+  | { readonly kind: 'practice'; readonly id?: string }
 
 export const START_ADDRESS = '#/'
 export const NEW_SYSTEM_ADDRESS = '#/new-system'
+export const PRACTICE_ADDRESS = '#/practice'
+export const practiceAddress = (id: string): string => `${PRACTICE_ADDRESS}/${inAddress(id)}`
 export const visitAddress = (id: string): string => `#/visit/${inAddress(id)}`
 export const systemAddress = (id: string): string => `#/system/${inAddress(id)}`
 
@@ -15,10 +19,11 @@ const inAddress = (id: string): string => encodeURIComponent(id.replace(/\p{Cs}/
 
 export function routeOf(hash: string): Route {
   if (hash === NEW_SYSTEM_ADDRESS) return { kind: 'new-system' }
-  const [, kind, encoded] = /^#\/(visit|system)\/(.+)$/.exec(hash) ?? []
+  if (hash === PRACTICE_ADDRESS) return { kind: 'practice' }
+  const [, kind, encoded] = /^#\/(visit|system|practice)\/(.+)$/.exec(hash) ?? []
   if (encoded === undefined) return { kind: 'start' }
   try {
-    return { kind: kind as 'visit' | 'system', id: decodeURIComponent(encoded) }
+    return { kind: kind as 'visit' | 'system' | 'practice', id: decodeURIComponent(encoded) }
   } catch {
     return { kind: 'start' }
   }

@@ -1,8 +1,10 @@
 import type { Assessment } from '@chargewright/charging'
+import type { BenchRequest } from '@chargewright/cycle'
 import type { Picture } from '@chargewright/picture'
-import type { UnitPreference } from '@chargewright/quantity'
+import type { Problem, Result, UnitPreference } from '@chargewright/quantity'
 import type { RecordOptions } from '@chargewright/report'
-import type { VisitEvent } from '@chargewright/visit'
+import type { SystemStatement, VisitEvent } from '@chargewright/visit'
+import type { Case, Practised } from '../practice/practised.ts'
 import type { NamedVisit, SystemHistory } from './system-history.ts'
 
 /**
@@ -16,6 +18,10 @@ export interface Tasks {
   readonly record: (visit: VisitEvents, options: RecordOptions) => Promise<Uint8Array<ArrayBuffer>>
   /** What the visits to one system came to, the first visit first. */
   readonly history: (visits: readonly NamedVisit[], units: UnitPreference) => SystemHistory
+  /** What stands on the plate of a practice case. */
+  readonly practicePlate: (of: Case) => Result<SystemStatement, readonly Problem[]>
+  /** The practice bench after everything that was asked of it. */
+  readonly practise: (of: Case, requests: readonly BenchRequest[]) => Result<Practised, readonly Problem[]>
   /** Designations of all refrigerants that can be computed. */
   readonly refrigerants: () => readonly string[]
 }

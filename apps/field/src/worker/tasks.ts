@@ -12,6 +12,7 @@ import {
 import { findRefrigerant, refrigerantNames } from '@chargewright/refrigerant'
 import { renderPdf, serviceRecord } from '@chargewright/report'
 import { fold } from '@chargewright/visit'
+import { plateOf, practised } from '../practice/practised.ts'
 import type { Assessed, Tasks, VisitEvents } from './protocol.ts'
 import { systemHistory } from './system-history.ts'
 
@@ -31,6 +32,8 @@ export const TASKS: Tasks = {
     return new Uint8Array(await renderPdf(serviceRecord(fold(events), assessment, options)))
   },
   history: (visits, units) => systemHistory(visits, units, (visit) => assessed(visit).assessment),
+  practicePlate: plateOf,
+  practise: practised,
   refrigerants: refrigerantNames,
 }
 

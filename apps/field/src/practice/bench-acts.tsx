@@ -1,0 +1,189 @@
+import { type Dimension, describeProblem, type Quantity, type UnitPreference } from '@chargewright/quantity'
+import { useSignal } from '@preact/signals'
+import { Choices } from '../parts/choices.tsx'
+import { EntryBlank } from '../parts/entry-blank.tsx'
+import { MOVED_MASS } from '../parts/reveal.ts'
+import { Trouble } from '../parts/trouble.tsx'
+import { understand } from '../session/understand.ts'
+import type { Perform } from './bench-panel.tsx'
+import type { Practised } from './practised.ts'
+
+interface Props {
+  readonly bench: Practised
+  readonly units: UnitPreference
+  readonly isBusy: boolean
+  readonly perform: Perform
+}
+
+const WAYS = { vapour: 'Add, as vapour', liquid: 'Add, as liquid', out: 'Recover' } as const
+const EMPTY = {
+  'recover-evacuate-recharge': 'evacuate only',
+  'replace-compressor': 'a new compressor and drier',
+} as const
+const FAN_SHARES = [0.7, 0.85, 1, 1.15] as const
+const STEM_TURNS = [-1, -0.5, 0.5, 1] as const
+
+/** Everything that can be done to the system on the bench, the unwise among it. */
+export function BenchActs({ bench, units, isBusy, perform }: Props) {
+  const way = useSignal<keyof typeof WAYS>('vapour')
+  const empty = useSignal<keyof typeof EMPTY>('recover-evacuate-recharge')
+  return (
+    <>
+      <details class="group">
+        <summary>
+          <h3>Weigh refrigerant in or out</h3>
+        </summary>
+        <p class="hint">
+          As vapour through the suction port, compressor running. Liquid there breaks valves: the bench lets you, and
+          counts it. Recover into the cylinder; nothing is ever vented.
+        </p>
+        <Choices label="Which way" choices={WAYS} chosen={way.value} choose={(to) => (way.value = to)} />
+        <MassForm
+          id={MOVED_MASS}
+          label="Mass by the scale"
+          submit="Weigh it"
+          units={units}
+          isBusy={isBusy}
+          perform={({ si }, typed) =>
+            perform(
+              way.value === 'out' ? { kind: 'recover', mass_kg: si } : { kind: 'add', mass_kg: si, phase: way.value },
+              typed,
+            )
+          }
+        />
+      </details>
+      <details class="group">
+        <summary>
+          <h3>Mend, clean, adjust</h3>
+        </summary>
+        <div class="bench-keys">
+          <Key
+            isBusy={isBusy}
+            label="Clean the indoor coil and filter"
+            press={() => perform({ kind: 'clean-indoor-coil' }, '')}
+          />
+          <Key isBusy={isBusy} label="Clean the condenser" press={() => perform({ kind: 'clean-condenser' }, '')} />
+          <Key isBusy={isBusy} label="Change the filter-drier" press={() => perform({ kind: 'change-drier' }, '')} />
+          <Key isBusy={isBusy} label="Open the doors, for a load" press={() => perform({ kind: 'open-doors' }, '')} />
+          {!bench.isRunning && (
+            <Key isBusy={isBusy} label="Restart it" press={() => perform({ kind: 'restart' }, '')} />
+          )}
+        </div>
+        <fieldset class="bench-keys">
+          <legend class="form-label">Indoor fan, of its rated airflow</legend>
+          {FAN_SHARES.map((share) => {
+            const words = `${Math.round(100 * share)} %`
+            return (
+              <Key
+                key={share}
+                isBusy={isBusy}
+                label={words}
+                press={() => perform({ kind: 'indoor-fan', share }, words)}
+              />
+            )
+          })}
+        </fieldset>
+        {bench.hasStem && (
+          <fieldset class="bench-keys">
+            <legend class="form-label">Valve stem, turns clockwise</legend>
+            {STEM_TURNS.map((turns) => {
+              const words = `${turns > 0 ? '+' : '−'}${Math.abs(turns)}`
+              return (
+                <Key
+                  key={turns}
+                  isBusy={isBusy}
+                  label={words}
+                  press={() => perform({ kind: 'turn-stem', turns }, words)}
+                />
+              )
+            })}
+          </fieldset>
+        )}
+      </details>
+      <details class="group">
+        <summary>
+          <h3>Recover all, evacuate, weigh in</h3>
+        </summary>
+        <p class="hint">
+          It takes gas that will not condense out of the circuit, and any doubt about the charge with it.
+        </p>
+        <Choices label="While it is empty" choices={EMPTY} chosen={empty.value} choose={(to) => (empty.value = to)} />
+        <MassForm
+          id="recharged-mass"
+          label="Mass to weigh in"
+          submit="Recover, evacuate, weigh in"
+          units={units}
+          isBusy={isBusy}
+          perform={({ si }, typed) => perform({ kind: empty.value, mass_kg: si }, typed)}
+        />
+      </details>
+      <button type="button" class="key" disabled={isBusy} onClick={() => void perform({ kind: 'debrief' }, '')}>
+        End, and see what it was
+      </button>
+    </>
+  )
+}
+
+interface KeyProps {
+  readonly label: string
+  readonly isBusy: boolean
+  readonly press: () => Promise<boolean>
+}
+
+function Key({ label, isBusy, press }: KeyProps) {
+  return (
+    <button type="button" class="key" disabled={isBusy} onClick={() => void press()}>
+      {label}
+    </button>
+  )
+}
+
+interface MassProps {
+  readonly id: string
+  readonly label: string
+  readonly submit: string
+  readonly units: UnitPreference
+  readonly isBusy: boolean
+  readonly perform: (mass: Quantity, typed: string) => Promise<boolean>
+}
+
+const ACCEPTS: readonly Dimension[] = ['mass']
+
+function MassForm({ id, label, submit, units, isBusy, perform }: MassProps) {
+  const text = useSignal('')
+  const trouble = useSignal<string | undefined>(undefined)
+  const send = async () => {
+    const understood = understand(text.value, { label, accepts: ACCEPTS }, units)
+    if (!understood.ok) {
+      trouble.value = describeProblem(understood.error)
+      return
+    }
+    if (await perform(understood.value.quantity, understood.value.text)) text.value = ''
+  }
+  return (
+    <form
+      class="form"
+      onSubmit={(event) => {
+        event.preventDefault()
+        void send()
+      }}
+    >
+      <EntryBlank
+        id={id}
+        label={label}
+        accepts={ACCEPTS}
+        units={units}
+        example="for example 5 oz"
+        text={text.value}
+        type={(to) => {
+          text.value = to
+          trouble.value = undefined
+        }}
+      />
+      {trouble.value !== undefined && <Trouble key={trouble.value}>{trouble.value}</Trouble>}
+      <button type="submit" class="act" disabled={isBusy}>
+        {submit}
+      </button>
+    </form>
+  )
+}
