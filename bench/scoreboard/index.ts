@@ -29,7 +29,7 @@ const progress = (share: number) => {
 }
 
 const measured: Results = {
-  ...(kinds.length > 0 ? { robustness: await robustness(kinds, Math.ceil(cases / 2 / shrink), seed, progress) } : {}),
+  ...(kinds.length > 0 ? { robustness: await robustness(kinds, Math.ceil(cases / 4 / shrink), seed, progress) } : {}),
   ...(asked.loop ? { loops: await closedLoops(Math.ceil(plants / shrink), seed, progress) } : {}),
   ...(kinds.length > 0 || asked.loop ? {} : { board: await board(Math.ceil(cases / shrink), seed, progress) }),
 }
