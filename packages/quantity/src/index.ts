@@ -10,9 +10,10 @@ export {
   type UnitPreference,
 } from './preference.ts'
 export { atmosphericPressure, STANDARD_ATMOSPHERE, toAbsolute } from './pressure.ts'
-export { describeProblem, outOfRange, type Problem } from './problem.ts'
+export { describeProblem, outOfRange, type Problem, problemStatement } from './problem.ts'
 export { add, type Dimension, inQuadrature, type Quantity, quantity, subtract } from './quantity.ts'
 export { fail, ok, type Result } from './result.ts'
 export { type Kelvin, kelvin, type Pascal, pascal } from './si.ts'
 export { render, type Statement, say } from './statement.ts'
+export { holdsPlaces, translated, type Words } from './translate.ts'
 export { findUnit, fromSi, toSi, type Unit, unitsOf } from './unit.ts'

@@ -1,3 +1,6 @@
+import { METRIC } from './preference.ts'
+import { render, type Statement, say } from './statement.ts'
+
 /**
  * What is wrong with something that was entered or asked for. Every problem names the field, the value and what would
  * have been accepted, so that any screen, prompt or batch line can repeat it without knowing where it came from.
@@ -26,22 +29,27 @@ export type Problem =
 
 /** The problem as one sentence, in the units it was found in. */
 export function describeProblem(problem: Problem): string {
+  return render(problemStatement(problem), METRIC)
+}
+
+/** The same sentence with its parts apart, so that it can be said in another language. */
+export function problemStatement(problem: Problem): Statement {
   const { field, value } = problem
   switch (problem.kind) {
     case 'out-of-range': {
       const { unit, min, max } = problem
-      return `${field}: ${digits(problem.value)} ${unit} is outside ${digits(min)} to ${digits(max)} ${unit}`
+      return say`${field}: ${digits(problem.value)} ${unit} is outside ${digits(min)} to ${digits(max)} ${unit}`
     }
     case 'unreadable':
-      return `${field}: cannot read “${value}”; expected ${problem.accepted}`
+      return say`${field}: cannot read “${value}”; expected ${problem.accepted}`
     case 'ambiguous':
-      return `${field}: “${value}” can be read in two ways; write ${problem.accepted}`
+      return say`${field}: “${value}” can be read in two ways; write ${problem.accepted}`
     case 'unknown':
-      return `${field}: “${value}” is not known; expected ${problem.accepted}`
+      return say`${field}: “${value}” is not known; expected ${problem.accepted}`
     case 'missing':
-      return `${field}: missing; expected ${problem.accepted}`
+      return say`${field}: missing; expected ${problem.accepted}`
     case 'unsolved':
-      return `${field}: no solution at ${value}; ${problem.accepted}`
+      return say`${field}: no solution at ${value}; ${problem.accepted}`
   }
 }
 

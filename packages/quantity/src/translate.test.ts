@@ -1,0 +1,73 @@
+import fc from 'fast-check'
+import { expect, test } from 'vitest'
+import { METRIC } from './preference.ts'
+import { quantity } from './quantity.ts'
+import { render, type Statement, say } from './statement.ts'
+import { holdsPlaces, translated } from './translate.ts'
+
+const anyStatement = fc.letrec<{ value: Statement['values'][number]; statement: Statement }>((tie) => ({
+  value: fc.oneof(
+    { depthSize: 'small' },
+    fc.string(),
+    fc.integer(),
+    fc.double({ min: -40, max: 140, noNaN: true }).map((K) => quantity('temperature difference', K, 0.5)),
+    tie('statement'),
+  ),
+  statement: fc
+    .tuple(fc.string(), fc.array(tie('value'), { maxLength: 3 }))
+    .map(([text, values]) => ({ template: [text, ...values.map((_, i) => `{${i}}`)].join(' '), values })),
+})).statement
+
+test('[property] words that change nothing leave a statement as it was', () => {
+  fc.assert(
+    fc.property(anyStatement, (statement) => {
+      expect(translated(statement, (text) => text)).toEqual(statement)
+    }),
+    { seed: 7 },
+  )
+})
+
+test('[property] every text of a statement is asked for, at any depth, and nothing else is', () => {
+  fc.assert(
+    fc.property(anyStatement, (statement) => {
+      const asked: string[] = []
+      translated(statement, (text) => {
+        asked.push(text)
+        return text
+      })
+      expect(asked).toEqual(textsOf(statement))
+    }),
+    { seed: 7 },
+  )
+})
+
+const textsOf = ({ template, values }: Statement): string[] => [
+  template,
+  ...values.flatMap((value) => {
+    if (typeof value === 'string') return [value]
+    return typeof value === 'object' && 'template' in value ? textsOf(value) : []
+  }),
+]
+
+const SPANISH: Readonly<Record<string, string>> = {
+  '{0} without receiver: superheat {1}': 'sobrecalentamiento {1}: {0} sin recibidor',
+  'fixed orifice': 'orificio fijo',
+  'is {0}': 'de {0}',
+}
+
+test('[property] template, label and statement within it are in the other language, quantities in the reader’s units', () => {
+  const english = say`${'fixed orifice'} without receiver: superheat ${say`is ${quantity('temperature difference', 5)}`}`
+  const spanish = translated(english, (text) => SPANISH[text] ?? text)
+  expect(render(spanish, METRIC)).toBe('sobrecalentamiento de 5.0 K: orificio fijo sin recibidor')
+})
+
+test.each([
+  ['add {0}, as vapour, at {1}', 'en {1} agregue {0}, como vapor', true],
+  ['{0} over {0}', '{0} sobre {0}', true],
+  ['nothing', 'nada', true],
+  ['add {0}', 'agregue', false],
+  ['add', 'agregue {0}', false],
+  ['{0} to {1}', '{0} a {2}', false],
+])('[limit] “%s” against “%s” holds its places: %s', (english, translation, holds) => {
+  expect(holdsPlaces(english, translation)).toBe(holds)
+})
