@@ -1,9 +1,9 @@
 import { evidence, INCH_POUND, METRIC, quantity, render, say, type UnitPreference } from '@chargewright/quantity'
 import { expect, test } from 'vitest'
 import { example } from '../../../examples/example-visits.ts'
+import { pdfText } from '../../../scripts/pdf-text.ts'
 import { type Check, recordCsv, recordJson, renderPdf, serviceRecord } from '../src/index.ts'
 import { definitionText } from './definition-text.ts'
-import { pdfText } from './pdf-text.ts'
 
 const { visit, assessment } = example('orifice-add')
 const vacuum = quantity('absolute pressure', 40)

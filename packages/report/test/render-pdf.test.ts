@@ -2,9 +2,9 @@ import { INCH_POUND, METRIC } from '@chargewright/quantity'
 import type { Fact } from '@chargewright/visit'
 import { describe, expect, test } from 'vitest'
 import { EXAMPLES, type Example, example, exampleWith, visitOf } from '../../../examples/example-visits.ts'
+import { pageCount, pdfText } from '../../../scripts/pdf-text.ts'
 import { renderPdf, serviceRecord } from '../src/index.ts'
 import { definitionText } from './definition-text.ts'
-import { pageCount, pdfText } from './pdf-text.ts'
 
 const CREATED = '2026-07-01T12:00:00Z'
 const record = ({ visit, assessment }: Example, preference = INCH_POUND) =>

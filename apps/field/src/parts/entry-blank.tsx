@@ -16,16 +16,18 @@ interface Props {
   readonly before?: string | undefined
   readonly text: string
   readonly type: (text: string) => void
+  /** How the typed text is read, where it means more than it says. */
+  readonly readAs?: ((typed: string) => string) | undefined
 }
 
 /** A blank for one quantity inside a form that is kept as a whole. */
-export function EntryBlank({ id, label, accepts, units, example, before, text, type }: Props) {
+export function EntryBlank({ id, label, accepts, units, example, before, text, type, readAs }: Props) {
   const input = useRef<HTMLInputElement>(null)
   const focused = useSignal(false)
   const [dimension] = accepts as readonly [Dimension]
   const asBefore = before === undefined ? undefined : () => type(before)
   const keypad = useKeypad(input, { dimension, units, text, asBefore, next: () => input.current?.blur() })
-  const understood = understand(text, { label, accepts }, units)
+  const understood = understand(readAs ? readAs(text) : text, { label, accepts }, units)
   return (
     <div
       class="form-entry"

@@ -30,6 +30,7 @@ import { remarks } from '../session/remarks.ts'
 import { PRACTICE_ADDRESS, systemAddress } from '../session/route.ts'
 import type { Session } from '../session/session.ts'
 import { nextUndo } from '../session/undo.ts'
+import { BeforeCharging } from '../steps/before-charging.tsx'
 import type { StoredVisit } from '../store/visit-store.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 
@@ -62,6 +63,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
   const redo = () => void session.redo(stored.id)
   useUndoKeys(undo, redo)
   const shown = { units, showEntry }
+  const step = { visit, events, instruments: preferences.instruments.value, record, ...shown }
   return (
     <>
       <VisitBar
@@ -117,6 +119,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
             remarkOn={remark.onFact}
             state={(stated) => record({ kind: 'system-described', facts: stated })}
           />
+          <BeforeCharging {...step} />
           <ReadingWalk
             readings={visit.readings}
             change={change}

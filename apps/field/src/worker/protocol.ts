@@ -1,9 +1,11 @@
 import type { Assessment } from '@chargewright/charging'
 import type { BenchRequest } from '@chargewright/cycle'
+import type { BookBalance } from '@chargewright/ledger'
 import type { Picture } from '@chargewright/picture'
-import type { Problem, Result, UnitPreference } from '@chargewright/quantity'
+import type { Problem, Quantity, Result, UnitPreference } from '@chargewright/quantity'
 import type { RecordOptions } from '@chargewright/report'
-import type { SystemStatement, VisitEvent } from '@chargewright/visit'
+import type { EvacuationFinding, StandingTest } from '@chargewright/tightness'
+import type { EntryProblem, SystemStatement, VisitEvent } from '@chargewright/visit'
 import type { Case, Practised } from '../practice/practised.ts'
 import type { NamedVisit, SystemHistory } from './system-history.ts'
 
@@ -22,6 +24,10 @@ export interface Tasks {
   readonly practicePlate: (of: Case) => Result<SystemStatement, readonly Problem[]>
   /** The practice bench after everything that was asked of it. */
   readonly practise: (of: Case, requests: readonly BenchRequest[]) => Result<Practised, readonly Problem[]>
+  /** What the tests under vacuum and under pressure found. */
+  readonly tightness: (visit: VisitEvents, units: UnitPreference, size: 'phone' | 'desk') => Tightness
+  /** What the cylinders of the visit hold, and what still fits into them. */
+  readonly cylinders: (visit: VisitEvents) => CylinderAnswer
   /** Designations of all refrigerants that can be computed. */
   readonly refrigerants: () => readonly string[]
 }
@@ -39,6 +45,20 @@ export interface Assessed {
   readonly assessment: Assessment
   /** The designation of the refrigerant, whatever name was typed; absent where none is known by it. */
   readonly refrigerant?: string
+}
+
+/** The last test of each sort, or why it cannot be judged. */
+export interface Tightness {
+  readonly vacuum?: Result<{ readonly finding: EvacuationFinding; readonly picture: Picture }, Problem>
+  readonly pressure?: Result<StandingTest, Problem>
+}
+
+export interface CylinderAnswer {
+  readonly balance: BookBalance
+  /** In the order of the cylinders; undefined for one that may only be emptied. */
+  readonly room: readonly (Result<Quantity<'mass'>, Problem> | undefined)[]
+  /** Moves that cannot be counted. */
+  readonly problems: readonly EntryProblem[]
 }
 
 /** From the page to the engine. The turn tells answers apart. */

@@ -13,8 +13,10 @@ import { findRefrigerant, refrigerantNames } from '@chargewright/refrigerant'
 import { renderPdf, serviceRecord } from '@chargewright/report'
 import { fold } from '@chargewright/visit'
 import { plateOf, practised } from '../practice/practised.ts'
+import { cylindersOf } from './cylinders-of.ts'
 import type { Assessed, Tasks, VisitEvents } from './protocol.ts'
 import { systemHistory } from './system-history.ts'
+import { tightnessOf } from './tightness-of.ts'
 
 const DRAWINGS = [chargingChart, subcoolingChart, stepsChart, convergenceChart, plateOfVisit] as const
 
@@ -34,6 +36,8 @@ export const TASKS: Tasks = {
   history: (visits, units) => systemHistory(visits, units, (visit) => assessed(visit).assessment),
   practicePlate: plateOf,
   practise: practised,
+  tightness: tightnessOf,
+  cylinders: cylindersOf,
   refrigerants: refrigerantNames,
 }
 

@@ -1,0 +1,40 @@
+import type { Visit } from '@chargewright/visit'
+import { StepPlace, type StepProps } from './step-place.tsx'
+
+/** What comes before refrigerant goes in: tight, dry, and a cylinder that is known. */
+export function BeforeCharging(step: StepProps) {
+  const { pressureTests, vacuumTests, cylinders } = step.visit
+  return (
+    <section class="before-charging" aria-labelledby="before-charging">
+      <h2 id="before-charging">Opened or empty: tight, dry, weighed</h2>
+      <StepPlace
+        title="Pressure test"
+        state={stateOf(pressureTests.at(-1)?.readings.length)}
+        load={async () => (await import('./pressure-test-step.tsx')).PressureTestStep}
+        step={step}
+      />
+      <StepPlace
+        title="Evacuation"
+        state={vacuumTests.at(-1)?.log ? 'log entered' : stateOf(vacuumTests.at(-1)?.readings.length)}
+        load={async () => (await import('./evacuation-step.tsx')).EvacuationStep}
+        step={step}
+      />
+      <StepPlace
+        title="Cylinders"
+        state={cylinderState(cylinders)}
+        load={async () => (await import('./cylinder-step.tsx')).CylinderStep}
+        step={step}
+      />
+    </section>
+  )
+}
+
+function stateOf(readings: number | undefined): string {
+  if (readings === undefined) return 'not begun'
+  return readings === 1 ? '1 reading' : `${readings} readings`
+}
+
+function cylinderState({ length }: Visit['cylinders']): string {
+  if (length === 0) return 'none weighed'
+  return length === 1 ? '1 weighed' : `${length} weighed`
+}

@@ -1,0 +1,73 @@
+import './steps.css'
+import { type BookFinding, bookUnits } from '@chargewright/ledger'
+import { describeProblem, type UnitPreference } from '@chargewright/quantity'
+import { inWords, quantityInWords } from '../session/in-words.ts'
+import type { CylinderAnswer } from '../worker/protocol.ts'
+import { useAnswer } from '../worker/use-answer.ts'
+import { CylinderForm } from './cylinder-form.tsx'
+import type { StepProps } from './step-place.tsx'
+
+/** The cylinders of the visit: what each holds by the scale, what still fits into it, and what the book objects to. */
+export function CylinderStep({ visit, events, units, record }: StepProps) {
+  const { answer } = useAnswer('cylinders', events)
+  const weighed = bookUnits(units)
+  const problems = answer ? [...answer.balance.problems, ...answer.problems.map(({ problem }) => problem)] : []
+  return (
+    <>
+      <div class="cautions">
+        <h4>Take care</h4>
+        <ul>
+          <li>Never vent refrigerant: recover it into a cylinder that is made for it.</li>
+          <li>Fill a recovery cylinder to at most 80 % of its volume: warm and full of liquid it bursts.</li>
+          <li>Never fill a cylinder that was sold filled, and never mix refrigerants in one.</li>
+        </ul>
+      </div>
+      {visit.cylinders.length === 0 && (
+        <p class="hint">
+          None yet. Weigh a cylinder before it is opened; then name it with each move, and every gram has its place.
+        </p>
+      )}
+      <ul class="cylinders">
+        {answer?.balance.cylinders.map(({ cylinder, refrigerants, content, unexplained }, i) => (
+          <li key={cylinder.id}>
+            <h4>
+              {cylinder.id} · {cylinder.holds} {refrigerants.join(' + ')}
+            </h4>
+            <dl>
+              <dt>holds</dt>
+              <dd>{quantityInWords(content, weighed, true)}</dd>
+              <dt>room</dt>
+              <dd>{roomInWords(answer.room[i], weighed)}</dd>
+              <dt>unexplained</dt>
+              <dd>{quantityInWords(unexplained, weighed, true)}</dd>
+            </dl>
+            {answer.balance.findings
+              .filter((finding) => finding.cylinder === cylinder.id)
+              .map(({ kind, severity, sentence }) => (
+                <p key={kind} class={severity === 'stop' ? 'trouble' : 'doubt'}>
+                  {SEVERITY[severity]} {inWords(sentence, weighed)}
+                </p>
+              ))}
+          </li>
+        ))}
+      </ul>
+      {problems.map((problem) => (
+        <p key={describeProblem(problem)} class="doubt">
+          Not counted. {describeProblem(problem)}
+        </p>
+      ))}
+      <h4>A cylinder on the scale</h4>
+      <CylinderForm refrigerant={visit.system.facts.refrigerant} units={weighed} record={record} />
+    </>
+  )
+}
+
+const SEVERITY: Readonly<Record<BookFinding['severity'], string>> = {
+  stop: 'Must not be.',
+  check: 'Weigh again, or remember what happened.',
+}
+
+function roomInWords(room: CylinderAnswer['room'][number], units: UnitPreference): string {
+  if (room === undefined) return 'only to be emptied'
+  return room.ok ? `for ${quantityInWords(room.value, units)}` : 'fill limit not known: keep to the one stamped'
+}

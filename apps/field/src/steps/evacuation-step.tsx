@@ -1,0 +1,71 @@
+import './steps.css'
+import { describeProblem } from '@chargewright/quantity'
+import { EVACUATION_CAUTIONS, HOLD_WORDS, vacuumUnits } from '@chargewright/tightness'
+import { PictureFigure } from '../parts/picture-figure.tsx'
+import { useWide } from '../parts/use-wide.ts'
+import { useAnswer } from '../worker/use-answer.ts'
+import { ReadingsSoFar } from './readings-so-far.tsx'
+import { StepCautions } from './step-cautions.tsx'
+import type { StepProps } from './step-place.tsx'
+import { TestVerdict } from './test-verdict.tsx'
+
+import { VacuumLogForm } from './vacuum-log-form.tsx'
+import { VacuumReadingForm } from './vacuum-reading-form.tsx'
+import { VacuumTestForm } from './vacuum-test-form.tsx'
+
+/** A vacuum that is shut off from the pump and watched: whether it holds, and if not, whether it leaks or is wet. */
+export function EvacuationStep({ visit, events, units, record, showEntry }: StepProps) {
+  const test = visit.vacuumTests.at(-1)
+  const shown = vacuumUnits(units)
+  const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone')
+  const judged = test && answer?.vacuum
+  const isEmpty = visit.observations['charge-state']?.answer === 'evacuated'
+  return (
+    <>
+      <StepCautions cautions={EVACUATION_CAUTIONS} units={units} />
+      {judged && !judged.ok && <p class="doubt">Not judged yet. {describeProblem(judged.error)}</p>}
+      {judged?.ok && (
+        <>
+          <TestVerdict
+            verdict={HOLD_WORDS[judged.value.finding.kind]}
+            {...judged.value.finding}
+            units={shown}
+            showEntry={showEntry}
+          />
+          {judged.value.finding.kind === 'pass' && !isEmpty && (
+            <button
+              type="button"
+              class="act"
+              onClick={() => void record({ kind: 'observation', what: 'charge-state', answer: 'evacuated' })}
+            >
+              Enter that the system is empty and evacuated
+            </button>
+          )}
+          <PictureFigure picture={judged.value.picture} />
+        </>
+      )}
+      {test && (
+        <>
+          {!test.log && (
+            <ReadingsSoFar
+              head={['after', 'vacuum']}
+              rows={test.readings.map(({ eventId, after, pressure }) => ({ eventId, cells: [after, pressure] }))}
+              units={shown}
+              showEntry={showEntry}
+            />
+          )}
+          <h4>Next reading</h4>
+          <VacuumReadingForm begun={test.at} units={shown} record={record} />
+        </>
+      )}
+      <details class="fold" open={!test}>
+        <summary>{test ? 'Begin another test' : 'Begin the test as the valve is shut'}</summary>
+        <VacuumTestForm units={shown} record={record} />
+      </details>
+      <details class="fold">
+        <summary>Paste the log of the gauge instead</summary>
+        <VacuumLogForm record={record} />
+      </details>
+    </>
+  )
+}

@@ -1,0 +1,57 @@
+import type { UnitPreference } from '@chargewright/quantity'
+import type { Fact } from '@chargewright/visit'
+import type { MyInstruments } from '../session/instruments.ts'
+import type { Kept } from '../session/session.ts'
+import { BlankForm } from './blank-form.tsx'
+import { TEST_READING } from './pressure-reading-form.tsx'
+
+interface Props {
+  readonly units: UnitPreference
+  readonly instruments: MyInstruments
+  readonly record: (fact: Fact) => Kept
+}
+
+/** The system stands under nitrogen: with what it is read, and the first reading. */
+export function PressureTestForm({ units, instruments, record }: Props) {
+  const { 'high-side-gauge': gauge, 'pipe-thermometer': thermometer } = instruments
+  return (
+    <BlankForm
+      blanks={{
+        ...TEST_READING,
+        gaugeStep: { ...GAUGE_STEP, initial: gauge?.resolution },
+        thermometerStep: { ...THERMOMETER_STEP, initial: thermometer?.resolution },
+      }}
+      units={units}
+      keepLabel="Under dry nitrogen: begin"
+      keep={async ({ pressure = '', temperature = '', gaugeStep, thermometerStep }) => {
+        const begun = await record({
+          kind: 'pressure-test',
+          gas: 'nitrogen',
+          ...((gauge || gaugeStep) && { gauge: { ...gauge, ...(gaugeStep && { resolution: gaugeStep }) } }),
+          ...((thermometer || thermometerStep) && {
+            thermometer: { ...thermometer, ...(thermometerStep && { resolution: thermometerStep }) },
+          }),
+        })
+        return begun.ok ? record({ kind: 'pressure-test-reading', after: '0 min', pressure, temperature }) : begun
+      }}
+    >
+      <p class="hint">
+        Where the same gauge and the same thermometer read every time, give their last digits: their own errors then
+        drop out, and a smaller leak shows.
+      </p>
+    </BlankForm>
+  )
+}
+
+const GAUGE_STEP = {
+  label: 'Last digit of the gauge',
+  accepts: ['pressure difference'],
+  example: 'for example 1 psi or 0.1 bar',
+  optional: true,
+} as const
+const THERMOMETER_STEP = {
+  label: 'Last digit of the thermometer',
+  accepts: ['temperature difference'],
+  example: 'for example 0.1 °F or 0.1 K',
+  optional: true,
+} as const

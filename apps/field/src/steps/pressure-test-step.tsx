@@ -1,0 +1,51 @@
+import './steps.css'
+import { describeProblem } from '@chargewright/quantity'
+import { PRESSURE_TEST_CAUTIONS, PRESSURE_TEST_WORDS } from '@chargewright/tightness'
+import { useWide } from '../parts/use-wide.ts'
+import { useAnswer } from '../worker/use-answer.ts'
+import { PressureReadingForm } from './pressure-reading-form.tsx'
+import { PressureTestForm } from './pressure-test-form.tsx'
+import { ReadingsSoFar } from './readings-so-far.tsx'
+import { StepCautions } from './step-cautions.tsx'
+import type { StepProps } from './step-place.tsx'
+import { TestVerdict } from './test-verdict.tsx'
+
+/** The system stands under dry nitrogen: whether it loses more than its change of temperature explains. */
+export function PressureTestStep({ visit, events, units, instruments, record, showEntry }: StepProps) {
+  const test = visit.pressureTests.at(-1)
+  const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone')
+  const judged = test && answer?.pressure
+  return (
+    <>
+      <StepCautions cautions={PRESSURE_TEST_CAUTIONS} units={units} />
+      {judged && !judged.ok && <p class="doubt">Not judged yet. {describeProblem(judged.error)}</p>}
+      {judged?.ok && (
+        <TestVerdict
+          verdict={PRESSURE_TEST_WORDS[judged.value.last.kind]}
+          {...judged.value.last}
+          units={units}
+          showEntry={showEntry}
+        />
+      )}
+      {test && (
+        <>
+          <ReadingsSoFar
+            head={['after', 'pressure', 'gas']}
+            rows={test.readings.map(({ eventId, after, pressure, temperature }) => ({
+              eventId,
+              cells: [after, pressure, temperature],
+            }))}
+            units={units}
+            showEntry={showEntry}
+          />
+          <h4>Next reading</h4>
+          <PressureReadingForm begun={test.at} units={units} record={record} />
+        </>
+      )}
+      <details class="fold" open={!test}>
+        <summary>{test ? 'Begin another test' : 'Begin the test'}</summary>
+        <PressureTestForm units={units} instruments={instruments} record={record} />
+      </details>
+    </>
+  )
+}

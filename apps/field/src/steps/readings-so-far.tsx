@@ -1,0 +1,43 @@
+import type { Quantity, UnitPreference } from '@chargewright/quantity'
+import { quantityInWords } from '../session/in-words.ts'
+
+interface Props {
+  readonly head: readonly string[]
+  readonly rows: readonly { readonly eventId: string; readonly cells: readonly Quantity[] }[]
+  readonly units: UnitPreference
+  readonly showEntry: (eventId: string) => void
+}
+
+/** The readings of a test, each with the way to its entry, where it is corrected or withdrawn. */
+export function ReadingsSoFar({ head, rows, units, showEntry }: Props) {
+  if (rows.length === 0) return null
+  return (
+    <table class="readings">
+      <caption>Readings so far</caption>
+      <thead>
+        <tr>
+          {head.map((name) => (
+            <th key={name} scope="col">
+              {name}
+            </th>
+          ))}
+          <td />
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ eventId, cells }) => (
+          <tr key={eventId}>
+            {cells.map((cell, i) => (
+              <td key={head[i]}>{quantityInWords(cell, units)}</td>
+            ))}
+            <td>
+              <button type="button" class="link" onClick={() => showEntry(eventId)}>
+                its entry
+              </button>
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}

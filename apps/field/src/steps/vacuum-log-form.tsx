@@ -1,0 +1,59 @@
+import type { Fact } from '@chargewright/visit'
+import { useSignal } from '@preact/signals'
+import { useId } from 'preact/hooks'
+import { Choices } from '../parts/choices.tsx'
+import { Trouble } from '../parts/trouble.tsx'
+import { notKeptInWords } from '../session/not-kept.ts'
+import type { Kept } from '../session/session.ts'
+
+interface Props {
+  readonly record: (fact: Fact) => Kept
+}
+
+const UNITS = { micron: 'micron', Pa: 'Pa', mbar: 'mbar' } as const
+
+/** The log of a vacuum gauge as text: it takes the place of single readings of the test. */
+export function VacuumLogForm({ record }: Props) {
+  const id = useId()
+  const text = useSignal('')
+  const unit = useSignal<keyof typeof UNITS>('micron')
+  const trouble = useSignal<string | undefined>(undefined)
+  const keep = async () => {
+    const kept = await record({ kind: 'vacuum-log', text: text.value.trim(), unit: unit.value })
+    trouble.value = kept.ok ? undefined : notKeptInWords(kept.error, 'Log of the vacuum gauge')
+    if (kept.ok) text.value = ''
+  }
+  return (
+    <div class="form">
+      <label class="form-label" for={id}>
+        Log of the vacuum gauge
+      </label>
+      <p class="hint" id={`${id}-says`}>
+        From the moment the valve was shut: time and pressure on each line, set apart by a comma, a semicolon or a tab.
+        A first line may name the unit.
+      </p>
+      <textarea
+        id={id}
+        rows={6}
+        spellcheck={false}
+        aria-describedby={`${id}-says`}
+        placeholder={'time, micron\n0 min, 250\n5 min, 310\n10 min, 340'}
+        value={text.value}
+        onInput={(event) => {
+          text.value = event.currentTarget.value
+          trouble.value = undefined
+        }}
+      />
+      <Choices
+        label="Unit, where the log names none"
+        choices={UNITS}
+        chosen={unit.value}
+        choose={(to) => (unit.value = to)}
+      />
+      {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
+      <button type="button" class="act" onClick={() => void keep()}>
+        Enter the log
+      </button>
+    </div>
+  )
+}

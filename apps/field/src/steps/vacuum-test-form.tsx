@@ -1,0 +1,55 @@
+import type { UnitPreference } from '@chargewright/quantity'
+import { type Fact, type FactOf, vacuumText } from '@chargewright/visit'
+import { useSignal } from '@preact/signals'
+import { Choices } from '../parts/choices.tsx'
+import { CRITERIA } from '../session/fact-in-words.ts'
+import type { Kept } from '../session/session.ts'
+import { BlankForm } from './blank-form.tsx'
+import { VACUUM } from './vacuum-reading-form.tsx'
+
+interface Props {
+  readonly units: UnitPreference
+  readonly record: (fact: Fact) => Kept
+}
+
+const pressure = { accepts: ['absolute pressure'], readAs: vacuumText } as const
+const MAKERS = {
+  start: { ...pressure, label: 'Pull down to', example: 'for example 300 micron or 40 Pa' },
+  limit: { ...pressure, label: 'Not to rise above', example: 'for example 500 micron or 67 Pa' },
+  hold: { label: 'For', accepts: ['duration'], example: 'for example 30 min' },
+} as const
+const BESIDES = {
+  resolution: { ...pressure, label: 'Last digit of the gauge', example: 'for example 1 micron', optional: true },
+  coldestSpot: {
+    label: 'Coldest spot of the system',
+    accepts: ['temperature'],
+    example: 'water freezes unseen there: 50 °F or 10 °C',
+    optional: true,
+  },
+} as const
+
+/** The valve to the pump is shut: what the vacuum is held against, and its first reading. */
+export function VacuumTestForm({ units, record }: Props) {
+  const criterion = useSignal<FactOf<'vacuum-test'>['criterion']>('specification')
+  const own = criterion.value === 'maker' ? MAKERS : {}
+  return (
+    <BlankForm
+      key={criterion.value}
+      blanks={{ ...own, pressure: { ...VACUUM, label: 'Vacuum as the valve is shut' }, ...BESIDES }}
+      units={units}
+      keepLabel="The valve is shut: begin"
+      keep={async ({ pressure: first = '', ...figures }) => {
+        const begun = await record({ kind: 'vacuum-test', criterion: criterion.value, ...figures })
+        return begun.ok ? record({ kind: 'vacuum-reading', after: '0 min', pressure: first }) : begun
+      }}
+    >
+      <Choices
+        label="Hold it against"
+        choices={CRITERIA}
+        chosen={criterion.value}
+        choose={(to) => (criterion.value = to)}
+      />
+      <p class="hint">What the maker of the system prints goes before both.</p>
+    </BlankForm>
+  )
+}
