@@ -22,6 +22,13 @@ export interface DeviceCalibration {
   readonly discrepancy: Readonly<Record<Observable, number>>
   /** Factors on the prior spreads of designs and units, by name; 1 where absent. */
   readonly spread: Readonly<Record<string, number>>
+  /**
+   * How much more strongly real systems answer to a charge that is off than the twin does, short and over: so much more
+   * the twin's charge must be off to read the same. From wrongly charged systems whose charge was weighed.
+   */
+  readonly chargeResponse: { readonly short: number; readonly over: number }
+  /** Standard deviation of a cause's effect on a reading, over the effect that the twin gives it. */
+  readonly signature: number
   /** Power to which evidence is raised: below 1 where readings prove less than their spreads claim. */
   readonly flattening: number
   /** Factor on the standard deviation of the charge error. */

@@ -18,7 +18,7 @@ import { pairPoints } from './pairs.ts'
 import { pointsOf } from './point.ts'
 import type { WeighedSet } from './reading-set.ts'
 import { remember } from './remember.ts'
-import { clampDirections, instrumentCovariance, type Row, rowsIn } from './rows.ts'
+import { instrumentCovariance, type Row, rowsIn } from './rows.ts'
 import { settingsOf } from './setting.ts'
 import { beforehand, type Gaussian, type WeighedPoint, weigh } from './weigh.ts'
 
@@ -100,7 +100,7 @@ export function weighCauses(
       return fail({ kind: 'unsolved', field: 'calibration or memory', value: `for version ${made}`, accepted })
     }
   }
-  const settings = settingsOf(sets)
+  const settings = settingsOf(sets, calibration.devices[family.device])
   if (!settings.ok) return settings
   const observed = sets.map(({ readings }) => observe(family.nominal.properties, readings, instruments))
   const rows = rowsIn(observed)
@@ -108,15 +108,16 @@ export function weighCauses(
     return fail({ kind: 'missing', field: 'readings', value: '', accepted: 'pressures or temperatures of the circuit' })
   const own = calibration.devices[family.device]
   const belief = beliefOf(family, own, memory)
-  const before = beforehand(belief, instrumentCovariance(rows, observed), clampDirections(rows))
+  const before = beforehand(belief, rows, instrumentCovariance(rows, observed))
   const hypotheses = hypothesesFor(family.device)
   const points = hypotheses.flatMap((hypothesis) => pointsOf(family, settings.value, hypothesis, own))
-  const singles = weigh(points, rows, before, own.flattening)
+  const sound = points.find(({ causes }) => causes[0] === 'sound')?.model.values
+  const singles = weigh(points, rows, before, own, sound)
   if (singles.length === 0) {
     const accepted = 'conditions in which a system of this nameplate runs'
     return fail({ kind: 'unsolved', field: 'weather', value: 'no steady state', accepted })
   }
-  const pairs = weigh(pairPoints(family, settings.value, hypotheses, points, own), rows, before, own.flattening)
+  const pairs = weigh(pairPoints(family, settings.value, hypotheses, points, own), rows, before, own, sound)
   return ok({ singles, pairs, belief, rows })
 }
 

@@ -8,6 +8,8 @@ export interface LinearModel {
   /** How severity and charge move the readings, and their spread within this point's cell. */
   readonly severity: Direction
   readonly charge: Direction
+  /** How far this cause moves each reading from that of a sound system, times the share by which that may be wrong. */
+  readonly doubt: Float64Array
 }
 
 export interface Direction {
@@ -23,6 +25,8 @@ export interface Beforehand {
   readonly covariance: Float64Array
   /** Covariance of instrument errors, row after row. */
   readonly instruments: Float64Array
+  /** Which observable each row is: what the twin gets wrong of a cause's effect is the same in all sets. */
+  readonly observables: readonly number[]
   /** Directions in which one bad clamp may have moved readings. */
   readonly clamps: readonly Float64Array[]
 }
@@ -70,6 +74,7 @@ export function evidence(
       for (let a = 0; a < k; a++) sum += model.slopes[i * k + a]! * cross[a * n + j]!
       sum += severity.sd ** 2 * severity.slope[i]! * severity.slope[j]!
       sum += charge.sd ** 2 * charge.slope[i]! * charge.slope[j]!
+      if (before.observables[i] === before.observables[j]) sum += model.doubt[i]! * model.doubt[j]!
       S[i * n + j]! += sum
       if (i !== j) S[j * n + i] = S[i * n + j]!
     }

@@ -1,6 +1,7 @@
 import { solve } from '@chargewright/cycle'
 import type { DeviceCalibration } from './calibration.ts'
 import type { Cause } from './cause.ts'
+import { twinDeviation } from './charge-response.ts'
 import type { Family } from './family.ts'
 import { HYPOTHESES, isCharge } from './hypotheses.ts'
 import type { Hypothesis } from './hypothesis.ts'
@@ -56,26 +57,26 @@ const coarse = (points: readonly Point[]): readonly Point[] =>
 function pairPoint(
   { nominal }: Family,
   settings: readonly Setting[],
-  { offset }: DeviceCalibration,
+  { offset, chargeResponse }: DeviceCalibration,
   single: Point,
   other: Hypothesis,
   severity: number,
   cells: number,
 ): readonly Point[] {
   const first: Cause = single.causes[0]
+  const touches = isCharge(other.cause)
   const values = new Float64Array(settings.length * COUNT)
   for (const [set, setting] of settings.entries()) {
     const alone = HYPOTHESES[first].apply(
       { system: nominal, health: soundHealth(nominal, setting.added_kg) },
       single.severities[0]!,
     )
-    const both = other.apply(alone, severity)
+    const both = other.apply(alone, touches ? twinDeviation(severity, chargeResponse) : severity)
     const solution = solve(both.system, setting.at, both.health, single.unknowns[set])
     if (solution.kind !== 'steady') return []
     const seen = seenIn(setting)(solution.readings, both.system, both.health)
     for (let i = 0; i < COUNT; i++) values[set * COUNT + i] = seen[i]! + offset[OBSERVABLE_NAMES[i]!]
   }
-  const touches = isCharge(other.cause)
   const share = cells * (touches ? CHARGES.length / 2 : 1)
   return [
     {

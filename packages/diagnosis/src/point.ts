@@ -1,6 +1,7 @@
 import type { Unknowns } from '@chargewright/cycle'
 import type { DeviceCalibration } from './calibration.ts'
 import type { Cause } from './cause.ts'
+import { meanResponse, twinDeviation } from './charge-response.ts'
 import type { LinearModel } from './evidence.ts'
 import type { Family } from './family.ts'
 import { isCharge } from './hypotheses.ts'
@@ -20,8 +21,11 @@ export interface Point {
   /** Per set, where a neighbour may start its search. */
   readonly unknowns: readonly Unknowns[]
   /** For all observables, read or not: set after set in the order of `OBSERVABLE_NAMES`. */
-  readonly model: LinearModel
+  readonly model: Predicted
 }
+
+/** What is predicted, before it is doubted. */
+export type Predicted = Omit<LinearModel, 'doubt'>
 
 /**
  * The points of one single cause: every severity is solved; the slopes are taken at the first, the middle and the last
@@ -30,9 +34,12 @@ export interface Point {
 export function pointsOf(
   family: Family,
   settings: readonly Setting[],
-  { grid, cause, prior, apply }: Hypothesis,
+  { grid, cause, prior, apply: asTwin }: Hypothesis,
   calibration: DeviceCalibration,
 ): readonly Point[] {
+  const touchesCharge = isCharge(cause)
+  const apply: Hypothesis['apply'] = (state, severity) =>
+    asTwin(state, touchesCharge ? twinDeviation(severity, calibration.chargeResponse) : severity)
   const running = runningAt(family, settings, grid, apply)
   const anchors = new Set([0, Math.floor((running.length - 1) / 2), running.length - 1])
   const anchored = [...anchors].flatMap((at) => {
@@ -51,7 +58,6 @@ export function pointsOf(
     )
     return [{ severity: point.severity, slopes }]
   })
-  const touchesCharge = isCharge(cause)
   return running.map(({ severity, width, solved }) => ({
     causes: [cause],
     severities: [severity],
@@ -136,10 +142,10 @@ const totalWidth = (grid: readonly number[]) => grid.reduce((sum, _, i) => sum +
 function stacked(
   predictions: readonly Float64Array[],
   slopesPerSet: Anchor['slopes'],
-  { offset }: DeviceCalibration,
+  { offset, chargeResponse }: DeviceCalibration,
   severitySd: number,
   chargeSd: number,
-): LinearModel {
+): Predicted {
   const members = slopesPerSet[0]!.length - 2
   const columns = members + COUNT
   const n = predictions.length * COUNT
@@ -155,7 +161,7 @@ function stacked(
       for (let a = 0; a < members; a++) slopes[row * columns + a] = along[a]![i]!
       slopes[row * columns + members + i] = 1
       severity[row] = along[members]![i]!
-      charge[row] = along[members + 1]![i]!
+      charge[row] = meanResponse(chargeResponse) * along[members + 1]![i]!
     }
   }
   return { values, slopes, severity: { slope: severity, sd: severitySd }, charge: { slope: charge, sd: chargeSd } }

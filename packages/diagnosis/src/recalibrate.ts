@@ -11,7 +11,7 @@ import { OBSERVABLE_NAMES, type Observable } from './observable.ts'
 import { observe } from './observe.ts'
 import { pointsOf } from './point.ts'
 import type { WeighedSet } from './reading-set.ts'
-import { clampDirections, instrumentCovariance, type Row, rowsIn } from './rows.ts'
+import { instrumentCovariance, type Row, rowsIn } from './rows.ts'
 import { settingsOf } from './setting.ts'
 import { beforehand, read } from './weigh.ts'
 
@@ -71,14 +71,13 @@ interface Seen {
   readonly rows: readonly Row[]
   readonly model: LinearModel
   readonly instruments: Float64Array
-  readonly clamps: readonly Float64Array[]
 }
 
 function soundModel(
   { family, sets, instruments = COMMON_INSTRUMENTS }: SoundVisit,
   start: DeviceCalibration,
 ): readonly Seen[] {
-  const settings = settingsOf(sets)
+  const settings = settingsOf(sets, start)
   if (!settings.ok) return []
   const observed = sets.map(({ readings }) => observe(family.nominal.properties, readings, instruments))
   const rows = rowsIn(observed)
@@ -89,9 +88,8 @@ function soundModel(
     {
       family,
       rows,
-      model: read(point.model, rows, columns),
+      model: read({ ...point.model, doubt: new Float64Array(point.model.values.length) }, rows, columns),
       instruments: instrumentCovariance(rows, observed),
-      clamps: clampDirections(rows),
     },
   ]
 }
@@ -118,7 +116,7 @@ function improved(
   const spreads = new Map<string, Terms>()
   for (const visit of seen) {
     const belief = beliefOf(visit.family, now)
-    const found = evidence(visit.model, beforehand(belief, visit.instruments, visit.clamps), (i, predicted) => {
+    const found = evidence(visit.model, beforehand(belief, visit.rows, visit.instruments), (i, predicted) => {
       const row = visit.rows[i]!
       return row.value - predicted - now.offset[row.observable]
     })

@@ -1,9 +1,10 @@
 import type { Belief } from './belief.ts'
+import type { DeviceCalibration } from './calibration.ts'
 import { type Beforehand, type Evidence, evidence, type LinearModel } from './evidence.ts'
 import { dot, solved } from './gaussian.ts'
 import { COUNT } from './observe.ts'
 import type { Point } from './point.ts'
-import type { Row } from './rows.ts'
+import { clampDirections, type Row } from './rows.ts'
 
 /** A point with what the readings say of it. */
 export interface WeighedPoint {
@@ -22,15 +23,21 @@ export interface Gaussian {
   readonly variance: number
 }
 
-/** @param flattening power to which the evidence is raised */
+/**
+ * @param calibration the power to which the evidence is raised, and how far a cause's effect may be wrong
+ * @param sound what a sound system reads, against which effects are counted; where none runs, none is doubted
+ */
 export function weigh(
   points: readonly Point[],
   rows: readonly Row[],
   before: Beforehand,
-  flattening: number,
+  { flattening, signature }: Pick<DeviceCalibration, 'flattening' | 'signature'>,
+  sound: Float64Array | undefined,
 ): readonly WeighedPoint[] {
   return points.flatMap((point) => {
-    const model = read(point.model, rows, before.unknowns)
+    const { values } = point.model
+    const doubt = values.map((value, i) => (sound ? signature * (value - sound[i]!) : 0))
+    const model = read({ ...point.model, doubt }, rows, before.unknowns)
     const found = evidence(model, before, (i, predicted) => residual(rows[i]!, predicted))
     if (!found || !Number.isFinite(found.ln)) return []
     const severity = along(model.severity, found)
@@ -63,7 +70,7 @@ function residual({ observable, value }: Row, predicted: number): number {
 const WET_K = 1.5
 
 export function read(
-  { values, slopes, severity, charge }: LinearModel,
+  { values, slopes, severity, charge, doubt }: LinearModel,
   rows: readonly Row[],
   columns: number,
 ): LinearModel {
@@ -78,6 +85,7 @@ export function read(
     slopes: picked,
     severity: { slope: pick(severity.slope), sd: severity.sd },
     charge: { slope: pick(charge.slope), sd: charge.sd },
+    doubt: pick(doubt),
   }
 }
 
@@ -92,6 +100,13 @@ function along({ slope, sd }: LinearModel['severity'], { pull, triangle }: Evide
 
 export const beforehand = (
   { mean, covariance }: Belief,
+  rows: readonly Row[],
   instruments: Float64Array,
-  clamps: readonly Float64Array[],
-): Beforehand => ({ unknowns: mean.length, mean, covariance, instruments, clamps })
+): Beforehand => ({
+  unknowns: mean.length,
+  mean,
+  covariance,
+  instruments,
+  observables: rows.map(({ index }) => index),
+  clamps: clampDirections(rows),
+})

@@ -93,7 +93,16 @@ export function reading(
 /** For the twin's own readings: it errs by nothing but the designs and the instruments. */
 export const EXACT: Calibration = (() => {
   const all = (value: number) => Object.fromEntries(OBSERVABLE_NAMES.map((name) => [name, value])) as never
-  const device = { offset: all(0), discrepancy: all(0.01), spread: {}, flattening: 1, intervalWidth: 1, learntFrom: 0 }
+  const device = {
+    offset: all(0),
+    discrepancy: all(0.01),
+    spread: {},
+    chargeResponse: { short: 1, over: 1 },
+    signature: 0.05,
+    flattening: 1,
+    intervalWidth: 1,
+    learntFrom: 0,
+  }
   const devices = { 'fixed-orifice': device, capillary: device, thermostatic: device }
   return { version: 'exact', twin: '1', source: 'the twin itself', devices }
 })()

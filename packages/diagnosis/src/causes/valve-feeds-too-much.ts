@@ -9,7 +9,7 @@ export const valveFeedsTooMuch: Hypothesis = {
   lookAlikes: ['overcharged', 'low-indoor-air'],
   confirms: 'Bulb tight, insulated and in its place; cooling it closes the valve or does not.',
   parameter: { unit: 'K', meaning: 'superheat that it holds above its setting, negative' },
-  grid: [-14, -10, -7, -4],
+  grid: [-12, -8, -5, -3, -1.8],
   prior: 0.05,
   priorSource: 'common practice',
   apply: withValveSetting,
