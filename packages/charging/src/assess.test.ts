@@ -207,6 +207,32 @@ test('[property] that the refrigerant burns is told from the first gauge on', ()
   expect(told('R-410A')).not.toContain('flammable')
 })
 
+test('[property] each act has its cautions beside it, whatever the finding, known refrigerant or not', () => {
+  const beside = (...facts: readonly Fact[]) => {
+    const { beside } = assessed(...facts)
+    return Object.fromEntries(Object.entries(beside).map(([act, list]) => [act, list.map(({ id }) => id)]))
+  }
+  expect(beside()).toEqual({
+    'connect-gauge': [],
+    'into-system': ['no-liquid-low-side', 'find-the-leak', 'protection'],
+    'out-of-system': ['no-venting', 'cylinder-fill', 'protection'],
+    'adjust-valve': ['valve-slowly', 'valve-flooding', 'stem-cap'],
+  })
+  const burning = beside(described({ ...ORIFICE, refrigerant: 'R-454B' }))
+  expect(burning['connect-gauge']).toEqual(['flammable', 'room-charge-limit'])
+  expect(burning['into-system']).toEqual(expect.arrayContaining(['flammable', 'blend-as-liquid']))
+  expect(burning['out-of-system']).toContain('flammable')
+})
+
+// COMPUTED by hand from the lower flammable limit on file for R-32, 0.307 kg/m³: 6, 52 and 260 m³ of it (IEC 60335-2-40).
+test('[property] how much of a burning refrigerant may be there is told up to the largest charge', () => {
+  const { cautions } = assessed(described({ ...ORIFICE, refrigerant: 'R-32' }))
+  const limit = cautions.find(({ id }) => id === 'room-charge-limit')!
+  expect(render(limit.statement, METRIC)).toBe(
+    'Up to 1842 g of R-32 in a circuit whatever the room; above that the size of the room decides, above 15\u202f964 g it takes special measures, above 79\u202f820 g it belongs in no occupied space',
+  )
+})
+
 describe('by subcooling', () => {
   const bare = { 'suction-pressure': '130 psig', 'liquid-pressure': '330 psig' }
   const dew = assessed(described(VALVE), readings(bare)).measures

@@ -2,7 +2,7 @@ import { type Problem, say } from '@chargewright/quantity'
 import { findRefrigerant } from '@chargewright/refrigerant'
 import type { Visit } from '@chargewright/visit'
 import type { Assessment, Finding, MethodId } from './assessment.ts'
-import { cautions } from './cautions.ts'
+import { cautions, cautionsBeside } from './cautions.ts'
 import { chooseMethod } from './choose-method.ts'
 import { missingEntries } from './gate.ts'
 import { type Measures, measure } from './measures/measures.ts'
@@ -60,6 +60,7 @@ export function assess(visit: Visit, accessories: readonly Accessory[] = []): As
     conditions: ruling.conditions,
     lookAlikes: ruling.lookAlikes,
     cautions: cautions(asked, ruling.finding),
+    beside: cautionsBeside(asked),
     ...(ruling.target ? { target: ruling.target } : {}),
   }
 }
@@ -72,6 +73,7 @@ function answer(visit: Visit, finding: Finding, measures: Measures, problems: re
     conditions: [],
     lookAlikes: [],
     cautions: [],
+    beside: cautionsBeside({ visit }),
     measures,
     problems: [...visit.problems, ...problems.map((problem) => ({ eventId: '', problem }))],
     doubts: visit.doubts,

@@ -100,6 +100,9 @@ export interface Caution {
   readonly source: string
 }
 
+/** An act of a visit that can hurt someone, the compressor or the air. */
+export type Act = 'connect-gauge' | 'into-system' | 'out-of-system' | 'adjust-valve'
+
 /** The verdict, in one sentence and its reasons. */
 export interface Finding {
   readonly kind: FindingKind
@@ -127,7 +130,10 @@ export interface Assessment {
   readonly finding: Finding
   readonly conditions: readonly Condition[]
   readonly lookAlikes: readonly LookAlike[]
+  /** For what the finding asks for. */
   readonly cautions: readonly Caution[]
+  /** For each act that can be done at any time, whatever the finding: to stand where it is done. */
+  readonly beside: Readonly<Record<Act, readonly Caution[]>>
   /** Derived values worth showing beside the readings they come from. */
   readonly measures: Measures
   readonly target?: Target

@@ -1,6 +1,7 @@
 import { quantity, type Statement, say } from '@chargewright/quantity'
-import { refrigerantFacts } from '@chargewright/refrigerant'
-import type { Caution, Finding } from './assessment.ts'
+import { type Refrigerant, refrigerantFacts } from '@chargewright/refrigerant'
+import type { Visit } from '@chargewright/visit'
+import type { Assessment, Caution, Finding } from './assessment.ts'
 import { againstLimit } from './compare.ts'
 import { burns } from './flammable.ts'
 import { LIMITS } from './limit.ts'
@@ -16,8 +17,8 @@ export function cautions(asked: Case, finding: Finding): readonly Caution[] {
     ...harmDone(asked),
     ...flooding(asked),
     ...overload(asked),
-    ...flammable(asked, opened),
-    ...(finding.kind === 'add' ? adding(asked, finding) : []),
+    ...flammable(asked.refrigerant, opened),
+    ...(finding.kind === 'add' ? adding(asked, finding.dose?.compressor === 'running') : []),
     ...(finding.kind === 'recover' || finding.cause?.id === 'leak' ? recovering() : []),
     ...(finding.cause?.id === 'leak'
       ? [
@@ -28,17 +29,41 @@ export function cautions(asked: Case, finding: Finding): readonly Caution[] {
           caution('vacuum', say`Do not run a hermetic compressor in a vacuum`),
         ]
       : []),
-    ...(opened
-      ? [
-          caution('protection', say`Wear eye and hand protection; lock out power before opening panels`),
-          caution('authority', say`The maker's instructions, local codes and a licence come first`),
-        ]
-      : []),
+    ...(opened ? [PROTECTION, AUTHORITY] : []),
   ]
 }
 
+/** A visit, and its refrigerant where that is known. */
+interface Charged {
+  readonly visit: Visit
+  readonly refrigerant?: Refrigerant | undefined
+}
+
+const PROTECTION = caution('protection', say`Wear eye and hand protection; lock out power before opening panels`)
+const AUTHORITY = caution('authority', say`The maker's instructions, local codes and a licence come first`)
+
+/** What belongs beside each act, whoever asks for it: the technician may do it before any finding does. */
+export function cautionsBeside({ visit, refrigerant }: Charged): Assessment['beside'] {
+  const burning = refrigerant ? flammable(refrigerant, true) : []
+  return {
+    'connect-gauge': burning,
+    'into-system': [...burning, ...adding({ visit, refrigerant }, true), PROTECTION],
+    'out-of-system': [...burning, ...recovering(), PROTECTION],
+    'adjust-valve': VALVE,
+  }
+}
+
+const VALVE: readonly Caution[] = [
+  caution(
+    'valve-slowly',
+    say`Turn the stem a quarter turn at a time and let it run ${LIMITS.settleTime.quantity}: a valve answers late`,
+  ),
+  caution('valve-flooding', say`Keep a superheat at all times: opened too far, it lets liquid into the compressor`),
+  caution('stem-cap', say`Put the cap back on the stem and check it for leaks`),
+]
+
 /** A burning refrigerant is told from the first gauge on; that its class is not known, once the system is opened. */
-function flammable({ refrigerant: { name } }: Case, opened: boolean): readonly Caution[] {
+function flammable({ name }: Refrigerant, opened: boolean): readonly Caution[] {
   switch (burns(name)) {
     case 'yes':
       return [
@@ -67,18 +92,20 @@ function roomLimit(name: string): readonly Caution[] {
   const limits = facts.ok ? facts.value.chargeLimits : undefined
   if (!limits) return []
   const any = quantity('mass', limits.m1_kg)
-  const statement = say`Up to ${any} of ${name} in a circuit whatever the room; above that the size of the room decides`
+  const special = quantity('mass', limits.m2_kg)
+  const most = quantity('mass', limits.m3_kg)
+  const statement = say`Up to ${any} of ${name} in a circuit whatever the room; above that the size of the room decides, above ${special} it takes special measures, above ${most} it belongs in no occupied space`
   const standing = limits.confirmed ? '' : ', unconfirmed: look it up'
   return [caution('room-charge-limit', statement, `IEC 60335-2-40, local code first${standing}`)]
 }
 
-function adding({ visit, refrigerant }: Case, finding: Finding): readonly Caution[] {
+function adding({ visit, refrigerant }: Charged, isRunning: boolean): readonly Caution[] {
   return [
     caution(
       'no-liquid-low-side',
       say`Never liquid into a running low side: it slugs the compressor and washes out its oil`,
     ),
-    ...(finding.dose?.compressor === 'running' && refrigerant.kind === 'blend'
+    ...(isRunning && refrigerant?.kind === 'blend'
       ? [
           caution(
             'blend-as-liquid',

@@ -1,5 +1,6 @@
 export { assess } from './assess.ts'
 export {
+  type Act,
   type Assessment,
   type Caution,
   type Condition,

@@ -1,8 +1,9 @@
-import type { Dose } from '@chargewright/charging'
+import type { Assessment, Dose } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import type { Fact } from '@chargewright/visit'
 import type { ComponentChildren } from 'preact'
 import type { Kept } from '../session/session.ts'
+import { CautionList } from './caution-list.tsx'
 import { MoveForm } from './move-form.tsx'
 import { MOVED_MASS, reveal } from './reveal.ts'
 import { WaitForm } from './wait-form.tsx'
@@ -11,12 +12,14 @@ import { WordsForm } from './words-form.tsx'
 interface Props {
   /** The step that is asked for: it fills in the form, all but what the scale will show. */
   readonly dose: Dose | undefined
+  /** What to mind in each act; known with the first answer. */
+  readonly beside: Assessment['beside'] | undefined
   readonly units: UnitPreference
   readonly record: (fact: Fact) => Kept
 }
 
 /** What was done: refrigerant moved, waits, adjustments, notes. */
-export function ActList({ dose, units, record }: Props) {
+export function ActList({ dose, beside, units, record }: Props) {
   const asked = dose && { direction: dose.direction, phase: dose.phase, port: dose.port, compressor: dose.compressor }
   /** What changes the system changes the finding: back to it, where the next act stands. */
   const recordAct = async (fact: Fact) => {
@@ -32,6 +35,7 @@ export function ActList({ dose, units, record }: Props) {
           massId={MOVED_MASS}
           key={JSON.stringify(asked)}
           initial={asked ?? {}}
+          beside={beside}
           units={units}
           keep={recordAct}
         />
@@ -40,6 +44,7 @@ export function ActList({ dose, units, record }: Props) {
         <WaitForm initial={{}} units={units} keep={recordAct} />
       </Fold>
       <Fold title="Adjusted">
+        <CautionList cautions={beside?.['adjust-valve'] ?? []} units={units} />
         <WordsForm
           label="What was adjusted"
           keepLabel="Enter in the log"

@@ -1,5 +1,6 @@
 import type { Caution } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
+import { useId } from 'preact/hooks'
 import { inWords } from '../session/in-words.ts'
 
 interface Props {
@@ -7,19 +8,24 @@ interface Props {
   readonly units: UnitPreference
 }
 
-/** What can hurt someone or something in the act that is asked for. Never folded away. */
+/** The source that most have; it is said once. */
+const HABIT = 'common practice'
+
+/** What can hurt someone or something in an act, where the act is done. Never folded away. */
 export function CautionList({ cautions, units }: Props) {
+  const id = useId()
   if (cautions.length === 0) return null
   return (
-    <section class="cautions" aria-labelledby="cautions">
-      <h3 id="cautions">Take care</h3>
+    <section class="cautions" aria-labelledby={id}>
+      <h3 id={id}>Take care</h3>
       <ul>
-        {cautions.map(({ id, statement, source }) => (
-          <li key={id}>
-            {inWords(statement, units)} <span class="source">{source}</span>
+        {cautions.map(({ id: about, statement, source }) => (
+          <li key={about}>
+            {inWords(statement, units)} {source !== HABIT && <span class="source">{source}</span>}
           </li>
         ))}
       </ul>
+      {cautions.some(({ source }) => source === HABIT) && <p class="source">{HABIT}, where no source is named</p>}
     </section>
   )
 }

@@ -13,7 +13,7 @@ export function DeviceInstruments({ preferences }: { readonly preferences: Prefe
         a plain one is assumed.
       </p>
       {INSTRUMENT_IDS.map((id) => (
-        <details key={id} class="group" id={`instrument-${id}`}>
+        <details key={id} class="group instrument" id={`instrument-${id}`}>
           <summary>
             <span class="instrument-name">{instrumentSort(id).label}</span>
             <span class="group-count">{mine[id] ? instrumentInWords(mine[id]) : 'plain'}</span>

@@ -11,8 +11,10 @@ export function keepInSight(input: HTMLElement, keypad: HTMLElement): () => void
   const grown = new ResizeObserver(look)
   grown.observe(entry)
   grown.observe(keypad)
+  root.dataset.typing = ''
   return () => {
     grown.disconnect()
     root.style.removeProperty('--keypad')
+    delete root.dataset.typing
   }
 }

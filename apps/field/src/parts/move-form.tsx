@@ -1,3 +1,4 @@
+import type { Assessment } from '@chargewright/charging'
 import { describeProblem, fail, ok, type Problem, type Result, type UnitPreference } from '@chargewright/quantity'
 import type { FactOf } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
@@ -6,6 +7,7 @@ import { COMPRESSOR, MOVED, PHASES, PORTS } from '../session/fact-in-words.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
+import { CautionList } from './caution-list.tsx'
 import { Choices } from './choices.tsx'
 import { EntryBlank } from './entry-blank.tsx'
 import { Trouble } from './trouble.tsx'
@@ -17,6 +19,8 @@ interface Props {
   readonly massId: string
   /** What stands in the form at first: the step that was asked for, or the entry to correct. */
   readonly initial: Partial<Move>
+  /** What to mind when refrigerant goes in, or comes out. */
+  readonly beside?: Assessment['beside'] | undefined
   readonly units: UnitPreference
   readonly keep: (move: Move) => Kept
 }
@@ -31,7 +35,7 @@ const PARTS = {
 type Part = keyof typeof PARTS
 
 /** Refrigerant that went in or out, weighed. */
-export function MoveForm({ massId, initial, units, keep }: Props) {
+export function MoveForm({ massId, initial, beside, units, keep }: Props) {
   const id = useId()
   const move = useSignal<Partial<Move>>(initial)
   const trouble = useSignal<string | undefined>(undefined)
@@ -71,6 +75,7 @@ export function MoveForm({ massId, initial, units, keep }: Props) {
       }}
     >
       {choices('direction')}
+      {move.value.direction && <CautionList cautions={beside?.[move.value.direction] ?? []} units={units} />}
       <EntryBlank
         {...MASS}
         id={massId}

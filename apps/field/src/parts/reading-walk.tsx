@@ -8,6 +8,7 @@ import {
   STATIONS,
   type Visit,
 } from '@chargewright/visit'
+import type { ComponentChildren } from 'preact'
 import { isBefore } from '../session/before-change.ts'
 import type { Kept } from '../session/session.ts'
 import { EvidenceTree } from './evidence-tree.tsx'
@@ -20,16 +21,19 @@ interface Props {
   /** Derived values, beside the reading that completes them. */
   readonly beside: Readonly<Partial<Record<ReadingId, readonly Evidence[]>>>
   readonly units: UnitPreference
+  /** What to mind before the first gauge is connected. */
+  readonly care: ComponentChildren
   readonly remarkOn: (id: ReadingId) => string | undefined
   readonly record: (id: ReadingId, typed: string) => Kept
   readonly showEntry: (eventId: string) => void
 }
 
 /** The readings by station, in walking order. A missing one stays in its place and says what it would tell. */
-export function ReadingWalk({ readings, change, beside, units, remarkOn, record, showEntry }: Props) {
+export function ReadingWalk({ readings, change, beside, units, remarkOn, record, care, showEntry }: Props) {
   return (
     <section class="walk" aria-labelledby="readings">
       <h2 id="readings">Readings, in walking order</h2>
+      {care}
       <ol class="stations">
         {STATIONS.map((station) => (
           <li key={station.id} class="station">

@@ -10,16 +10,19 @@ interface Props {
   readonly visit: Visit
   readonly assessment: Assessment
   readonly units: UnitPreference
-  readonly record: (fact: Fact) => Kept
+  /** Left out on the practice bench, whose time is not that of this device. */
+  readonly record: ((fact: Fact) => Kept) | undefined
 }
 
 /** What to do now, and the wait that goes on meanwhile. */
 export function WaitPlace({ visit, assessment, units, record }: Props) {
-  const clock = waitClock(visit, lastChange(visit), assessment.conditions)
-  const begin = ({ purpose, duration }: NonNullable<Step['wait']>) => {
-    const ends = new Date(Date.now() + duration.si * 1000).toISOString()
-    return record({ kind: 'wait', purpose, duration: format(duration, units), ends })
-  }
+  const clock = record && waitClock(visit, lastChange(visit), assessment.conditions)
+  const begin =
+    record &&
+    (({ purpose, duration }: NonNullable<Step['wait']>) => {
+      const ends = new Date(Date.now() + duration.si * 1000).toISOString()
+      return record({ kind: 'wait', purpose, duration: format(duration, units), ends })
+    })
   return (
     <>
       <StepGuide
@@ -29,7 +32,7 @@ export function WaitPlace({ visit, assessment, units, record }: Props) {
         units={units}
         begin={clock ? undefined : begin}
       />
-      {clock && <SettleClock clock={clock} latest={latestEntry(visit)} units={units} record={record} />}
+      {clock && record && <SettleClock clock={clock} latest={latestEntry(visit)} units={units} record={record} />}
     </>
   )
 }

@@ -1,3 +1,4 @@
+import type { Assessment } from '@chargewright/charging'
 import { describeProblem } from '@chargewright/quantity'
 import { type Fact, fold, lastChange } from '@chargewright/visit'
 import type { ComponentChildren } from 'preact'
@@ -89,10 +90,19 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
             <>
               <FindingBlock
                 assessment={assessment}
-                doing={<WaitPlace visit={visit} assessment={assessment} units={units} record={record} />}
+                doing={
+                  <>
+                    <WaitPlace
+                      visit={visit}
+                      assessment={assessment}
+                      units={units}
+                      record={bench === undefined ? record : undefined}
+                    />
+                    <CautionList cautions={cautionsHere(assessment)} units={units} />
+                  </>
+                }
                 {...shown}
               />
-              <CautionList cautions={assessment.cautions} units={units} />
               <ConditionList conditions={assessment.conditions} {...shown} />
               <LookAlikeList lookAlikes={assessment.lookAlikes} {...shown} />
             </>
@@ -126,6 +136,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
             beside={besideReadings(assessment?.measures ?? {}, visit.readings)}
             remarkOn={remark.onReading}
             record={(what, value) => record({ kind: 'reading', what, value })}
+            care={<CautionList cautions={assessment?.beside['connect-gauge'] ?? []} units={units} />}
             {...shown}
           />
           <LivePlace units={units} theme={preferences.theme.value} record={record} />
@@ -136,7 +147,9 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
             askedFor={asked}
             record={(what, answer) => record({ kind: 'observation', what, answer })}
           />
-          {bench === undefined && <ActList dose={assessment?.finding.dose} units={units} record={record} />}
+          {bench === undefined && (
+            <ActList dose={assessment?.finding.dose} beside={assessment?.beside} units={units} record={record} />
+          )}
           {bench === undefined && <PhotoList logs={[stored]} into={stored.id} session={session} />}
           <VisitLog
             log={visit.log}
@@ -149,4 +162,10 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
       </main>
     </>
   )
+}
+
+/** Cautions of the finding; what every gauge asks for stands beside the gauges, unless refrigerant is to be moved. */
+function cautionsHere({ cautions, beside, finding }: Assessment): Assessment['cautions'] {
+  const atGauge = beside['connect-gauge'].map(({ id }) => id)
+  return finding.dose ? cautions : cautions.filter(({ id }) => !atGauge.includes(id))
 }
