@@ -12,6 +12,7 @@ export interface Circumstances {
 
 /**
  * The act with the least expected loss; where even that is worse than one more reading, the reading that tells most.
+ * Of the charge nothing is said without the liquid line's pressure and temperature; another fault may show without.
  * Two faults at once never change the act: they say what to mend first.
  */
 export function decide(diagnosis: Diagnosis, { rightCharge_kg, hasReceiver }: Circumstances): Decision {
@@ -21,7 +22,9 @@ export function decide(diagnosis: Diagnosis, { rightCharge_kg, hasReceiver }: Ci
   const losses: Losses = { ...Object.fromEntries(acts.map(({ act, loss }) => [act, loss])), read: LOSS.oneMoreReading }
   const best = acts[0]!
   const [next] = nextReadings(diagnosis, truths)
-  if (next && (next.required || best.loss > LOSS.oneMoreReading)) return { kind: 'read', next, losses }
+  const isAboutCharge = best.act === 'add' || best.act === 'recover' || best.act === 'hold'
+  if (next && ((next.required && isAboutCharge) || best.loss > LOSS.oneMoreReading))
+    return { kind: 'read', next, losses }
   if (best.loss > LOSS.oneMoreReading) return { kind: 'undecided', losses }
   return carriedOut(best.act, diagnosis, rightCharge_kg, losses)
 }

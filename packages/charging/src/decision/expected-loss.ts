@@ -37,17 +37,21 @@ export function lossOf(act: Act, truth: Cause): number {
   switch (act) {
     case 'add':
     case 'recover': {
-      const rightTruth = act === 'add' ? 'short-of-charge' : 'overcharged'
-      if (truth === rightTruth) return 0
-      return truth === 'sound' ? LOSS.actOnSound : LOSS.harmfulAct
+      const right = act === 'add' ? 'short-of-charge' : 'overcharged'
+      if (truth === right) return 0
+      if (truth === 'sound') return LOSS.actOnSound
+      return isCharge(truth) ? LOSS.harmfulAct : LOSS.actOnOther
     }
     case 'hold':
-      return truth === 'sound' ? 0 : LOSS.missedFault
+      if (truth === 'sound') return 0
+      return isCharge(truth) ? LOSS.missedCharge : LOSS.missedFault
     default:
       if (truth === act) return 0
       return truth === 'sound' ? LOSS.falseAlarm : LOSS.wrongName
   }
 }
+
+const isCharge = (truth: Cause): boolean => truth === 'short-of-charge' || truth === 'overcharged'
 
 /** Expected loss of every act, the least first. */
 export function expectedLosses(truths: Truths): readonly { readonly act: Act; readonly loss: number }[] {

@@ -3,18 +3,22 @@
  * figures.
  */
 export const LOSS = {
-  /** Refrigerant the wrong way, or for a fault that is not the charge: it hides the fault, floods or starves the compressor, and must be undone. */
+  /** Refrigerant the wrong way: it floods or starves the compressor, and must be undone. */
   harmfulAct: 10,
+  /** Refrigerant for a fault that is not the charge: it hides the fault, which stays, and must be undone. */
+  actOnOther: 6,
   /** Refrigerant into or out of a system that was right: undone by weighing, but it was right. */
-  actOnSound: 5,
+  actOnSound: 4,
   /** A search for a fault that is not there. */
   falseAlarm: 3,
   /** A search for the wrong fault; the right one stays. */
   wrongName: 3,
   /** A fault that stays: the call comes again. */
   missedFault: 2,
-  /** One more reading or test, and the technician's patience. */
-  oneMoreReading: 1,
+  /** A charge that stays wrong: it is what the visit was for. */
+  missedCharge: 3,
+  /** One more reading or test, and the technician's patience; and where nothing is left to read, no answer at all. */
+  oneMoreReading: 1.4,
 } as const
 
 /** A charge within this share of the right one is right: less makes no difference that anyone could find by readings. Own choice. */
