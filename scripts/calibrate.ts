@@ -101,13 +101,13 @@ function calibrationOf(kind: DeviceKind): DeviceCalibration {
   return { ...device, intervalWidth: quantile(far, 0.9) / 1.645 }
 }
 
-const setsOf = ({ readings }: Case) => [{ readings, added_kg: 0 }]
+function setsOf({ readings }: Case) {
+  return [{ readings, added_kg: 0 }]
+}
 
-const withDevice = (kind: DeviceKind, device: DeviceCalibration): Calibration => ({
-  ...shipped,
-  twin: TWIN_VERSION,
-  devices: { ...shipped.devices, [kind]: device },
-})
+function withDevice(kind: DeviceKind, device: DeviceCalibration): Calibration {
+  return { ...shipped, twin: TWIN_VERSION, devices: { ...shipped.devices, [kind]: device } }
+}
 
 /** What the charge is estimated at where this cause is known: over the truth, and off it in standard deviations. */
 function answers(kind: DeviceKind, known: readonly Known[], device: DeviceCalibration, cause: Cause) {
