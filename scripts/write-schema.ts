@@ -1,10 +1,14 @@
 import { mkdir, writeFile } from 'node:fs/promises'
 import { fileURLToPath } from 'node:url'
+import { archiveJsonSchema } from './archive-json-schema.ts'
 import { visitJsonSchema } from './visit-json-schema.ts'
 
 const folder = fileURLToPath(new URL('../schemas/', import.meta.url))
-const file = `${folder}visit.schema.json`
+const schemas = { visit: visitJsonSchema(), archive: archiveJsonSchema() }
 
 await mkdir(folder, { recursive: true })
-await writeFile(file, `${JSON.stringify(visitJsonSchema(), null, 2)}\n`)
-console.log(`written: ${file}`)
+for (const [name, schema] of Object.entries(schemas)) {
+  const file = `${folder}${name}.schema.json`
+  await writeFile(file, `${JSON.stringify(schema, null, 2)}\n`)
+  console.log(`written: ${file}`)
+}

@@ -4,6 +4,7 @@ import { download } from './parts/download.ts'
 import { Guard } from './parts/guard.tsx'
 import { PracticePlace } from './practice/practice-place.tsx'
 import { StartScreen } from './screens/start-screen.tsx'
+import type { Archive } from './session/archive.ts'
 import type { DeviceState } from './session/device-state.ts'
 import { DraftPage } from './session/draft-place.ts'
 import type { Preferences } from './session/preference.ts'
@@ -15,12 +16,13 @@ import type { StoredVisit } from './store/visit-store.ts'
 interface Props {
   readonly route: ReadonlySignal<Route>
   readonly session: Session
+  readonly archive: Archive
   readonly preferences: Preferences
   readonly device: DeviceState
 }
 
 /** Chooses the screen. Those behind the list come as parts of their own, each when it is first asked for. */
-export function App({ route: { value: route }, session, preferences, device }: Props) {
+export function App({ route: { value: route }, session, archive, preferences, device }: Props) {
   const screens = useSignal<Screens>({})
   const isCutOff = useSignal(false)
   const wanted = route.kind === 'start' || route.kind === 'practice' ? 'visit' : route.kind
@@ -44,7 +46,8 @@ export function App({ route: { value: route }, session, preferences, device }: P
   // A place in the list is none in the visit: every page opens at its top.
   useEffect(() => scrollTo(0, 0), [route])
 
-  if (route.kind === 'start') return <StartScreen session={session} preferences={preferences} device={device} />
+  if (route.kind === 'start')
+    return <StartScreen session={session} archive={archive} preferences={preferences} device={device} />
   if (route.kind === 'practice') return <PracticePlace id={route.id} preferences={preferences} />
   if (isCutOff.value) return <CutOff />
   const [{ value: visits }, { value: systems }] = [session.visits, session.systems]

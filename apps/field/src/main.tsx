@@ -13,36 +13,53 @@ import './style/print.css'
 import { effect } from '@preact/signals'
 import { render } from 'preact'
 import { App } from './app.tsx'
+import { createArchive } from './session/archive.ts'
 import { deviceState } from './session/device-state.ts'
 import { DraftsContext } from './session/draft-place.ts'
 import { preferences } from './session/preference.ts'
 import { routeSignal } from './session/route.ts'
 import { createSession } from './session/session.ts'
+import { settingsShelf } from './session/settings-shelf.ts'
 import { browserStore } from './store/browser-store.ts'
 import { openDatabase } from './store/database.ts'
 import { browserDrafts, memoryDrafts } from './store/drafts.ts'
+import { browserMarks, memoryMarks } from './store/export-marks.ts'
 import { memoryStore } from './store/memory-store.ts'
 import { createEngine } from './worker/engine.ts'
 import { EngineContext } from './worker/engine-context.ts'
 import { openThread } from './worker/open-thread.ts'
 
 const database = await openDatabase()
+const store = database.ok ? browserStore(database.value) : memoryStore()
+const now = () => new Date().toISOString()
+const newId = () => crypto.randomUUID()
 const session = createSession({
-  store: database.ok ? browserStore(database.value) : memoryStore(),
-  now: () => new Date().toISOString(),
-  newId: () => crypto.randomUUID(),
+  store,
+  now,
+  newId,
 })
 const shown = preferences(() => localStorage)
 effect(() => {
   document.documentElement.dataset.theme = shown.theme.value
 })
-const [drafts] = await Promise.all([database.ok ? browserDrafts(database.value) : memoryDrafts(), session.refresh()])
+const [drafts, archive] = await Promise.all([
+  database.ok ? browserDrafts(database.value) : memoryDrafts(),
+  createArchive({
+    store,
+    marks: database.ok ? browserMarks(database.value) : memoryMarks(),
+    settings: settingsShelf(() => localStorage),
+    session,
+    head: () => ({ id: newId(), at: now() }),
+  }),
+  session.refresh(),
+])
 render(
   <EngineContext.Provider value={createEngine(openThread)}>
     <DraftsContext.Provider value={drafts}>
       <App
         route={routeSignal(window)}
         session={session}
+        archive={archive}
         preferences={shown}
         device={deviceState(navigator, database.ok ? 'kept' : 'page-only')}
       />

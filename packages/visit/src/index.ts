@@ -1,3 +1,4 @@
+export { type ArchiveFile, ArchiveFileSchema, readArchiveFile } from './archive-file.ts'
 export type { CylinderWeighing, WeighedCylinder } from './cylinder.ts'
 export {
   type EventOf,

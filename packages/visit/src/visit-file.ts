@@ -1,7 +1,8 @@
 import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
 import * as v from 'valibot'
 import { EventSchema } from './event.ts'
-import { quoted, schemaProblem } from './schema-problem.ts'
+import { parsedJson } from './parsed-json.ts'
+import { schemaProblem } from './schema-problem.ts'
 import { Identifier, Prose } from './text.ts'
 
 /** A visit as it is kept and exchanged: the events, as they were entered, and nothing derived. */
@@ -24,15 +25,8 @@ export type VisitFile = v.InferOutput<typeof VisitFileSchema>
  * object only the first), so that a file can be mended in one go
  */
 export function readVisitFile(json: string): Result<VisitFile, readonly Problem[]> {
-  let data: unknown
-  try {
-    // Some editors put a byte order mark before the text, which JSON does not know.
-    data = JSON.parse(json.replace(/^\uFEFF/, ''))
-  } catch (error) {
-    const accepted = `JSON (${error instanceof Error ? error.message : 'not JSON'})`
-    return fail([{ kind: 'unreadable', field: 'visit file', value: quoted(json), accepted }])
-  }
-  return checkVisitFile(data)
+  const data = parsedJson(json, 'visit file')
+  return data.ok ? checkVisitFile(data.value) : fail([data.error])
 }
 
 /** The same for data that is already an object. */

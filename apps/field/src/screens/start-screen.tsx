@@ -3,31 +3,34 @@ import { useMemo } from 'preact/hooks'
 import { DevicePromises } from '../parts/device-promises.tsx'
 import { DeviceSettings } from '../parts/device-settings.tsx'
 import { DeviceSwitches } from '../parts/device-switches.tsx'
-import { FilePicker } from '../parts/file-picker.tsx'
+import { ExchangePlace } from '../parts/exchange-place.tsx'
 import { InventedSystems } from '../parts/invented-systems.tsx'
 import { KeptState } from '../parts/kept-state.tsx'
 import { OpenVisit } from '../parts/open-visit.tsx'
 import { SearchField } from '../parts/search-field.tsx'
 import { SystemList } from '../parts/system-list.tsx'
 import { SystemsAside } from '../parts/systems-aside.tsx'
+import { Trouble } from '../parts/trouble.tsx'
+import type { Archive } from '../session/archive.ts'
 import type { DeviceState } from '../session/device-state.ts'
 import { knownSystems, searched } from '../session/known-systems.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Preferences } from '../session/preference.ts'
 import { NEW_SYSTEM_ADDRESS, PRACTICE_ADDRESS, visitAddress } from '../session/route.ts'
-import type { Session, TakenIn } from '../session/session.ts'
+import type { Session } from '../session/session.ts'
 import { factsOf } from '../store/facts-of.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
 
 interface Props {
   readonly session: Session
+  readonly archive: Archive
   readonly preferences: Preferences
   readonly device: DeviceState
 }
 
 /** The systems on this device, and the ways to a new visit. */
-export function StartScreen({ session, preferences, device }: Props) {
-  const message = useSignal<{ readonly trouble: boolean; readonly text: string } | undefined>(undefined)
+export function StartScreen({ session, archive, preferences, device }: Props) {
+  const trouble = useSignal<string | undefined>(undefined)
   const asked = useSignal('')
   const { value: systems = [] } = session.systems
   const { value: visits = [] } = session.visits
@@ -40,13 +43,7 @@ export function StartScreen({ session, preferences, device }: Props) {
   const start = async () => {
     const started = await session.start()
     if (started.ok) location.hash = visitAddress(started.value)
-    else message.value = { trouble: true, text: notKeptInWords(started.error) }
-  }
-  const takeIn = async (json: string) => {
-    const taken = await session.takeIn(json)
-    message.value = taken.ok
-      ? { trouble: false, text: ARRIVED[taken.value.arrival] }
-      : { trouble: true, text: `The file was not taken in.\n${notKeptInWords(taken.error)}` }
+    else trouble.value = notKeptInWords(started.error)
   }
   return (
     <>
@@ -68,11 +65,7 @@ export function StartScreen({ session, preferences, device }: Props) {
             Practice bench
           </a>
         </div>
-        {message.value && (
-          <p class={message.value.trouble ? 'trouble' : 'notice'} role={message.value.trouble ? 'alert' : 'status'}>
-            {message.value.text}
-          </p>
-        )}
+        {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
         {session.systems.value && own.length === 0 && (
           <div class="teach">
             <p>No system of your own yet.</p>
@@ -107,17 +100,10 @@ export function StartScreen({ session, preferences, device }: Props) {
           <DevicePromises device={device} />
           <DeviceSettings preferences={preferences} />
           <KeptState keeping={session.keeping.value} />
-          <FilePicker label="Take in a file" take={takeIn} />
+          <ExchangePlace session={session} archive={archive} />
         </section>
         <InventedSystems known={invented} shelf={{ systems, visits }} session={session} />
       </main>
     </>
   )
-}
-
-const ARRIVED: Readonly<Record<TakenIn['arrival'], string>> = {
-  new: 'The visit was taken in.',
-  known: 'This visit is here already; the file brings nothing new.',
-  longer: 'The visit was here already; the entries that were new have been added.',
-  parted: 'This visit is here already with other entries. The file was taken in as a second visit, beside it.',
 }
