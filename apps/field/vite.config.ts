@@ -31,7 +31,7 @@ export default defineConfig({
         icons: [{ src: 'mark.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
       },
       workbox: {
-        globPatterns: ['**/*.{html,js,css,svg,woff2,webmanifest}'],
+        globPatterns: ['**/*.{html,js,css,json,svg,woff2,webmanifest}'],
         // The demo and the engine may be a few megabytes; everything must be there when the network is not.
         maximumFileSizeToCacheInBytes: 8e6,
         clientsClaim: true,

@@ -71,5 +71,5 @@ render(
 // Once, on the first start: taken away, the invented systems stay away.
 if (!session.visits.value?.some(({ origin }) => origin === 'demo')) {
   const { demoVisits } = await import('./demo/demo-visits.ts')
-  await session.seed(demoVisits())
+  await session.seed(await demoVisits())
 }

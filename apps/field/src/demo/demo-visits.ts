@@ -1,10 +1,16 @@
 import { checkVisitFile, type VisitFile } from '@chargewright/visit'
 
-const files = import.meta.glob('../../../../examples/*.json', { eager: true, import: 'default' })
+/** They are data and no script, so that a page does not wait for them. */
+const addresses: Readonly<Record<string, string>> = import.meta.glob('../../../../examples/*.json', {
+  eager: true,
+  query: '?url',
+  import: 'default',
+})
 
 /** The visits to invented systems that come with the app. */
-export function demoVisits(): readonly VisitFile[] {
-  return Object.values(files).flatMap((data) => {
+export async function demoVisits(): Promise<readonly VisitFile[]> {
+  const files = await Promise.all(Object.values(addresses).map(async (address) => (await fetch(address)).json()))
+  return files.flatMap((data) => {
     const checked = checkVisitFile(data)
     return checked.ok ? [checked.value] : []
   })

@@ -1,11 +1,11 @@
 import { assess } from '@chargewright/charging'
 import { INCH_POUND } from '@chargewright/quantity'
-import { fold } from '@chargewright/visit'
+import { fold, type VisitFile } from '@chargewright/visit'
 import { describe, expect, test } from 'vitest'
-import { demoVisits } from '../demo/demo-visits.ts'
 import { TASKS } from './tasks.ts'
 
-const demos = demoVisits().map(({ id, events }) => ({ id, events }))
+const examples = import.meta.glob<VisitFile>('../../../../examples/*.json', { eager: true, import: 'default' })
+const demos = Object.values(examples).map(({ id, events }) => ({ id, events }))
 
 describe('the work behind the tasks', () => {
   test('[property] every demo visit gets the answer of the packages, and it crosses to the page unchanged', () => {

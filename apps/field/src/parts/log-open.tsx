@@ -1,0 +1,80 @@
+import type { UnitPreference } from '@chargewright/quantity'
+import type { EventOf, Fact, LogEntry } from '@chargewright/visit'
+import { useSignal } from '@preact/signals'
+import { type FactInWords, factInWords } from '../session/fact-in-words.ts'
+import { instrumentInWords } from '../session/instruments.ts'
+import { notKeptInWords } from '../session/not-kept.ts'
+import type { Kept } from '../session/session.ts'
+import { REDONE, UNDONE } from '../session/undo.ts'
+import { CorrectionEditor } from './correction-editor.tsx'
+import { CorrectionReason } from './correction-reason.tsx'
+import { timeInWords } from './time-in-words.ts'
+
+export interface LogOpenProps {
+  readonly entry: LogEntry
+  readonly units: UnitPreference
+  /** Corrects or, without a replacement, withdraws an event. */
+  readonly correct: (eventId: string, replacement: Fact | undefined, reason: string | undefined) => Kept
+}
+
+/** What became of an entry, and the form that corrects it. A part of its own, loaded when a line is opened. */
+export function LogOpen({ entry, units, correct }: LogOpenProps) {
+  const { id, by, position, entered, holds, correctedBy, corrections } = entry
+  const reason = useSignal('')
+  const trouble = useSignal<string | undefined>(undefined)
+  const act = async (eventId: string, replacement: Fact | undefined) => {
+    const kept = await correct(eventId, replacement, reason.value.trim() || undefined)
+    if (kept.ok) reason.value = ''
+    trouble.value = kept.ok ? undefined : notKeptInWords(kept.error)
+    return kept
+  }
+  return (
+    <div class="log-open">
+      {by !== undefined && <p>Entered by {by}</p>}
+      {'instrument' in entered && entered.instrument && <p>Read with: {instrumentInWords(entered.instrument)}</p>}
+      {corrections.map((correction) => (
+        <p key={correction.id}>
+          <time dateTime={correction.at}>{timeInWords(correction.at)}</time>{' '}
+          {correction.replacement ? (
+            <>
+              corrected to <q>{line(factInWords(correction.replacement))}</q>
+            </>
+          ) : (
+            withdrawal(correction, id)
+          )}
+          {isOwn(correction) && `; reason: ${correction.reason}`}
+        </p>
+      ))}
+      {holds && <CorrectionReason reason={reason.value} give={(words) => (reason.value = words)} />}
+      {holds && (
+        <CorrectionEditor id={`correct-${position}`} fact={holds} units={units} correct={(fact) => act(id, fact)} />
+      )}
+      {trouble.value !== undefined && (
+        <p class="trouble" role="alert">
+          {trouble.value}
+        </p>
+      )}
+      {holds ? (
+        <button type="button" class="key" onClick={() => void act(id, undefined)}>
+          Withdraw this entry
+        </button>
+      ) : (
+        correctedBy !== undefined && (
+          <button type="button" class="key" onClick={() => void act(correctedBy, undefined)}>
+            Bring it back
+          </button>
+        )
+      )}
+    </div>
+  )
+}
+
+const line = ({ what, typed }: FactInWords) => `${what}: ${typed}`
+
+function withdrawal({ reason, corrects }: EventOf<'correction'>, entryId: string): string {
+  if (reason === UNDONE || reason === REDONE) return reason
+  return corrects === entryId ? 'withdrawn' : 'a correction taken back'
+}
+
+/** A correction with a reason that someone gave. */
+const isOwn = ({ reason }: EventOf<'correction'>) => reason !== undefined && reason !== UNDONE && reason !== REDONE
