@@ -19,22 +19,31 @@ export function settingsOf(
   { chargeResponse }: Pick<DeviceCalibration, 'chargeResponse'>,
 ): Result<readonly Setting[], Problem> {
   const settings: Setting[] = []
-  for (const { readings: read, added_kg } of sets) {
-    const weather = (warmer: Partial<typeof WEATHER_STEPS_K>) =>
-      conditions(
-        read.outdoor_K + (warmer.outdoor ?? 0),
-        read.returnAir_K + (warmer.returnAir ?? 0),
-        read.returnWetBulb_K + (warmer.returnWetBulb ?? 0),
-      )
-    const { outdoor, returnAir, returnWetBulb } = WEATHER_STEPS_K
-    const at = weather({})
-    const warmOutdoors = weather({ outdoor })
-    const warmReturn = weather({ returnAir })
-    const dryReturn = weather({ returnWetBulb })
-    for (const tried of [at, warmOutdoors, warmReturn, dryReturn]) if (!tried.ok) return tried
-    if (!(at.ok && warmOutdoors.ok && warmReturn.ok && dryReturn.ok)) continue
-    const off = { outdoor: warmOutdoors.value, returnAir: warmReturn.value, returnWetBulb: dryReturn.value }
-    settings.push({ read, at: at.value, off, added_kg: meanResponse(chargeResponse) * added_kg })
+  for (const { readings, added_kg } of sets) {
+    const at = weatherOf(readings)
+    if (!at.ok) return at
+    const outdoor = weatherOf(readings, 'outdoor')
+    if (!outdoor.ok) return outdoor
+    const returnAir = weatherOf(readings, 'returnAir')
+    if (!returnAir.ok) return returnAir
+    const returnWetBulb = weatherOf(readings, 'returnWetBulb')
+    if (!returnWetBulb.ok) return returnWetBulb
+    settings.push({
+      read: readings,
+      at: at.value,
+      off: { outdoor: outdoor.value, returnAir: returnAir.value, returnWetBulb: returnWetBulb.value },
+      added_kg: meanResponse(chargeResponse) * added_kg,
+    })
   }
   return ok(settings)
+}
+
+/** As read, or with one thermometer off by its step. */
+function weatherOf(read: ReadingSet, off?: keyof typeof WEATHER_STEPS_K): Result<Conditions, Problem> {
+  const moved = (air: keyof typeof WEATHER_STEPS_K) => (air === off ? WEATHER_STEPS_K[air] : 0)
+  return conditions(
+    read.outdoor_K + moved('outdoor'),
+    read.returnAir_K + moved('returnAir'),
+    read.returnWetBulb_K + moved('returnWetBulb'),
+  )
 }
