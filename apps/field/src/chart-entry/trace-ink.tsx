@@ -6,14 +6,13 @@ interface Props {
   readonly axes: Calibration | undefined
   readonly traced: Traced | undefined
   readonly kind: ChartKind
-  /** Of the drawing, by which its strokes are measured. */
-  readonly width: number
+  /** Pixels of the photo to one of the screen: strokes and letters are of the screen. */
+  readonly unit: number
   readonly aim: Spot | undefined
 }
 
 /** What is drawn over the photo: marks, taps, and the curves of the grid that they make, to be held against it. */
-export function TraceInk({ taps, axes, traced, kind, width, aim }: Props) {
-  const unit = width / 400
+export function TraceInk({ taps, axes, traced, kind, unit, aim }: Props) {
   return (
     <g class="trace-ink on-photo" stroke-width={unit * 1.5} font-size={unit * 14}>
       {axes &&
@@ -53,14 +52,15 @@ export function TraceInk({ taps, axes, traced, kind, width, aim }: Props) {
           </g>
         ),
       )}
-      {aim && (
-        <path
-          class="trace-aim"
-          d={`M${aim.x - 14 * unit} ${aim.y}H${aim.x - 3 * unit}M${aim.x + 3 * unit} ${aim.y}H${aim.x + 14 * unit}M${aim.x} ${aim.y - 14 * unit}V${aim.y - 3 * unit}M${aim.x} ${aim.y + 3 * unit}V${aim.y + 14 * unit}`}
-        />
-      )}
+      {aim && <path class="trace-aim" d={crosshair(aim, unit)} stroke-width={unit * 2.5} />}
     </g>
   )
+}
+
+/** Four arms that leave the very spot free. */
+function crosshair({ x, y }: Spot, unit: number): string {
+  const [near, far] = [3 * unit, 16 * unit]
+  return `M${x - far} ${y}H${x - near}M${x + near} ${y}H${x + far}M${x} ${y - far}V${y - near}M${x} ${y + near}V${y + far}`
 }
 
 interface GridCurve {

@@ -19,6 +19,16 @@ export function TraceSurface({ photo, taps, axes, curves, kind, place }: Props) 
   const source = useSignal<string | undefined>(undefined)
   const aim = useSignal<Spot | undefined>(undefined)
   const surface = useRef<SVGSVGElement>(null)
+  const frame = useRef<HTMLDivElement>(null)
+  const shownWidth = useSignal(PHONE_WIDTH)
+  useEffect(() => {
+    if (!frame.current) return
+    const room = new ResizeObserver(([entry]) => {
+      shownWidth.value = entry?.contentRect.width || PHONE_WIDTH
+    })
+    room.observe(frame.current)
+    return () => room.disconnect()
+  }, [])
   useEffect(() => {
     const address = URL.createObjectURL(photo)
     source.value = address
@@ -28,8 +38,9 @@ export function TraceSurface({ photo, taps, axes, curves, kind, place }: Props) 
     })
     return () => URL.revokeObjectURL(address)
   }, [photo])
-  if (!size.value || !source.value) return <div class="trace-surface" aria-busy="true" />
+  if (!size.value || !source.value) return <div ref={frame} class="trace-surface" aria-busy="true" />
   const { width, height } = size.value
+  const unit = width / shownWidth.value
 
   const spotOf = ({ clientX, clientY }: PointerEvent): Spot => {
     const box = surface.current!.getBoundingClientRect()
@@ -47,6 +58,7 @@ export function TraceSurface({ photo, taps, axes, curves, kind, place }: Props) 
   }
   return (
     <div
+      ref={frame}
       class="trace-surface"
       role="application"
       aria-label="Photo of the chart. Arrow keys move the mark, with Shift in large steps; Enter sets it."
@@ -78,7 +90,7 @@ export function TraceSurface({ photo, taps, axes, curves, kind, place }: Props) 
         }}
       >
         <image href={source.value} width={width} height={height} />
-        <TraceInk taps={taps} axes={axes} traced={curves} kind={kind} width={width} aim={aim.value} />
+        <TraceInk taps={taps} axes={axes} traced={curves} kind={kind} unit={unit} aim={aim.value} />
       </svg>
       {aim.value && (
         <svg
@@ -88,13 +100,15 @@ export function TraceSurface({ photo, taps, axes, curves, kind, place }: Props) 
           aria-hidden="true"
         >
           <image href={source.value} width={width} height={height} />
-          <TraceInk taps={taps} axes={axes} traced={undefined} kind={kind} width={width / LOUPE} aim={aim.value} />
+          <TraceInk taps={taps} axes={axes} traced={undefined} kind={kind} unit={unit / LOUPE} aim={aim.value} />
         </svg>
       )}
     </div>
   )
 }
 
+/** Until it is known how wide the photo is shown. */
+const PHONE_WIDTH = 358
 /** How many times larger the loupe shows the photo. */
 const LOUPE = 4
 /** Share of the width of the photo that the loupe takes on the screen. */

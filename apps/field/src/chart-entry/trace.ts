@@ -38,7 +38,7 @@ export interface Curve {
 }
 
 /** The tapped curves, by their values from low to high. */
-export function curvesOf(taps: readonly Tap[], axes: Calibration): readonly Curve[] {
+function curvesOf(taps: readonly Tap[], axes: Calibration): readonly Curve[] {
   const tapped = taps.filter(({ on }) => on === 'curve')
   const values = [...new Set(tapped.map(({ value }) => value))].sort((a, b) => a - b)
   return values.map((value) => ({

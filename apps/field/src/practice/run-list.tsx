@@ -23,7 +23,7 @@ export function RunList({ runs, store, preferences }: Props) {
     <>
       <header class="bar">
         <a class="key" href={START_ADDRESS}>
-          All visits
+          All systems
         </a>
         <DeviceSwitches preferences={preferences} />
       </header>
