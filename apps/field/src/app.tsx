@@ -48,8 +48,9 @@ export function App({ route: { value: route }, session, archive, preferences, de
 
   if (route.kind === 'start')
     return <StartScreen session={session} archive={archive} preferences={preferences} device={device} />
-  if (route.kind === 'practice') return <PracticePlace id={route.id} preferences={preferences} />
   if (isCutOff.value) return <CutOff />
+  if (route.kind === 'practice')
+    return <PracticePlace id={route.id} preferences={preferences} Visit={screens.value.VisitScreen} />
   const [{ value: visits }, { value: systems }] = [session.visits, session.systems]
   const { VisitScreen, SystemScreen, NewSystemScreen } = screens.value
   const shown = { session, preferences }

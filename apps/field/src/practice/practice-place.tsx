@@ -1,12 +1,15 @@
 import { useSignal } from '@preact/signals'
 import type { ComponentType } from 'preact'
 import { useEffect } from 'preact/hooks'
+import type { VisitScreen } from '../screens/visit-screen.tsx'
 import type { Preferences } from '../session/preference.ts'
 
 export interface PracticeProps {
   /** The run that is worked on; without one, all runs. */
   readonly id: string | undefined
   readonly preferences: Preferences
+  /** The visit page, which the app has loaded for real visits. */
+  readonly Visit: typeof VisitScreen | undefined
 }
 
 /** The place of the practice bench; what it needs is loaded when one goes there. */

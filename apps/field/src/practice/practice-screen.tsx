@@ -12,7 +12,7 @@ import { RunList } from './run-list.tsx'
 const opening = practiceStore()
 
 /** All runs, or one of them, marked as what they are: exercises with no system behind. */
-export function PracticeScreen({ id, preferences }: PracticeProps) {
+export function PracticeScreen({ id, preferences, Visit }: PracticeProps) {
   const store = useSignal<PracticeStore | undefined>(undefined)
   const runs = useSignal<readonly Run[]>([])
   useEffect(() => {
@@ -32,12 +32,12 @@ export function PracticeScreen({ id, preferences }: PracticeProps) {
     heading?.focus({ preventScroll: true })
     document.title = heading ? `${heading.textContent} · Chargewright` : 'Chargewright'
   }, [id, store.value])
-  if (!store.value) return <main class="start" aria-busy="true" />
+  if (!store.value || !Visit) return <main class="start" aria-busy="true" />
   const run = runs.value.find((each) => each.id === id)
   return (
     <div class="practice">
       <PracticeMark run={run} />
-      {run && <PracticeVisit key={run.id} run={run} store={store.value} preferences={preferences} />}
+      {run && <PracticeVisit key={run.id} run={run} store={store.value} preferences={preferences} Visit={Visit} />}
       {!run && id === undefined && <RunList runs={runs.value} store={store.value} preferences={preferences} />}
       {!run && id !== undefined && (
         <main class="start">

@@ -4,7 +4,7 @@ import type { Fact } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import { reveal } from '../parts/reveal.ts'
-import { VisitScreen } from '../screens/visit-screen.tsx'
+import type { VisitScreen } from '../screens/visit-screen.tsx'
 import type { Preferences } from '../session/preference.ts'
 import { createSession, type Session } from '../session/session.ts'
 import { useEngine } from '../worker/engine-context.ts'
@@ -19,10 +19,11 @@ interface Props {
   readonly run: Run
   readonly store: PracticeStore
   readonly preferences: Preferences
+  readonly Visit: typeof VisitScreen
 }
 
 /** The visit page over the bench: the same page, with the bench where the tools and the system are on a roof. */
-export function PracticeVisit({ run, store, preferences }: Props) {
+export function PracticeVisit({ run, store, preferences, Visit }: Props) {
   const units = preferences.units.value
   const engine = useEngine()
   const [session] = useState<Session>(() =>
@@ -65,7 +66,7 @@ export function PracticeVisit({ run, store, preferences }: Props) {
     reveal('finding')
   }
   return (
-    <VisitScreen
+    <Visit
       stored={stored}
       session={session}
       preferences={preferences}
