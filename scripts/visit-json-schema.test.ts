@@ -17,6 +17,7 @@ test('[property] every kind of event and no other is in the schema, each closed 
     'observation',
     'refrigerant-moved',
     'cylinder-weighed',
+    'weighing-gear',
     'adjustment',
     'wait',
     'vacuum-test',

@@ -88,10 +88,23 @@ test('[property] pressure test, vacuum, cylinder and weigh-in, offline and resta
   await page.locator('.system summary', { hasText: 'Nameplate' }).click()
   await enter(page, 'system-nameplateCharge', '12 oz')
   await expect(word(page)).toHaveText('add')
-  await page.getByRole('button', { name: 'Enter what the scale showed' }).click()
+  const weighIn = await open(page, 'Weigh-in')
+  await expect(weighIn.locator('.verdict-sentence')).toHaveText('12.0 oz')
+  await expect(weighIn.locator('.procedure')).toContainText('go on when: High and low side stand at the same pressure')
+  await expect(weighIn.locator('.procedure')).toContainText('The capillary is blocked')
+  await weighIn.locator('summary', { hasText: 'Scale, hose' }).click()
+  await fill(
+    weighIn.locator('details.fold', { hasText: 'Scale, hose' }).locator('form'),
+    { 'Smallest step of the scale': '0.5 oz' },
+    'Enter the gear',
+  )
+  await expect(weighIn.locator('.verdict')).toContainText('too coarse')
+  await weighIn.getByRole('button', { name: 'Enter what the scale showed' }).click()
   await page.keyboard.type('12 oz')
   const move = page.locator('.acts form').first()
   await move.getByLabel('Cylinder', { exact: true }).fill('C4')
+  await move.getByLabel('The cylinder before').fill('20 lb')
+  await move.getByLabel('The cylinder after').fill('19.25 lb')
   await move.getByRole('button', { name: 'Enter in the log' }).click()
   await expect(logLines(page).first()).toContainText('12 oz, as liquid')
 
@@ -105,6 +118,7 @@ test('[property] pressure test, vacuum, cylinder and weigh-in, offline and resta
     'Evacuation:held',
     'Thevacuumheld:atmost34',
     'CylinderC4,newR-134a:addsup',
+    'Holds14.25±0.03lb',
     'Vacuumafterthevalvewasshut',
     'Testpressure“149psig”at“72°F”after“24h',
   ]) {

@@ -13,6 +13,7 @@ import { byWeight } from './methods/weight.ts'
 import type { Case, Ruling } from './ruling.ts'
 import { VERSION } from './version.ts'
 import type { Accessory } from './weigh-in/accessory-charge.ts'
+import { statedAccessories } from './weigh-in/stated-accessories.ts'
 
 const RULINGS: Readonly<Record<MethodId, (asked: Case) => Ruling>> = {
   superheat: bySuperheat,
@@ -25,12 +26,12 @@ const RULINGS: Readonly<Record<MethodId, (asked: Case) => Ruling>> = {
  * From a visit to its answer: which method the system allows, whether its conditions hold, what the readings say, and
  * whether another cause would explain them as well. The same visit always gets the same answer.
  *
- * @param accessories parts that were added to the system, which a charge by weight fills too
+ * @param added parts of the system beside those that the visit states, which a charge by weight fills too
  *
  * Never throws for anything a visit can contain: what cannot be read or derived comes back under `problems`, and the
  * finding is then *cannot tell* with the entry that would help.
  */
-export function assess(visit: Visit, accessories: readonly Accessory[] = []): Assessment {
+export function assess(visit: Visit, added: readonly Accessory[] = []): Assessment {
   const { refrigerant: name } = visit.system.facts
   if (name === undefined) {
     const missing = missingEntries([
@@ -52,10 +53,12 @@ export function assess(visit: Visit, accessories: readonly Accessory[] = []): As
   const method = chooseMethod(visit)
   if (!method.ok) return answer(visit, missingEntries(method.error), measures, problems)
 
+  const stated = statedAccessories(visit.system.facts)
+  const accessories = [...stated.accessories, ...added]
   const asked: Case = { visit, refrigerant: refrigerant.value, measures, accessories }
   const ruling = RULINGS[method.value.id](asked)
   return {
-    ...answer(visit, ruling.finding, measures, [...problems, ...(ruling.problems ?? [])]),
+    ...answer(visit, ruling.finding, measures, [...problems, ...stated.problems, ...(ruling.problems ?? [])]),
     method: method.value,
     conditions: ruling.conditions,
     lookAlikes: ruling.lookAlikes,

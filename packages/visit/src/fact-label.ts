@@ -14,6 +14,7 @@ const LABELS: Readonly<Record<Exclude<FactName, FigureId>, string>> = {
   accumulator: 'Accumulator',
   liquidLineTube: 'Liquid line, outside diameter in inches',
   makersChart: 'Maker’s chart',
+  accessories: 'Added parts',
 }
 
 /** What a fact of the system is called. */

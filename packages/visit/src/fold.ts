@@ -11,6 +11,7 @@ import { standing } from './standing.ts'
 import { FIGURE_IDS, figureKind } from './system.ts'
 import { beginVacuumTest, continueVacuumTest } from './vacuum-test.ts'
 import type { Origin, System, Visit } from './visit.ts'
+import { readGear } from './weighing-gear.ts'
 
 /**
  * The visit that the events make, in the order in which they stand. Entries that cannot be read are set aside with
@@ -28,6 +29,7 @@ export function fold({ id, events }: { readonly id: string; readonly events: rea
     adjustments: [],
     waits: [],
     begun: [],
+    gear: undefined,
     vacuumTests: [],
     pressureTests: [],
     problems: [...problems],
@@ -91,6 +93,9 @@ function take(fact: Fact, origin: Origin, draft: Draft): void {
     }
     case 'cylinder-weighed':
       takeCylinder(fact, origin, draft.cylinders, refuse)
+      return
+    case 'weighing-gear':
+      draft.gear = readGear(fact, origin, refuse)
       return
     case 'adjustment':
       draft.adjustments.push({ ...origin, what: fact.what })

@@ -58,3 +58,4 @@ export type {
   Wait,
 } from './visit.ts'
 export { checkVisitFile, readVisitFile, type VisitFile, VisitFileSchema } from './visit-file.ts'
+export type { Gear } from './weighing-gear.ts'

@@ -100,6 +100,18 @@ export const MakersChartSchema = v.variant('form', [
 
 export type MakersChart = v.InferOutput<typeof MakersChartSchema>
 
+/** A part that was added to the system and fills with refrigerant: a receiver, an accumulator, a heat exchanger. */
+const AccessorySchema = v.strictObject({
+  name: Typed,
+  volume: v.pipe(Typed, v.description('Inside, with its unit: 90 in³')),
+  liquidPercent: v.pipe(
+    v.number(),
+    v.minValue(0),
+    v.maxValue(100),
+    v.description('Share of the volume that stands full of liquid while the system runs'),
+  ),
+})
+
 /** A field of the description: absent where nothing is said, null where an earlier statement is taken back. */
 const stated = <Schema extends v.GenericSchema>(schema: Schema) => v.exactOptional(v.nullable(schema))
 
@@ -122,6 +134,7 @@ export const SystemStatementSchema = v.strictObject({
   /** Outside diameter of the liquid line as it is called, in inches: `3/8`, `1-1/8`. */
   liquidLineTube: stated(Typed),
   makersChart: stated(MakersChartSchema),
+  accessories: stated(v.pipe(v.array(AccessorySchema), v.maxLength(20))),
   ...figureEntries,
 })
 

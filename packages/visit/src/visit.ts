@@ -6,6 +6,7 @@ import type { PressureTest } from './pressure-test.ts'
 import type { ReadingId } from './reading-kind.ts'
 import type { FigureId, SystemFacts } from './system.ts'
 import type { VacuumTest } from './vacuum-test.ts'
+import type { Gear } from './weighing-gear.ts'
 
 /** A visit as its events make it. Derived anew from them every time; never stored. */
 export interface Visit {
@@ -24,6 +25,8 @@ export interface Visit {
   readonly waits: readonly Wait[]
   /** Waits that were begun; one that is over stands among the waits as well, as an entry of its own. */
   readonly begun: readonly BegunWait[]
+  /** As it was told last. */
+  readonly gear: Gear | undefined
   readonly vacuumTests: readonly VacuumTest[]
   readonly pressureTests: readonly PressureTest[]
   readonly log: readonly LogEntry[]

@@ -58,6 +58,16 @@ const statement = fc.record(
     sightGlass: fc.option(fc.boolean()),
     accumulator: fc.option(fc.boolean()),
     makersChart: fc.option(makersChart),
+    accessories: fc.option(
+      fc.array(
+        fc.record({
+          name: text(50),
+          volume: typedQuantity,
+          liquidPercent: fc.double({ min: 0, max: 100, noNaN: true }),
+        }),
+        { maxLength: 3 },
+      ),
+    ),
     ...(Object.fromEntries(FIGURE_IDS.map((id) => [id, fc.option(typedQuantity)])) as object),
   },
   { requiredKeys: [] },
@@ -95,6 +105,17 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
       instrument,
     },
     { requiredKeys: ['kind', 'direction', 'mass', 'phase', 'port', 'compressor'] },
+  ),
+  fc.record(
+    {
+      kind: fc.constant('weighing-gear' as const),
+      scaleStep: typedQuantity,
+      hoseLength: typedQuantity,
+      hoseInside: typedQuantity,
+      cylinderTemperature: typedQuantity,
+      graduatedFor: typedQuantity,
+    },
+    { requiredKeys: ['kind'] },
   ),
   fc.record({ kind: fc.constant('adjustment' as const), what: text(300) }),
   fc.record(

@@ -1,8 +1,8 @@
+import type { WeighingGear } from '@chargewright/charging'
 import { fail, ok, type Problem, parse, type Quantity, quantity, type Result } from '@chargewright/quantity'
 import { missing, unreadable } from '../failure.ts'
 import { ifGiven, readFlags } from '../read-flags.ts'
 import { PLAIN, typedReading } from '../typed-reading.ts'
-import type { WeighingGear } from './weighing.ts'
 
 /** With what a charge is measured out, as typed. */
 export interface GearFlags {

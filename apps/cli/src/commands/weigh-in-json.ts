@@ -1,14 +1,12 @@
-import type { ProcedureStep } from '@chargewright/charging'
+import type { MeasuredOut, ProcedureStep, VisitWeighIn } from '@chargewright/charging'
 import { render, type UnitPreference } from '@chargewright/quantity'
 import { evidenceJson } from '../evidence-json.ts'
 import { problemJson } from '../problem-json.ts'
 import { cautionJson, inSi, optional } from '../quantity-json.ts'
-import type { WeighInAnswer } from './weigh-in.ts'
-import type { Weighing } from './weighing.ts'
 
 /** The charge with its parts, what is still to go in, and the sequence. */
-export function weighInJson(answer: WeighInAnswer, units: UnitPreference): object {
-  const { charge, toGoIn, weighing, procedure, assessment, stillCharged } = answer
+export function weighInJson(answer: VisitWeighIn, units: UnitPreference): object {
+  const { charge, toGoIn, measured, procedure, assessment, stillCharged } = answer
   const text = (statement: Parameters<typeof render>[0]) => render(statement, units)
   const step = ({ id, act, wait, goOnWhen, stops, source }: ProcedureStep) => ({
     id,
@@ -32,7 +30,7 @@ export function weighInJson(answer: WeighInAnswer, units: UnitPreference): objec
     ...inSi('charge', charge.quantity),
     ...inSi('tolerance', charge.tolerance.quantity),
     ...(toGoIn ? inSi('to_go_in', toGoIn) : {}),
-    ...optional('weighing', weighing && weighingJson(weighing, units)),
+    ...optional('weighing', measured && weighingJson(measured, units)),
     still_charged: stillCharged,
     sentence: text(assessment.finding.sentence),
     evidence: evidenceJson(charge.evidence, units),
@@ -43,7 +41,7 @@ export function weighInJson(answer: WeighInAnswer, units: UnitPreference): objec
 }
 
 /** What scale, hose and charging cylinder make of the charge. */
-function weighingJson({ byScale, inHose, fall, graduation }: Weighing, units: UnitPreference): object {
+function weighingJson({ byScale, inHose, fall, graduation }: MeasuredOut, units: UnitPreference): object {
   const parts = [byScale, inHose, fall, graduation].filter((part) => part !== undefined)
   return {
     ...inSi('by_scale', byScale.quantity),

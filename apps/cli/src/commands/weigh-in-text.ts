@@ -1,13 +1,12 @@
-import { FINDINGS, type ProcedureStep } from '@chargewright/charging'
+import { FINDINGS, type ProcedureStep, type VisitWeighIn } from '@chargewright/charging'
 import { describeProblem, format, type Measure, render, type UnitPreference } from '@chargewright/quantity'
 import { evidenceWriter } from '../text/evidence-writer.ts'
 import { page, section, spread } from '../text/page.ts'
 import { wrap } from '../text/wrap.ts'
-import type { WeighInAnswer } from './weigh-in.ts'
 
 /** How much goes in and why so much, then the sequence with its waits and stops. */
-export function weighInText(answer: WeighInAnswer, units: UnitPreference, width: number): string {
-  const { charge, toGoIn, weighing, procedure, assessment, stillCharged } = answer
+export function weighInText(answer: VisitWeighIn, units: UnitPreference, width: number): string {
+  const { charge, toGoIn, measured, procedure, assessment, stillCharged } = answer
   const writer = evidenceWriter(units, width)
   const words = (statement: Parameters<typeof render>[0]) => render(statement, units)
   const under = (mark: string, text: string) => wrap(text, width, `     ${mark} `)
@@ -35,7 +34,7 @@ export function weighInText(answer: WeighInAnswer, units: UnitPreference, width:
     section('How much', writer.tree(charge.evidence, 2)),
     section(
       'Measured out',
-      Object.values(weighing ?? {}).flatMap(({ evidence }: Measure) => writer.tree(evidence, 2)),
+      Object.values(measured ?? {}).flatMap(({ evidence }: Measure) => writer.tree(evidence, 2)),
     ),
     section('Sequence', procedure.flatMap(step)),
     section(

@@ -66,7 +66,7 @@ test('[oracle] accessories hold what their volume and share of liquid say, and s
 
 describe('what it is measured out with', () => {
   const SMALL = { refrigerant: 'R-134a', meteringDevice: 'capillary', nameplateCharge: '12 oz' }
-  const measured = (flags: object) => found(weighInByFlags({ ...SMALL, ...flags })).weighing!
+  const measured = (flags: object) => found(weighInByFlags({ ...SMALL, ...flags })).measured!
 
   test('[property] the scale is shown with its uncertainty, and a coarse one is called that', () => {
     expect(weighInText(found(weighInByFlags(SMALL)), INCH_POUND, 80)).toMatch(/12\.\d+ ± 0\.\d+ oz by a scale/)
@@ -88,7 +88,7 @@ describe('what it is measured out with', () => {
   test('[property] a hose is filled before the scale is set to zero, and what it holds is told in both forms', () => {
     const answer = found(weighInByFlags({ ...SMALL, hose: '60 in, 0.2 in' }))
     const held = Math.PI * 0.1 ** 2 * 60 * IN3 * densities('R-134a', fahrenheit(70)).liquid
-    expect(answer.weighing!.inHose!.quantity.si).toBeCloseTo(held, 9)
+    expect(answer.measured!.inHose!.quantity.si).toBeCloseTo(held, 9)
     expect(weighInText(answer, INCH_POUND, 200)).toContain('Fill the hose before the scale is set to zero')
     expect(weighInJson(answer, METRIC)).toMatchObject({ weighing: { in_hose_kg: expect.any(Number) } })
   })

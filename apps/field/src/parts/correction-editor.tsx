@@ -52,6 +52,7 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
     case 'note':
       return <WordsForm {...words('Note', fact.text)} keep={(text) => correct({ ...fact, text })} />
     case 'cylinder-weighed':
+    case 'weighing-gear':
     case 'vacuum-test':
     case 'vacuum-reading':
     case 'vacuum-log':

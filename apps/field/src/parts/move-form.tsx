@@ -1,4 +1,5 @@
 import type { Assessment } from '@chargewright/charging'
+import { bookUnits } from '@chargewright/ledger'
 import { describeProblem, fail, ok, type Problem, type Result, type UnitPreference } from '@chargewright/quantity'
 import type { FactOf } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
@@ -34,6 +35,14 @@ const PARTS = {
 } as const
 type Part = keyof typeof PARTS
 
+/** Gross weights, for a cylinder of which a book is kept. */
+const WEIGHTS = {
+  cylinderBefore: { label: 'The cylinder before', accepts: ['mass'], example: 'on the scale, if it was weighed' },
+  cylinderAfter: { label: 'The cylinder after', accepts: ['mass'], example: 'on the scale, if it was weighed' },
+  hoses: { label: 'Kept by the hoses', accepts: ['mass'], example: 'if it was recovered or lost: 0.5 oz or 15 g' },
+} as const
+type Weight = keyof typeof WEIGHTS
+
 /** Refrigerant that went in or out, weighed. */
 export function MoveForm({ massId, initial, beside, units, keep }: Props) {
   const id = useId()
@@ -58,6 +67,14 @@ export function MoveForm({ massId, initial, beside, units, keep }: Props) {
     trouble.value = kept.ok ? undefined : notKeptInWords(kept.error)
     if (kept.ok) move.value = initial
   }
+  const weight = (name: Weight) => ({
+    ...WEIGHTS[name],
+    id: `${id}-${name}`,
+    units: bookUnits(units),
+    before: initial[name],
+    text: move.value[name] ?? '',
+    type: (text: string) => set({ [name]: text }),
+  })
   const choices = (part: Part) => (
     <Choices<string>
       label={PARTS[part].label}
@@ -99,6 +116,13 @@ export function MoveForm({ massId, initial, beside, units, keep }: Props) {
         value={move.value.cylinder ?? ''}
         onInput={(event) => set({ cylinder: event.currentTarget.value })}
       />
+      {move.value.cylinder !== undefined && move.value.cylinder.trim() !== '' && (
+        <>
+          <EntryBlank {...weight('cylinderBefore')} />
+          <EntryBlank {...weight('cylinderAfter')} />
+          <EntryBlank {...weight('hoses')} />
+        </>
+      )}
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="submit" class="act">
         Enter in the log
@@ -109,7 +133,8 @@ export function MoveForm({ massId, initial, beside, units, keep }: Props) {
 
 /** The move as an entry, or the first part that is missing or cannot be read. */
 function wholeMove(typed: Partial<Move>, units: UnitPreference): Result<Move, Problem> {
-  const { direction, phase, port, compressor, mass = '', cylinder = '', ...rest } = typed
+  const { direction, phase, port, compressor, mass = '', cylinder = '', ...others } = typed
+  const { cylinderBefore, cylinderAfter, hoses, ...rest } = others
   if (!direction) return fail(missing('direction'))
   if (!phase) return fail(missing('phase'))
   if (!port) return fail(missing('port'))
@@ -117,7 +142,14 @@ function wholeMove(typed: Partial<Move>, units: UnitPreference): Result<Move, Pr
   const weighed = understand(mass, MASS, units)
   if (!weighed.ok) return weighed
   const marked = cylinder.trim() === '' ? {} : { cylinder: cylinder.trim() }
-  const parts = { direction, mass: weighed.value.text, phase, port, compressor, ...marked }
+  const weights: Partial<Record<Weight, string>> = {}
+  for (const [name, text = ''] of Object.entries({ cylinderBefore, cylinderAfter, hoses }) as [Weight, string?][]) {
+    if (text.trim() === '') continue
+    const read = understand(text, WEIGHTS[name], bookUnits(units))
+    if (!read.ok) return read
+    weights[name] = read.value.text
+  }
+  const parts = { direction, mass: weighed.value.text, phase, port, compressor, ...marked, ...weights }
   return ok({ ...rest, kind: 'refrigerant-moved', ...parts })
 }
 

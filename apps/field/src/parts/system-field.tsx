@@ -58,6 +58,8 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
     }
     case 'makersChart':
       return <ChartEntryPlace id={id} chart={facts.makersChart} remark={remark} state={state} />
+    case 'accessories':
+      return <p class="hint">Added parts are changed in the step “Weigh-in”.</p>
     default: {
       const { accepts, example } = figureKind(name)
       const read = understand(example, { label, accepts }, units)

@@ -38,6 +38,8 @@ export function factInWords(fact: Fact): FactInWords {
         what: 'Cylinder on the scale',
         typed: `${fact.cylinder}: ${fact.gross}, tare ${fact.tare}, water capacity ${fact.waterCapacity}, ${HOLDS[fact.holds]} ${fact.refrigerant}, ${REFILLABLE[fact.refillable ? 'yes' : 'no']}`,
       }
+    case 'weighing-gear':
+      return { what: 'Weighing gear', typed: gearInWords(fact) }
     case 'vacuum-test':
       return { what: 'Vacuum shut off', typed: vacuumTestInWords(fact) }
     case 'vacuum-reading':
@@ -84,6 +86,18 @@ function moveInWords(fact: FactOf<'refrigerant-moved'>): string {
   return parts.join(', ')
 }
 
+function gearInWords(gear: FactOf<'weighing-gear'>): string {
+  const { scaleStep, hoseLength, hoseInside, cylinderTemperature, graduatedFor } = gear
+  const parts = [
+    scaleStep && `scale in steps of ${scaleStep}`,
+    hoseLength && `hose ${hoseLength} long`,
+    hoseInside && `${hoseInside} inside`,
+    cylinderTemperature && `charging cylinder at ${cylinderTemperature}`,
+    graduatedFor && `graduated for ${graduatedFor}`,
+  ]
+  return parts.filter((part) => part !== undefined).join(', ')
+}
+
 function vacuumTestInWords({ criterion, start, limit, hold }: FactOf<'vacuum-test'>): string {
   const own = criterion === 'maker' ? `: ${start ?? '–'}, at most ${limit ?? '–'} in ${hold ?? '–'}` : ''
   return `held against ${CRITERIA[criterion]}${own}`
@@ -100,8 +114,14 @@ function statementInWords(name: FactName, facts: SystemStatement): string {
   const stated = facts[name]
   if (stated === null || stated === undefined) return 'taken back'
   if (typeof stated === 'boolean') return stated ? 'yes' : 'no'
+  if (Array.isArray(stated)) return partsInWords(stated)
   if (typeof stated === 'object') return `${stated.indoor} chart in ${stated.unit}`
   if (name === 'meteringDevice') return METERING_DEVICES[stated as keyof typeof METERING_DEVICES]
   if (name === 'application') return APPLICATIONS[stated as keyof typeof APPLICATIONS]
   return stated
+}
+
+function partsInWords(parts: NonNullable<SystemStatement['accessories']>): string {
+  if (parts.length === 0) return 'none'
+  return parts.map(({ name, volume, liquidPercent }) => `${name} ${volume}, ${liquidPercent} % liquid`).join('; ')
 }

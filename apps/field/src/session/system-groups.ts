@@ -35,6 +35,7 @@ export const SYSTEM_GROUPS: readonly { readonly title: string; readonly facts: r
       'lineChargePerLength',
       'oldDrierVolume',
       'newDrierVolume',
+      'accessories',
     ],
   },
   {

@@ -25,6 +25,12 @@ export function BeforeCharging(step: StepProps) {
         load={async () => (await import('./cylinder-step.tsx')).CylinderStep}
         step={step}
       />
+      <StepPlace
+        title="Weigh-in"
+        state={step.visit.system.figures.nameplateCharge ? 'nameplate charge known' : 'nameplate charge missing'}
+        load={async () => (await import('./weigh-in-step.tsx')).WeighInStep}
+        step={step}
+      />
     </section>
   )
 }

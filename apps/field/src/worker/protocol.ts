@@ -1,4 +1,4 @@
-import type { Assessment } from '@chargewright/charging'
+import type { Assessment, VisitWeighIn } from '@chargewright/charging'
 import type { BenchRequest } from '@chargewright/cycle'
 import type { BookBalance } from '@chargewright/ledger'
 import type { Picture } from '@chargewright/picture'
@@ -28,6 +28,8 @@ export interface Tasks {
   readonly tightness: (visit: VisitEvents, units: UnitPreference, size: 'phone' | 'desk') => Tightness
   /** What the cylinders of the visit hold, and what still fits into them. */
   readonly cylinders: (visit: VisitEvents) => CylinderAnswer
+  /** What to weigh in, and how, step by step; else what is missing for it. */
+  readonly weighIn: (visit: VisitEvents) => Result<VisitWeighIn, readonly Problem[]>
   /** Designations of all refrigerants that can be computed. */
   readonly refrigerants: () => readonly string[]
 }

@@ -17,6 +17,7 @@ import { cylindersOf } from './cylinders-of.ts'
 import type { Assessed, Tasks, VisitEvents } from './protocol.ts'
 import { systemHistory } from './system-history.ts'
 import { tightnessOf } from './tightness-of.ts'
+import { weighInOf } from './weigh-in-of.ts'
 
 const DRAWINGS = [chargingChart, subcoolingChart, stepsChart, convergenceChart, plateOfVisit] as const
 
@@ -38,6 +39,7 @@ export const TASKS: Tasks = {
   practise: practised,
   tightness: tightnessOf,
   cylinders: cylindersOf,
+  weighIn: weighInOf,
   refrigerants: refrigerantNames,
 }
 

@@ -8,6 +8,7 @@ export { type FloodedCondenser, floodedFraction, floodingCharge } from './floodi
 export { HABITUAL_HOLD_UP, hoseHoldUp } from './hose-hold-up.ts'
 export { intoSystem } from './into-system.ts'
 export { type Line, lineCharge } from './line-charge.ts'
+export { type MeasuredOut, measuredOut, type WeighingGear } from './measured-out.ts'
 export { type ProcedureStep, type StepId, type StopCondition, type WeighIn, weighInProcedure } from './procedure.ts'
 export { weighInTotal } from './weigh-in-total.ts'
 export { PLAIN_SCALE, type Scale, weighedDifference } from './weighed-difference.ts'

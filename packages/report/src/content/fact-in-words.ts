@@ -19,6 +19,8 @@ export function factInWords(fact: Fact): string {
       return `Adjusted: ${fact.what}`
     case 'wait':
       return `${fact.ends === undefined ? 'Waited' : 'Began to wait'} “${fact.duration}” ${fact.purpose === 'settle' ? 'for the system to settle' : 'for the pressures to equalise'}`
+    case 'weighing-gear':
+      return `Weighing gear: ${[fact.scaleStep && `scale in steps of “${fact.scaleStep}”`, fact.hoseLength && `hose “${fact.hoseLength}” long`, fact.hoseInside && `“${fact.hoseInside}” inside`, fact.cylinderTemperature && `charging cylinder at “${fact.cylinderTemperature}”`, fact.graduatedFor && `graduated for “${fact.graduatedFor}”`].filter((part) => part !== undefined).join(', ')}`
     case 'vacuum-test':
       return `Shut off under vacuum, held against ${CRITERIA[fact.criterion]}`
     case 'vacuum-reading':

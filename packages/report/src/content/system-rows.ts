@@ -23,6 +23,10 @@ export function systemRows({ facts, figures }: System, preference: UnitPreferenc
     ...yesNo('Receiver', facts.receiver),
     ...yesNo('Sight glass', facts.sightGlass),
     ...yesNo('Accumulator', facts.accumulator),
+    ...(facts.accessories ?? []).map(({ name, volume, liquidPercent }) => ({
+      label: name,
+      value: `${volume}, ${liquidPercent} % of it liquid`,
+    })),
     ...named('Maker’s chart', facts.makersChart && `entered, over ${facts.makersChart.indoor.replace('-', ' ')}`),
     ...FIGURE_IDS.flatMap((id) => {
       const figure = figures[id]

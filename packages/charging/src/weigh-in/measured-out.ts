@@ -1,12 +1,4 @@
 import {
-  chargingCylinderMass,
-  hoseHoldUp,
-  liquidAt,
-  PLAIN_SCALE,
-  type Scale,
-  weighedDifference,
-} from '@chargewright/charging'
-import {
   COVERAGE,
   evidence,
   type Measure,
@@ -18,7 +10,10 @@ import {
   say,
 } from '@chargewright/quantity'
 import type { Refrigerant } from '@chargewright/refrigerant'
-import { readFlags } from '../read-flags.ts'
+import { chargingCylinderMass } from './charging-cylinder-mass.ts'
+import { liquidAt } from './contents.ts'
+import { hoseHoldUp } from './hose-hold-up.ts'
+import { PLAIN_SCALE, type Scale, weighedDifference } from './weighed-difference.ts'
 
 type Mass = Quantity<'mass'>
 type Temperature = Quantity<'temperature'>
@@ -34,7 +29,7 @@ export interface WeighingGear {
 }
 
 /** What scale, hose and charging cylinder make of the charge that is to go in. */
-export interface Weighing {
+export interface MeasuredOut {
   /** The charge as the scale knows it. */
   readonly byScale: Measure<Mass>
   /** What the hose holds. */
@@ -45,20 +40,31 @@ export interface Weighing {
   readonly graduation?: Measure<Mass>
 }
 
-/** @param tolerance how far off the charge may be */
-export function weighing(
+/**
+ * What the gear makes of a charge.
+ *
+ * @param tolerance how far off the charge may be
+ * @returns what could be reckoned of it; else the first problem with a size or a temperature
+ */
+export function measuredOut(
   refrigerant: Refrigerant,
   toGoIn: Mass,
   tolerance: Mass,
   { scaleStep, hose, cylinder, graduatedFor }: WeighingGear,
-): Result<Weighing, readonly Problem[]> {
-  const scale = scaleStep ? { ...PLAIN_SCALE, resolution_kg: scaleStep.si } : PLAIN_SCALE
+): Result<MeasuredOut, Problem> {
+  const weighed = byScale(toGoIn, tolerance, scaleStep ? { ...PLAIN_SCALE, resolution_kg: scaleStep.si } : PLAIN_SCALE)
+  if (!weighed.ok) return weighed
+  const held = hose && inHose(refrigerant, hose)
+  if (held && !held.ok) return held
   const fallen = cylinder && fall(refrigerant, toGoIn, cylinder)
-  return readFlags({
-    byScale: byScale(toGoIn, tolerance, scale),
-    inHose: hose && inHose(refrigerant, hose),
-    fall: fallen,
-    graduation: fallen?.ok && graduatedFor ? graduation(refrigerant, fallen.value.quantity, graduatedFor) : undefined,
+  if (fallen && !fallen.ok) return fallen
+  const read = fallen && graduatedFor && graduation(refrigerant, fallen.value.quantity, graduatedFor)
+  if (read && !read.ok) return read
+  return ok({
+    byScale: weighed.value,
+    ...(held && { inHose: held.value }),
+    ...(fallen && { fall: fallen.value }),
+    ...(read && { graduation: read.value }),
   })
 }
 

@@ -1,0 +1,33 @@
+import type { ProcedureStep } from '@chargewright/charging'
+import type { UnitPreference } from '@chargewright/quantity'
+import { inWords, quantityInWords } from '../session/in-words.ts'
+
+interface Props {
+  readonly steps: readonly ProcedureStep[]
+  readonly units: UnitPreference
+}
+
+/** A sequence in order: each act, how long to wait, when to go on and what stops it. */
+export function Procedure({ steps, units }: Props) {
+  if (steps.length === 0) return null
+  return (
+    <ol class="procedure" aria-label="The sequence">
+      {steps.map(({ id, act, wait, goOnWhen, stops }, i) => (
+        <li key={id}>
+          <b aria-hidden="true">{i + 1}.</b>
+          <div>
+            <p>{inWords(act, units)}</p>
+            {wait && <p class="hint">wait {quantityInWords(wait, units)}</p>}
+            {goOnWhen && <p class="hint">go on when: {inWords(goOnWhen, units)}</p>}
+            {stops.map(({ seen, after, means, instead }) => (
+              <p key={seen.template} class="doubt">
+                Stop if{after && ` after ${quantityInWords(after, units)}`}: {inWords(seen, units)}.{' '}
+                {inWords(means, units)}: {inWords(instead, units)}
+              </p>
+            ))}
+          </div>
+        </li>
+      ))}
+    </ol>
+  )
+}

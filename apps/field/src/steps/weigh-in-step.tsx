@@ -1,0 +1,69 @@
+import './steps.css'
+import { describeProblem } from '@chargewright/quantity'
+import { EvidenceTree } from '../parts/evidence-tree.tsx'
+import { MOVED_MASS, reveal } from '../parts/reveal.ts'
+import { inWords, quantityInWords } from '../session/in-words.ts'
+import { useAnswer } from '../worker/use-answer.ts'
+import { AddedParts } from './added-parts.tsx'
+import { GearForm } from './gear-form.tsx'
+import { Procedure } from './procedure.tsx'
+import { StepCautions } from './step-cautions.tsx'
+import type { StepProps } from './step-place.tsx'
+
+/** The charge by weight: how much and why so much, what the scale makes of it, and the sequence with its waits and stops. */
+export function WeighInStep({ visit, events, units, record, showEntry }: StepProps) {
+  const { answer } = useAnswer('weighIn', events)
+  const shown = { units, showEntry }
+  return (
+    <>
+      {answer && !answer.ok && (
+        <>
+          <p>Still missing:</p>
+          {answer.error.map((problem) => (
+            <p key={describeProblem(problem)} class="doubt">
+              {describeProblem(problem)}
+            </p>
+          ))}
+        </>
+      )}
+      {answer?.ok && (
+        <>
+          <StepCautions cautions={answer.value.assessment.cautions} units={units} />
+          <div class="verdict">
+            <p class="verdict-word" role="status">
+              <strong>{answer.value.toGoIn ? 'to go in' : 'by weight'}</strong>
+            </p>
+            <p class="verdict-sentence">
+              {answer.value.toGoIn
+                ? quantityInWords(answer.value.toGoIn, units)
+                : inWords(answer.value.assessment.finding.sentence, units)}
+            </p>
+            {answer.value.stillCharged && <p>This is for when it is empty: the sequence begins with that.</p>}
+            <EvidenceTree evidence={answer.value.charge.evidence} {...shown} />
+            {Object.values(answer.value.measured ?? {}).map(({ evidence }) => (
+              <EvidenceTree key={evidence.statement.template} evidence={evidence} {...shown} />
+            ))}
+          </div>
+          <Procedure steps={answer.value.procedure} units={units} />
+          {answer.value.toGoIn && (
+            <button type="button" class="act" onClick={() => reveal(MOVED_MASS)}>
+              Enter what the scale showed
+            </button>
+          )}
+        </>
+      )}
+      <details class="fold">
+        <summary>Parts that were added: receiver, accumulator, heat exchanger</summary>
+        <AddedParts
+          parts={visit.system.facts.accessories ?? []}
+          units={units}
+          state={(accessories) => record({ kind: 'system-described', facts: { accessories } })}
+        />
+      </details>
+      <details class="fold">
+        <summary>Scale, hose and charging cylinder</summary>
+        <GearForm log={visit.log} units={units} record={record} />
+      </details>
+    </>
+  )
+}
