@@ -1,11 +1,11 @@
 import { describeProblem, type Problem } from '@chargewright/quantity'
 import type { LogEntry } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
-import type { ComponentType } from 'preact'
 import { factInWords } from '../session/fact-in-words.ts'
 import type { LogOpenProps } from './log-open.tsx'
 import { logLineId } from './reveal.ts'
 import { timeInWords } from './time-in-words.ts'
+import { useLazy } from './use-lazy.ts'
 
 interface Props extends LogOpenProps {
   readonly problems: readonly Problem[]
@@ -15,15 +15,11 @@ interface Props extends LogOpenProps {
 export function LogLine({ entry, problems, units, correct }: Props) {
   const { at, position, entered, correctedBy } = entry
   const open = useSignal(false)
-  const Open = useSignal<ComponentType<LogOpenProps> | undefined>(undefined)
-  const unfold = async (isOpen: boolean) => {
-    open.value = isOpen
-    if (isOpen) Open.value = (await import('./log-open.tsx')).LogOpen
-  }
+  const Open = useLazy(open.value, async () => (await import('./log-open.tsx')).LogOpen)
   const { what, typed } = factInWords(entered)
   return (
     <li class="log-line">
-      <details onToggle={(event) => void unfold(event.currentTarget.open)}>
+      <details onToggle={(event) => (open.value = event.currentTarget.open)}>
         <summary id={logLineId(position)}>
           <span class="log-entry">
             <time dateTime={at}>{timeInWords(at)}</time>
@@ -33,7 +29,7 @@ export function LogLine({ entry, problems, units, correct }: Props) {
             {problems.length > 0 && <span class="doubt">{problems.map(describeProblem).join('; ')}</span>}
           </span>
         </summary>
-        {open.value && Open.value && <Open.value entry={entry} units={units} correct={correct} />}
+        {open.value && Open && <Open entry={entry} units={units} correct={correct} />}
       </details>
     </li>
   )

@@ -3,8 +3,8 @@ import { format, type UnitPreference } from '@chargewright/quantity'
 import { type Fact, lastChange, type Visit } from '@chargewright/visit'
 import type { Kept } from '../session/session.ts'
 import { latestEntry, waitClock } from '../session/wait-clock.ts'
-import { SettleClock } from './settle-clock.tsx'
 import { StepGuide } from './step-guide.tsx'
+import { useLazy } from './use-lazy.ts'
 
 interface Props {
   readonly visit: Visit
@@ -17,6 +17,7 @@ interface Props {
 /** What to do now, and the wait that goes on meanwhile. */
 export function WaitPlace({ visit, assessment, units, record }: Props) {
   const clock = record && waitClock(visit, lastChange(visit), assessment.conditions)
+  const Clock = useLazy(clock !== undefined, async () => (await import('./settle-clock.tsx')).SettleClock)
   const begin =
     record &&
     (({ purpose, duration }: NonNullable<Step['wait']>) => {
@@ -32,7 +33,7 @@ export function WaitPlace({ visit, assessment, units, record }: Props) {
         units={units}
         begin={clock ? undefined : begin}
       />
-      {clock && record && <SettleClock clock={clock} latest={latestEntry(visit)} units={units} record={record} />}
+      {clock && record && Clock && <Clock clock={clock} latest={latestEntry(visit)} units={units} record={record} />}
     </>
   )
 }
