@@ -25,6 +25,7 @@ import { openDatabase } from './store/database.ts'
 import { browserDrafts, memoryDrafts } from './store/drafts.ts'
 import { browserMarks, memoryMarks } from './store/export-marks.ts'
 import { memoryStore } from './store/memory-store.ts'
+import { speak } from './words/speak.ts'
 import { createEngine } from './worker/engine.ts'
 import { EngineContext } from './worker/engine-context.ts'
 import { openThread } from './worker/open-thread.ts'
@@ -38,7 +39,7 @@ const session = createSession({
   now,
   newId,
 })
-const shown = preferences(() => localStorage)
+const shown = preferences(() => localStorage, navigator.language)
 effect(() => {
   document.documentElement.dataset.theme = shown.theme.value
 })
@@ -52,7 +53,10 @@ const [drafts, archive] = await Promise.all([
     head: () => ({ id: newId(), at: now() }),
   }),
   session.refresh(),
+  // Drawn once its words are there; from then on they follow the choice.
+  speak(shown.language.value, document.documentElement),
 ])
+shown.language.subscribe((language) => void speak(language, document.documentElement))
 render(
   <EngineContext.Provider value={createEngine(openThread)}>
     <DraftsContext.Provider value={drafts}>

@@ -1,12 +1,15 @@
 import { type Preferences, THEMES, UNIT_SYSTEMS } from '../session/preference.ts'
+import { LANGUAGES } from '../words/speak.ts'
+import { t } from '../words/t.ts'
 
-/** How this device shows things: units and light, each turned over in one tap. */
+/** How this device shows things: units, light and language, each turned over in one tap. */
 export function DeviceSwitches({ preferences }: { readonly preferences: Preferences }) {
-  const { unitSystem, theme, turnUnits, turnTheme } = preferences
+  const { unitSystem, theme, language, turnUnits, turnTheme, turnLanguage } = preferences
   return (
-    <fieldset class="switches" aria-label="Show">
-      <Switch label="Units" states={labels} now={unitSystem.value} turn={turnUnits} />
-      <Switch label="Light" states={THEMES} now={theme.value} turn={turnTheme} />
+    <fieldset class="switches" aria-label={t('Show')}>
+      <Switch label={t('Units')} states={labels} now={unitSystem.value} turn={turnUnits} />
+      <Switch label={t('Light')} states={THEMES} now={theme.value} turn={turnTheme} />
+      <Switch label={t('Language')} states={LANGUAGES} now={language.value} turn={turnLanguage} />
     </fieldset>
   )
 }
@@ -23,10 +26,10 @@ interface SwitchProps<State extends string> {
 /** One key that names both states; the one that holds is written in ink. */
 function Switch<State extends string>({ label, states, now, turn }: SwitchProps<State>) {
   return (
-    <button type="button" class="switch" aria-label={`${label}: ${states[now]}. Turn over`} onClick={turn}>
+    <button type="button" class="switch" aria-label={t('{0}: {1}. Turn over', label, t(states[now]))} onClick={turn}>
       {(Object.entries<string>(states) as [State, string][]).map(([state, words]) => (
         <span key={state} data-now={state === now}>
-          {words}
+          {t(words)}
         </span>
       ))}
     </button>

@@ -1,8 +1,9 @@
-import { format, type Quantity, render, type Statement, type UnitPreference } from '@chargewright/quantity'
+import { format, type Quantity, render, type Statement, translated, type UnitPreference } from '@chargewright/quantity'
+import { t } from '../words/t.ts'
 
-/** A sentence in the reader's units, in which no line ends between a number, its ± and its unit. */
+/** A sentence in the reader's language and units, in which no line ends between a number, its ± and its unit. */
 export function inWords(statement: Statement, units: UnitPreference): string {
-  return render({ ...statement, values: statement.values.map((value) => unbroken(value, units)) }, units)
+  return unbroken(translated(statement, t), units)
 }
 
 /** A quantity in the reader's units, unbroken, with its uncertainty if asked. */
@@ -12,7 +13,10 @@ export function quantityInWords(quantity: Quantity, units: UnitPreference, showU
 
 const NO_BREAK = '\u00a0'
 
-function unbroken(value: Statement['values'][number], units: UnitPreference): string | number {
-  if (typeof value !== 'object') return value
-  return 'template' in value ? inWords(value, units) : quantityInWords(value, units, value.u !== undefined)
+function unbroken({ template, values }: Statement, units: UnitPreference): string {
+  const parts = values.map((value) => {
+    if (typeof value !== 'object') return value
+    return 'template' in value ? unbroken(value, units) : quantityInWords(value, units, value.u !== undefined)
+  })
+  return render({ template, values: parts }, units)
 }

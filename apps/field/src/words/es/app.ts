@@ -1,0 +1,1 @@
+export const APP = { 'en-GB': 'es' } as const
