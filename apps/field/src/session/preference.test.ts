@@ -13,9 +13,11 @@ describe('the preferences of a device', () => {
     expect(first.units.value).toBe(INCH_POUND)
     first.turnUnits()
     first.turnTheme()
+    first.turnLanguage()
     first.chooseUnit('mass', 'kg')
     first.setInstrument('voltmeter', { accuracy: '1 V' })
     const next = preferences(() => shelf)
+    expect(next.language.value).toBe('es')
     expect(next.units.value).toEqual({ ...METRIC, mass: 'kg' })
     expect(next.instruments.value).toEqual({ voltmeter: { accuracy: '1 V' } })
     next.turnUnits()
@@ -33,5 +35,14 @@ describe('the preferences of a device', () => {
     expect(refused.unitSystem.value).toBe('metric')
     const nonsense = preferences(() => ({ getItem: () => 'furlongs', setItem: () => {} }))
     expect(nonsense.unitSystem.value).toBe('inch-pound')
+  })
+
+  test.each([
+    ['es-MX', 'es'],
+    ['en-US', 'en'],
+    ['de', 'en'],
+  ])('[property] a device that speaks %s begins in %s', (spoken, language) => {
+    const shelf = { getItem: () => null, setItem: () => undefined }
+    expect(preferences(() => shelf, spoken).language.value).toBe(language)
   })
 })

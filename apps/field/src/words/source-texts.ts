@@ -22,7 +22,10 @@ export function sourceTexts(folder: string): readonly SourceTexts[] {
   return readdirSync(ROOT + folder, { recursive: true, encoding: 'utf8' })
     .map((name) => `${folder}/${name.replaceAll('\\', '/')}`)
     .filter((file) => /\.tsx?$/.test(file) && !NOT_SHOWN.test(file))
-    .map((file) => ({ file, ...textsOf(parseAst(readFileSync(ROOT + file, 'utf8'), { lang: 'tsx' })) }))
+    .map((file) => ({
+      file,
+      ...textsOf(parseAst(readFileSync(ROOT + file, 'utf8'), { lang: file.endsWith('x') ? 'tsx' : 'ts' })),
+    }))
 }
 
 const NOT_SHOWN = /\.d\.ts$|\.test\.tsx?$|store-contract\.ts$|\/node_modules\/|\/test\/|field\/src\/words\/es\//
@@ -66,6 +69,7 @@ function textsOf(program: unknown): Omit<SourceTexts, 'file'> {
         }
         break
       case 'BinaryExpression':
+      case 'TemplateLiteral':
       case 'Literal':
         found.written.push(...leaves(node))
         break
@@ -87,7 +91,7 @@ function leaves(node: Node): readonly string[] {
     case 'Literal':
       return typeof node.value === 'string' ? [node.value] : []
     case 'TemplateLiteral':
-      return [template(node)]
+      return templates(node)
     case 'BinaryExpression': {
       const [left, right] = [leaves(node.left as Node), leaves(node.right as Node)]
       return node.operator === '+' && left.length === 1 && right.length === 1 ? [left[0]! + right[0]!] : []
@@ -101,6 +105,16 @@ function leaves(node: Node): readonly string[] {
     default:
       return []
   }
+}
+
+/** A template with its places numbered, or, where each place can only be one of a few texts, all that it can become. */
+function templates(node: Node): readonly string[] {
+  const choices = (node.expressions as readonly Node[]).map(leaves)
+  if (choices.some((choice) => choice.length === 0)) return [template(node)]
+  return choices.reduce<readonly string[]>(
+    (texts, choice, place) => texts.flatMap((text) => choice.map((part) => text.replace(`{${place}}`, part))),
+    [template(node)],
+  )
 }
 
 function template(node: Node): string {

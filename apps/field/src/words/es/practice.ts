@@ -1,0 +1,56 @@
+/** The practice bench and its debrief. */
+export const PRACTICE = {
+  'added {0} as {1}': 'se agregó {0} como {1}',
+  'recovered {0}': 'se recuperó {0}',
+  'vented {0}': 'se liberó a la atmósfera {0}',
+  'turned the valve stem by {0}, clockwise counted up':
+    'se giró el vástago de la válvula {0}, contando a favor del reloj',
+  'opened the doors': 'se abrieron las puertas',
+  'set the indoor fan to {0} %': 'se puso el ventilador interior al {0} %',
+  'cleaned the indoor coil and its filter': 'se limpiaron el serpentín interior y su filtro',
+  'cleaned the condenser': 'se limpió el condensador',
+  'changed the filter-drier': 'se cambió el filtro secador',
+  'recovered all, evacuated, weighed in {0}': 'se recuperó todo, se hizo vacío, se cargó por peso {0}',
+  'recovered all, replaced the compressor and the drier, evacuated, weighed in {0}':
+    'se recuperó todo, se cambiaron el compresor y el filtro secador, se hizo vacío, se cargó por peso {0}',
+  'restarted it': 'se volvió a arrancar',
+  'The system had {0}; it held {1} where {2} is right.': 'El sistema tenía {0}; contenía {1} y lo correcto es {2}.',
+  'The fault is still there.': 'La falla sigue allí.',
+  'It now holds {0}: it is at the right charge.': 'Ahora contiene {0}: tiene la carga correcta.',
+  'It now holds {0}: {1} {2} than is right.': 'Ahora contiene {0}: {1} {2} de lo correcto.',
+  more: 'más',
+  less: 'menos',
+  'The valve stem was right; it now stands {0} turns {1}.':
+    'El vástago de la válvula estaba bien; ahora está {0} vueltas {1}.',
+  in: 'hacia dentro',
+  out: 'hacia fuera',
+  '{0} of liquid went into the running low side: that breaks valves and washes out oil.':
+    'Entró {0} de líquido por el lado de baja en marcha: eso rompe válvulas y lava el aceite.',
+  'Liquid reached the compressor for {0}.': 'Llegó líquido al compresor durante {0}.',
+  '{0} was vented: that is forbidden and must be recovered.':
+    'Se liberó {0} a la atmósfera: está prohibido, hay que recuperarlo.',
+  'The recovery cylinder holds {0} more than 80 % of its volume.':
+    'El cilindro de recuperación contiene {0} más del 80 % de su volumen.',
+  'The high-pressure switch opened {0} times.': 'El presostato de alta abrió {0} veces.',
+  'indoor temperature': 'temperatura interior',
+  'mass to add': 'masa por agregar',
+  'fan speed': 'velocidad del ventilador',
+  'of rated airflow': 'del flujo de aire nominal',
+  'mass to weigh in': 'masa por cargar',
+  'mass to take out': 'masa por retirar',
+  'valve stem': 'vástago de la válvula',
+  'a system with a thermostatic valve': 'un sistema con válvula de expansión termostática',
+  'nothing after a debrief': 'nada después de la revisión final',
+  'Pressure after the drier': 'Presión después del filtro secador',
+  'Supply air': 'Aire de suministro',
+  'Air leaving the condenser': 'Aire que sale del condensador',
+  'nothing but, perhaps, its charge': 'nada, salvo quizá su carga',
+  'a dirty coil and filter indoors': 'un serpentín y un filtro interiores sucios',
+  'a condenser clogged with dirt': 'un condensador tapado de suciedad',
+  'a filter-drier that is nearly blocked': 'un filtro secador casi obstruido',
+  'air in the system': 'aire en el sistema',
+  'a compressor whose valves leak': 'un compresor cuyas válvulas tienen fuga',
+  'a valve stem that someone has turned': 'un vástago de válvula que alguien giró',
+  'a refrigerant that condenses in outdoor air; this one is above its critical temperature there':
+    'un refrigerante que condense con el aire exterior; este está allí por encima de su temperatura crítica',
+} as const

@@ -1,0 +1,80 @@
+import { FINDINGS, METHODS } from '@chargewright/charging'
+import { holdsPlaces } from '@chargewright/quantity'
+import {
+  APPLICATIONS,
+  FIGURE_IDS,
+  figureKind,
+  INSTRUMENT_IDS,
+  instrumentSort,
+  METERING_DEVICES,
+  OBSERVATION_IDS,
+  observationKind,
+  READING_IDS,
+  readingKind,
+  STATIONS,
+} from '@chargewright/visit'
+import { describe, expect, test } from 'vitest'
+import { GLOSSARY } from './es/glossary.ts'
+import { AREAS, SPANISH } from './es/spanish.ts'
+import { sourceTexts } from './source-texts.ts'
+
+const app = sourceTexts('apps/field/src')
+const all = [...sourceTexts('packages'), ...app]
+
+/** A text that begins a sentence shares the entry of the same text within one. */
+const inside = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
+const hasEntry = (text: string) => Object.hasOwn(SPANISH, text) || Object.hasOwn(SPANISH, inside(text))
+
+/** Signs, units, numbers and bare places for values read the same in every language. */
+const isWorded = (text: string) => /\p{L}{2}/u.test(text.replace(/\{\d+\}/g, ''))
+
+const tables = {
+  readings: READING_IDS.map(readingKind).flatMap(({ label, tells, howTo }) => [label, tells, howTo ?? '']),
+  stations: STATIONS.map(({ label }) => label),
+  observations: OBSERVATION_IDS.map(observationKind).flatMap(({ label, answers, tells }) => [
+    label,
+    tells,
+    ...Object.values(answers),
+  ]),
+  figures: FIGURE_IDS.map(figureKind).map(({ label }) => label),
+  instruments: INSTRUMENT_IDS.map(instrumentSort).map(({ label }) => label),
+  devices: Object.values(METERING_DEVICES),
+  applications: Object.values(APPLICATIONS),
+  methods: Object.values(METHODS),
+  findings: Object.values(FINDINGS),
+}
+
+describe('the Spanish catalogue', () => {
+  test('[property] has an entry for every statement of the packages and the app', () => {
+    const said = all.flatMap((source) => source.said)
+    expect(said.length).toBeGreaterThan(400)
+    expect(said.filter((text) => isWorded(text) && !hasEntry(text))).toEqual([])
+  })
+
+  test.each(Object.entries(tables))('[property] has an entry for every label of the %s', (_, labels) => {
+    expect(labels.length).toBeGreaterThan(2)
+    expect(labels.filter((text) => isWorded(text) && !hasEntry(text))).toEqual([])
+  })
+
+  test('[property] has no entry for a text that no source has any more', () => {
+    const alive = new Set(all.flatMap(({ said, told, written }) => [...said, ...told, ...written]))
+    const insides = new Set([...alive].map(inside))
+    expect(Object.keys(SPANISH).filter((text) => !alive.has(text) && !insides.has(text))).toEqual([])
+  })
+
+  test('[property] has the places for values of the English text in every entry', () => {
+    expect(Object.entries(SPANISH).filter(([english, spanish]) => !holdsPlaces(english, spanish))).toEqual([])
+  })
+
+  test('[property] says each text once, in one area', () => {
+    const texts = AREAS.flatMap((area) => Object.keys(area))
+    expect(texts.filter((text, i) => texts.indexOf(text) !== i)).toEqual([])
+  })
+
+  test.each(Object.entries(GLOSSARY))('[property] always says “%s” as “%s”', (english, spanish) => {
+    const word = new RegExp(`\\b${english}\\b`, 'i')
+    const entries = Object.entries(SPANISH).filter(([text]) => word.test(text))
+    expect(entries.length).toBeGreaterThan(1)
+    expect(entries.filter(([, text]) => !text.toLowerCase().includes(spanish))).toEqual([])
+  })
+})
