@@ -11,8 +11,6 @@ export const CAUTIONS = {
     'El {0} es inflamable: ventile, aleje las fuentes de ignición, use equipo apto para él y respete el límite de carga del recinto',
   "The safety class of {0} is not on file here: read the cylinder's label before opening anything":
     'La clase de seguridad del {0} no está registrada aquí: lea la etiqueta del cilindro antes de abrir nada',
-  'Up to {0} of {1} in a circuit whatever the room; above that the size of the room decides':
-    'Hasta {0} de {1} por circuito en cualquier recinto; por encima decide el tamaño del recinto',
   'Never liquid into a running low side: it slugs the compressor and washes out its oil':
     'Nunca cargue líquido por el lado de baja en marcha: causa golpes de líquido en el compresor y le lava el aceite',
   '{0} leaves its cylinder as liquid, or its composition shifts; throttle it to vapour before the port':
@@ -41,4 +39,8 @@ export const CAUTIONS = {
     'Nunca haga funcionar un compresor hermético en vacío ni pruebe allí su aislamiento: los devanados hacen arco',
   'Recover the refrigerant before pulling a vacuum: the pump would vent it':
     'Recupere el refrigerante antes de hacer vacío: la bomba lo liberaría a la atmósfera',
+  'Keep a superheat at all times: opened too far, it lets liquid into the compressor':
+    'Mantenga siempre un sobrecalentamiento: si se abre demasiado, deja entrar líquido al compresor',
+  'Up to {0} of {1} in a circuit whatever the room; above that the size of the room decides, above {2} it takes special measures, above {3} it belongs in no occupied space':
+    'Hasta {0} de {1} por circuito en cualquier recinto; por encima decide el tamaño del recinto, por encima de {2} exige medidas especiales, por encima de {3} no corresponde a ningún espacio ocupado',
 } as const

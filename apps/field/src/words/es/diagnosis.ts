@@ -46,7 +46,7 @@ export const DIAGNOSIS = {
     'la válvula alimenta muy poco, o algo antes de ella está restringido',
   'the valve feeds too much': 'la válvula alimenta demasiado',
   'a weak compressor, or an orifice too large': 'un compresor débil, o un orificio demasiado grande',
-  overcharged: 'sobrecargado',
+  overcharged: 'sobrecarga',
   'evaporating temperature': 'temperatura de evaporación',
   'dew point at the suction pressure': 'punto de rocío a la presión de succión',
   'suction line above that dew point': 'línea de succión sobre ese punto de rocío',
@@ -89,12 +89,12 @@ export const DIAGNOSIS = {
     'El condensador debe calentarse más para ceder su calor a menos aire: suben la presión de alta, la potencia y la temperatura de descarga, el aire sale más caliente, el subenfriamiento cambia poco.',
   'Look at the coil face, the fan and what stands before them; air leaves hotter than usual.':
     'Mire la cara del serpentín, el ventilador y lo que tengan delante; el aire sale más caliente de lo usual.',
-  'short of charge': 'falto de carga',
+  'short of charge': 'falta de carga',
   'Starves the evaporator, so its vapour leaves hotter, and leaves too little liquid in the condenser to cool below saturation: superheat up, subcooling and both pressures down. A thermostatic valve hides it until it is wide open.':
     'Deja corto al evaporador, así que su vapor sale más caliente, y deja muy poco líquido en el condensador para enfriarse bajo la saturación: sube el sobrecalentamiento, bajan el subenfriamiento y ambas presiones. Una válvula termostática lo oculta hasta que está totalmente abierta.',
   'A weighed step brings superheat down and subcooling up as predicted.':
     'Un paso pesado baja el sobrecalentamiento y sube el subenfriamiento como se predijo.',
-  'nothing wrong': 'nada mal',
+  'nothing wrong': 'ninguna falla',
   'Every reading is where a system of this nameplate has it in this weather, its charge within a few per cent.':
     'Cada lectura está donde la tiene un sistema de esta placa con este clima, con su carga dentro de unos pocos por ciento.',
   'The readings stay so a quarter of an hour later.': 'Las lecturas siguen así un cuarto de hora después.',
@@ -113,4 +113,7 @@ export const DIAGNOSIS = {
     'Bombea menos de lo que debe porque el gas se fuga hacia atrás: sube la presión de succión, bajan la presión de alta, la potencia y el sobrecalentamiento.',
   'The flow and power of its rating at these two pressures; suction pressure that will not pull down with the liquid line closed.':
     'El flujo y la potencia nominales a estas dos presiones; una presión de succión que no baja con la línea de líquido cerrada.',
+  'only one cause is known for such a system': 'se conoce una sola causa para un sistema así',
+  'were it {0}, {1} would be about {2}; it is {3}': 'si fuera {0}, {1} sería de unos {2}; es {3}',
+  '{0} explains the readings better than {1}': '{0} explica las lecturas mejor que {1}',
 } as const

@@ -183,4 +183,7 @@ export const FINDINGS = {
   'estimated by model': 'estimado por modelo',
   'estimated by model: twin sized from the nameplate': 'estimado por modelo: gemelo calculado a partir de la placa',
   hold: 'dejar',
+  'Turn the stem a quarter turn at a time and let it run {0}: a valve answers late':
+    'Gire el vástago un cuarto de vuelta por vez y déjelo funcionar {0}: una válvula responde tarde',
+  'Put the cap back on the stem and check it for leaks': 'Vuelva a tapar el vástago y revise que no tenga fugas',
 } as const
