@@ -13,7 +13,16 @@ export interface KillableBrowser {
 
 const EXECUTABLE = [process.env.CHROMIUM, '/usr/bin/chromium'].find((path) => path && existsSync(path))
 
+/** Opens it; a crowded machine may need a second try. */
 export async function openKillable(profile: string): Promise<KillableBrowser> {
+  try {
+    return await opened(profile)
+  } catch {
+    return opened(profile)
+  }
+}
+
+async function opened(profile: string): Promise<KillableBrowser> {
   const portFile = join(profile, 'DevToolsActivePort')
   await rm(portFile, { force: true })
   const args = ['--headless=new', '--no-sandbox', '--disable-gpu', '--no-first-run', '--disable-background-networking']
@@ -28,12 +37,17 @@ export async function openKillable(profile: string): Promise<KillableBrowser> {
     ],
     { detached: true, stdio: 'ignore' },
   )
-  const port = await portOf(portFile, child)
-  const browser = await chromium.connectOverCDP(`http://127.0.0.1:${port}`)
-  const [context] = browser.contexts()
-  return {
-    page: context!.pages()[0] ?? (await context!.newPage()),
-    kill: () => killed(child),
+  try {
+    const port = await portOf(portFile, child)
+    const browser = await chromium.connectOverCDP(`http://127.0.0.1:${port}`, { timeout: 15_000 })
+    const [context] = browser.contexts()
+    return {
+      page: context!.pages()[0] ?? (await context!.newPage()),
+      kill: () => killed(child),
+    }
+  } catch (error) {
+    await killed(child)
+    throw error
   }
 }
 

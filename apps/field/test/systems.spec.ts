@@ -37,6 +37,28 @@ test('[property] what a visit learns is carried to the next one, the maker’s c
   await expect(page.getByRole('button', { name: 'Undo the last entry' })).toBeDisabled()
 })
 
+test('[property] the chart of a system that is alike is offered, and taken over when a person says it is the same model', async ({
+  page,
+}) => {
+  await newSystem(page)
+  await page.getByRole('button', { name: 'Keep the system, visit later' }).click()
+  await page.locator('.system summary', { hasText: 'Nameplate' }).click()
+  await page.getByRole('button', { name: 'Enter the chart' }).click()
+  await page.getByRole('button', { name: 'Paste as text' }).click()
+  await page.locator('.chart-entry textarea').fill(',58,62\n85,12,17\n95,6,11')
+  await page.getByRole('button', { name: 'Keep the chart' }).click()
+  await expect(page.getByText('The chart is kept.')).toBeVisible()
+  await newSystem(page)
+  await page.getByLabel('Name, or where it stands').fill('Test cold room 2')
+  await page.getByRole('button', { name: 'Keep the system, visit later' }).click()
+  const offer = page.getByRole('region', { name: 'A maker’s chart of a system like this one' })
+  await expect(offer).toContainText('entered at Test cold room,')
+  await offer.getByRole('button').click()
+  await expect(offer).toHaveCount(0)
+  await page.getByRole('button', { name: 'Undo the last entry' }).click()
+  await expect(offer).toBeVisible()
+})
+
 test('[property] the history shows each visit and the trend of its measures', async ({ page }) => {
   await openStart(page)
   await page.getByRole('link', { name: 'New system' }).click()

@@ -21,6 +21,7 @@ export function ExchangePlace({ session, archive }: Props) {
   const message = useSignal<Message | undefined>(undefined)
   const saving = useSignal(false)
   const count = archive.notExported.value
+  const hasOwn = session.systems.value?.some(({ origin }) => origin !== 'demo')
   const save = async () => {
     saving.value = true
     const file = await archive.save()
@@ -40,6 +41,7 @@ export function ExchangePlace({ session, archive }: Props) {
         text: `The file was not taken in, and nothing here has changed.\n${notKeptInWords(error)}`,
       }
     }
+    message.value = { trouble: false, text: 'Reading the file …' }
     if (isArchive(json)) {
       const taken = await archive.takeIn(json)
       message.value = taken.ok ? { trouble: false, text: archiveInWords(taken.value) } : refused(taken.error)
@@ -50,9 +52,11 @@ export function ExchangePlace({ session, archive }: Props) {
   }
   return (
     <>
-      <p class="not-exported">
-        {count === 0 ? 'Everything entered here is in an export.' : `${count} entries are in no export yet.`}
-      </p>
+      {hasOwn && (
+        <p class="not-exported">
+          {count === 0 ? 'Everything entered here is in an export.' : `${count} entries are in no export yet.`}
+        </p>
+      )}
       <div class="exchange-keys">
         <button type="button" class="key" disabled={saving.value} onClick={() => void save()}>
           {saving.value ? 'Writing the file …' : 'Export everything'}

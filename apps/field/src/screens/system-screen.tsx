@@ -2,6 +2,7 @@ import { fold, type SystemStatement } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useMemo } from 'preact/hooks'
 import { AssumedList } from '../parts/assumed-list.tsx'
+import { ChartOffer } from '../parts/chart-offer.tsx'
 import { OpenVisit } from '../parts/open-visit.tsx'
 import { PhotoList } from '../parts/photo-list.tsx'
 import { SystemBar } from '../parts/system-bar.tsx'
@@ -13,6 +14,7 @@ import { useUndoKeys } from '../parts/use-undo-keys.ts'
 import { VisitHistory } from '../parts/visit-history.tsx'
 import { aboutSystem } from '../session/about-system.ts'
 import { assumedFacts } from '../session/carried.ts'
+import { knownSystems } from '../session/known-systems.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Preferences } from '../session/preference.ts'
 import { remarks } from '../session/remarks.ts'
@@ -37,6 +39,10 @@ export function SystemScreen({ stored, session, preferences }: Props) {
     const own = all.filter(({ system, setAside }) => system === stored.id && !setAside)
     return own.toSorted((a, b) => String(a.events[0]?.at ?? 'z').localeCompare(String(b.events[0]?.at ?? 'z')))
   }, [all, stored.id])
+  const others = useMemo(() => {
+    const here = (session.systems.value ?? []).filter(({ id, origin }) => id !== stored.id && origin === stored.origin)
+    return knownSystems({ systems: here, visits: [] })
+  }, [session.systems.value, stored])
   const trouble = useSignal<string | undefined>(undefined)
   const { facts } = known.system
   const state = (stated: SystemStatement) => session.record(stored.id, { kind: 'system-described', facts: stated })
@@ -72,6 +78,7 @@ export function SystemScreen({ stored, session, preferences }: Props) {
         </div>
         <div class="entries">
           <AssumedList facts={facts} assumed={assumedFacts(stored.events)} state={state} />
+          <ChartOffer facts={facts} known={others} state={state} />
           <SystemForm system={known.system} units={units} remarkOn={remark.onFact} state={state} />
           <PhotoList logs={[stored, ...visits]} into={stored.id} session={session} />
           <SystemLabel id={stored.id} name={facts.name} refrigerant={facts.refrigerant} />
