@@ -1,4 +1,4 @@
-import { conditions, type Nameplate, propertiesOf, SOUND, solve } from '@chargewright/cycle'
+import { conditions, type Nameplate, propertiesOf, SOUND, solve, TWIN_VERSION } from '@chargewright/cycle'
 import { findRefrigerant } from '@chargewright/refrigerant'
 import {
   type Calibration,
@@ -104,7 +104,7 @@ export const EXACT: Calibration = (() => {
     learntFrom: 0,
   }
   const devices = { 'fixed-orifice': device, capillary: device, thermostatic: device }
-  return { version: 'exact', twin: '1', source: 'the twin itself', devices }
+  return { version: 'exact', twin: TWIN_VERSION, source: 'the twin itself', devices }
 })()
 
 export function diagnosed(
