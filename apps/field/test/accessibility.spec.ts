@@ -18,6 +18,14 @@ const SCREENS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await openDemo(page, 'demo-receiver-drier-restricted')
     await unfoldAll(page)
   },
+  'a step at hand, a wait that runs and what to mind in an act': async (page) => {
+    await openDemo(page, 'demo-orifice-add')
+    await page.getByRole('button', { name: 'Enter what the scale showed' }).click()
+    await page.keyboard.type('5 oz')
+    await page.keyboard.press('Enter')
+    await expect(page.getByRole('timer')).toBeVisible()
+    await page.locator('.acts summary', { hasText: 'Adjusted' }).click()
+  },
   'a visit with a field in trouble and an undo': async (page) => {
     await openDemo(page, 'demo-orifice-band-edge')
     await enter(page, 'reading-discharge-temperature', '150')

@@ -98,6 +98,26 @@ for (const [width, height] of [
   })
 }
 
+test('[limit] with letters twice as large the keypad still fits the width, and the field stays in sight', async ({
+  page,
+}) => {
+  await newVisit(page)
+  await page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%'
+  })
+  await field(page, PRESSURE).tap()
+  await press(page, '7')
+  const { keys, input, width } = await page.evaluate(() => {
+    const boxOf = (element: Element) => element.getBoundingClientRect().toJSON()
+    const keys = [...document.querySelectorAll('.keypad-key')].map(boxOf)
+    return { keys, input: boxOf(document.activeElement!), width: document.documentElement.scrollWidth }
+  })
+  expect(width).toBe(390)
+  expect(Math.max(...keys.map(({ right }) => right))).toBeLessThanOrEqual(390)
+  expect(input.bottom).toBeLessThanOrEqual(Math.min(...keys.map(({ top }) => top)))
+  expect(input.top).toBeGreaterThan(64)
+})
+
 test('[property] with the keypad open, in both themes: no violation of axe, contrast at least 7:1', async ({
   page,
 }) => {
