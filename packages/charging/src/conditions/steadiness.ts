@@ -43,7 +43,7 @@ export interface Steadiness {
 export const STEADY_WINDOW: Limit<'duration'> = { quantity: quantity('duration', 300), source: 'common practice' }
 
 const METHOD =
-  'moving-window standard deviation of all features (Kim, Yoon, Domanski, Payne 2008, Int. J. Refrig. 31(5)); its limits: common practice'
+  'Moving-window standard deviation of all features (Kim, Yoon, Domanski, Payne 2008, Int. J. Refrig. 31(5)); its limits: common practice'
 
 /** Fewer samples than this make no deviation worth the name. */
 const FEWEST = 5
