@@ -1,3 +1,4 @@
+import { PLAIN_MANOMETER } from '@chargewright/moist-air'
 import { type Dimension, type Problem, parse, type Quantity, quantity, type Result } from '@chargewright/quantity'
 import { type InstrumentSort, instrumentSort } from '@chargewright/visit'
 
@@ -14,7 +15,7 @@ export const PLAIN = {
   wattmeter: { limit: 10, fraction: 0.03, source: 'clamp wattmeter, common practice' },
   flowmeter: { limit: 0, fraction: 0.05, source: 'clamped or fitted flow meter, common practice' },
   scale: instrumentSort('charging-scale').accuracy,
-  manometer: { limit: 1, fraction: 0.02, source: 'hand-held manometer, common practice' },
+  manometer: PLAIN_MANOMETER,
 } as const satisfies Readonly<Record<string, Accuracy>>
 
 /**

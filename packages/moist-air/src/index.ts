@@ -4,6 +4,8 @@ export { airflowByElectricHeat, type ElectricHeat } from './airflow/by-electric-
 export { airflowByFanTable, type FanEntry } from './airflow/by-fan-table.ts'
 export { airflowByPressureDrop, type DropEntry } from './airflow/by-pressure-drop.ts'
 export { airflowByTraverse, type TraverseReadings } from './airflow/by-traverse.ts'
+export { PLAIN_ANEMOMETER, PLAIN_MANOMETER } from './airflow/plain-instruments.ts'
+export { type AirflowEntry, readAirflowTable } from './airflow/read-airflow-table.ts'
 export {
   type Duct,
   LOG_LINEAR,

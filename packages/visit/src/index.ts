@@ -13,6 +13,7 @@ export {
 export { type FactName, factLabel } from './fact-label.ts'
 export { fold } from './fold.ts'
 export { lastChange } from './last-change.ts'
+export { type Measured, measured } from './measured.ts'
 export {
   type AnswerOf,
   OBSERVATION_IDS,

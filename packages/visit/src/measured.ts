@@ -55,12 +55,13 @@ export function measured<D extends Dimension>(
 function allowedError(
   { dimension, si }: Quantity,
   plain: Accuracy,
-  { accuracy, class: gaugeClass, span }: Instrument,
+  { name, accuracy, class: gaugeClass, span }: Instrument,
   field: string,
 ): Result<{ readonly u: number; readonly source: string }, Problem> {
   if (accuracy !== undefined) {
     const band = parseError(accuracy, dimension, `${field}, accuracy of the instrument`)
-    return band.ok ? ok({ u: band.value / 2, source: `stated accuracy ${accuracy}` }) : band
+    const source = `${name === undefined ? '' : `${name}: `}stated accuracy ${accuracy}`
+    return band.ok ? ok({ u: band.value / 2, source }) : band
   }
   if (gaugeClass === undefined) {
     return ok({ u: (plain.limit + plain.fraction * Math.abs(si)) / Math.sqrt(6), source: plain.source })

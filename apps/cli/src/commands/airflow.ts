@@ -7,6 +7,7 @@ import {
   airflowByPressureDrop,
   airStream,
   type Humidity,
+  readAirflowTable,
 } from '@chargewright/moist-air'
 import {
   evidence,
@@ -22,7 +23,6 @@ import {
 import { ifGiven, readFlags } from '../read-flags.ts'
 import { atmosphereAt, typedShare } from '../typed-flag.ts'
 import { PLAIN, typedReading } from '../typed-reading.ts'
-import { readAirflowTable } from './airflow-table.ts'
 
 /** An airflow that was found, over the capacity where that was given. */
 export interface AirflowAnswer {

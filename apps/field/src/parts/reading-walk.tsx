@@ -6,6 +6,7 @@ import {
   type ReadingId,
   readingKind,
   STATIONS,
+  type StationId,
   type Visit,
 } from '@chargewright/visit'
 import type { ComponentChildren } from 'preact'
@@ -23,13 +24,15 @@ interface Props {
   readonly units: UnitPreference
   /** What to mind before the first gauge is connected. */
   readonly care: ComponentChildren
+  /** What finds a reading of a station from others, under them. */
+  readonly steps: Readonly<Partial<Record<StationId, ComponentChildren>>>
   readonly remarkOn: (id: ReadingId) => string | undefined
   readonly record: (id: ReadingId, typed: string) => Kept
   readonly showEntry: (eventId: string) => void
 }
 
 /** The readings by station, in walking order. A missing one stays in its place and says what it would tell. */
-export function ReadingWalk({ readings, change, beside, units, remarkOn, record, care, showEntry }: Props) {
+export function ReadingWalk({ readings, change, beside, units, steps, remarkOn, record, care, showEntry }: Props) {
   return (
     <section class="walk" aria-labelledby="readings">
       <h2 id="readings">Readings, in walking order</h2>
@@ -66,6 +69,7 @@ export function ReadingWalk({ readings, change, beside, units, remarkOn, record,
                 ))}
               </QuantityField>
             ))}
+            {steps[station.id]}
           </li>
         ))}
       </ol>

@@ -31,6 +31,7 @@ import { remarks } from '../session/remarks.ts'
 import { PRACTICE_ADDRESS, systemAddress } from '../session/route.ts'
 import type { Session } from '../session/session.ts'
 import { nextUndo } from '../session/undo.ts'
+import { AirflowPlace } from '../steps/airflow-place.tsx'
 import { BeforeCharging } from '../steps/before-charging.tsx'
 import type { StoredVisit } from '../store/visit-store.ts'
 import { useAnswer } from '../worker/use-answer.ts'
@@ -131,6 +132,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
           />
           <BeforeCharging {...step} />
           <ReadingWalk
+            steps={{ evaporator: <AirflowPlace {...step} /> }}
             readings={visit.readings}
             change={change}
             beside={besideReadings(assessment?.measures ?? {}, visit.readings)}

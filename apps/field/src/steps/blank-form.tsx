@@ -37,12 +37,21 @@ interface Props<Name extends string> {
   readonly units: UnitPreference
   readonly keepLabel: string
   readonly keep: (filled: Filled<Name>) => Kept
+  /** What was typed stays in the blanks when it was taken. */
+  readonly stays?: boolean
   /** Choices and words above the blanks. */
   readonly children?: ComponentChildren
 }
 
 /** A few blanks that are kept together. A blank that must be filled, or cannot be read, is named; nothing is lost. */
-export function BlankForm<Name extends string>({ blanks, units, keepLabel, keep, children }: Props<Name>) {
+export function BlankForm<Name extends string>({
+  blanks,
+  units,
+  keepLabel,
+  keep,
+  stays = false,
+  children,
+}: Props<Name>) {
   const id = useId()
   const typed = useSignal<Filled<Name>>(NOTHING)
   const trouble = useSignal<string | undefined>(undefined)
@@ -60,7 +69,7 @@ export function BlankForm<Name extends string>({ blanks, units, keepLabel, keep,
     const kept = await keep(filled.value)
     sending.current = false
     trouble.value = kept.ok ? undefined : notKeptInWords(kept.error)
-    if (kept.ok) typed.value = NOTHING
+    if (kept.ok && !stays) typed.value = NOTHING
   }
   return (
     <form

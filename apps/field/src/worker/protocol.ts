@@ -1,12 +1,14 @@
 import type { Assessment, VisitWeighIn } from '@chargewright/charging'
 import type { BenchRequest } from '@chargewright/cycle'
 import type { BookBalance } from '@chargewright/ledger'
+import type { Airflow } from '@chargewright/moist-air'
 import type { Picture } from '@chargewright/picture'
 import type { Problem, Quantity, Result, UnitPreference } from '@chargewright/quantity'
 import type { RecordOptions } from '@chargewright/report'
 import type { EvacuationFinding, StandingTest } from '@chargewright/tightness'
 import type { EntryProblem, SystemStatement, VisitEvent } from '@chargewright/visit'
 import type { Case, Practised } from '../practice/practised.ts'
+import type { TypedDuct } from '../steps/typed-duct.ts'
 import type { NamedVisit, SystemHistory } from './system-history.ts'
 
 /**
@@ -30,6 +32,8 @@ export interface Tasks {
   readonly cylinders: (visit: VisitEvents) => CylinderAnswer
   /** What to weigh in, and how, step by step; else what is missing for it. */
   readonly weighIn: (visit: VisitEvents) => Result<VisitWeighIn, readonly Problem[]>
+  /** The airflow from what was measured for it, in the air of the visit. */
+  readonly airflow: (visit: VisitEvents, way: AirflowWay) => Result<Airflow, Problem>
   /** Designations of all refrigerants that can be computed. */
   readonly refrigerants: () => readonly string[]
 }
@@ -48,6 +52,24 @@ export interface Assessed {
   /** The designation of the refrigerant, whatever name was typed; absent where none is known by it. */
   readonly refrigerant?: string
 }
+
+/** How an airflow was found, as typed. */
+export type AirflowWay =
+  | {
+      readonly kind: 'electric-heat'
+      readonly volts: string
+      readonly amps: string
+      readonly rise: string
+      readonly phases: 1 | 3
+      readonly blower?: string
+    }
+  | {
+      readonly kind: 'traverse'
+      readonly duct: TypedDuct
+      /** One at every point, each with its unit. */
+      readonly readings: readonly string[]
+    }
+  | { readonly kind: 'pressure-drop' | 'fan-table'; readonly table: string; readonly pressure: string }
 
 /** The last test of each sort, or why it cannot be judged. */
 export interface Tightness {

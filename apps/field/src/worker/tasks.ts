@@ -13,6 +13,7 @@ import { findRefrigerant, refrigerantNames } from '@chargewright/refrigerant'
 import { renderPdf, serviceRecord } from '@chargewright/report'
 import { fold } from '@chargewright/visit'
 import { plateOf, practised } from '../practice/practised.ts'
+import { airflowOf } from './airflow-of.ts'
 import { cylindersOf } from './cylinders-of.ts'
 import type { Assessed, Tasks, VisitEvents } from './protocol.ts'
 import { systemHistory } from './system-history.ts'
@@ -38,6 +39,7 @@ export const TASKS: Tasks = {
   practicePlate: plateOf,
   practise: practised,
   tightness: tightnessOf,
+  airflow: airflowOf,
   cylinders: cylindersOf,
   weighIn: weighInOf,
   refrigerants: refrigerantNames,

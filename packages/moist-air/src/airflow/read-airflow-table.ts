@@ -1,5 +1,4 @@
 import { fail, findUnit, ok, type Problem, type Quantity, quantity, type Result, toSi } from '@chargewright/quantity'
-import { missing, unreadable } from '../failure.ts'
 
 /** One line of a maker's table of airflow and pressure. */
 export interface AirflowEntry {
@@ -20,7 +19,13 @@ export function readAirflowTable(text: string): Result<readonly AirflowEntry[], 
     .replace(/^\uFEFF/, '')
     .split(/\r\n|\n|\r/, MOST_LINES + 2)
     .filter((line) => line.trim() !== '')
-  if (heading === undefined) return fail(missing('table', 'a heading such as CFM,inH2O and lines of numbers under it'))
+  if (heading === undefined)
+    return fail({
+      kind: 'missing',
+      field: 'table',
+      value: 'nothing',
+      accepted: 'a heading such as CFM,inH2O and lines of numbers under it',
+    })
   if (lines.length > MOST_LINES) return fail(unreadable('table', 'more lines', `at most ${MOST_LINES} lines`))
   const separator = heading.includes('\t') ? '\t' : heading.includes(';') ? ';' : ','
   const names = heading.split(separator).map((cell) => cell.trim())
@@ -51,4 +56,8 @@ export function readAirflowTable(text: string): Result<readonly AirflowEntry[], 
 function plainNumber(cell: string, separator: string): number | undefined {
   const typed = separator === ',' ? cell.trim() : cell.trim().replace(',', '.')
   return /^-?\d{1,9}(\.\d{1,9})?$/.test(typed) ? Number(typed) : undefined
+}
+
+function unreadable(field: string, value: string, accepted: string): Problem {
+  return { kind: 'unreadable', field, value: value.slice(0, 60), accepted }
 }
