@@ -1,9 +1,10 @@
 import type { UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
-import { fileName } from '../session/saved-file.ts'
+import { fileName, type SavedFile } from '../session/saved-file.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
 import { useEngine } from '../worker/engine-context.ts'
 import { download } from './download.ts'
+import { canShare, share } from './share.ts'
 
 interface Props {
   readonly stored: StoredVisit
@@ -12,29 +13,49 @@ interface Props {
   readonly units: UnitPreference
 }
 
-type State = 'idle' | 'writing' | 'failed'
+const FORMS = {
+  pdf: { ending: 'record.pdf', type: 'application/pdf' },
+  csv: { ending: 'record.csv', type: 'text/csv' },
+  json: { ending: 'record.json', type: 'application/json' },
+} as const
+type Form = keyof typeof FORMS
 
-/** Makes the service record, on this device. */
+/** Makes the service record, on this device: to sign and to pass on, and as a table or data for other programs. */
 export function RecordKey({ stored: { id, events, about }, name, units }: Props) {
   const engine = useEngine()
-  const state = useSignal<State>('idle')
-  const write = async () => {
-    state.value = 'writing'
+  const state = useSignal<'idle' | 'writing' | 'failed'>('idle')
+  const contentOf = async (form: Form): Promise<SavedFile['content'] | undefined> => {
     const created = new Date().toISOString()
     const options = { preference: units, created, ...(about !== undefined && { about }) }
-    const record = await engine.ask({}, 'record', { id, events }, options)
+    const visit = { id, events }
+    const written =
+      form === 'pdf'
+        ? await engine.ask({}, 'record', visit, options)
+        : await engine.ask({}, 'recordText', visit, options, form)
+    return written.ok ? written.value : undefined
+  }
+  const write = async (form: Form, handOver: (file: SavedFile) => unknown) => {
+    state.value = 'writing'
     try {
-      if (record.ok) download({ name: fileName(name, 'record.pdf'), type: 'application/pdf', content: record.value })
-      state.value = record.ok ? 'idle' : 'failed'
+      const content = await contentOf(form)
+      const { ending, type } = FORMS[form]
+      if (content !== undefined) await handOver({ name: fileName(name, ending), type, content })
+      state.value = content === undefined ? 'failed' : 'idle'
     } catch {
       state.value = 'failed'
     }
   }
+  const key = (label: string, form: Form, handOver: (file: SavedFile) => unknown = download) => (
+    <button type="button" class="key" disabled={state.value === 'writing'} onClick={() => void write(form, handOver)}>
+      {label}
+    </button>
+  )
   return (
     <>
-      <button type="button" class="key" disabled={state.value === 'writing'} onClick={() => void write()}>
-        {state.value === 'writing' ? 'Writing …' : 'Record to sign (PDF)'}
-      </button>
+      {key(state.value === 'writing' ? 'Writing …' : 'Record to sign (PDF)', 'pdf')}
+      {canShare() && key('Share the record', 'pdf', share)}
+      {key('As a table (CSV)', 'csv')}
+      {key('As data (JSON)', 'json')}
       {state.value === 'failed' && (
         <p class="trouble" role="alert">
           The record could not be written. Nothing is lost: print this page, or export the visit.

@@ -20,6 +20,8 @@ export interface Tasks {
   readonly draw: (visit: VisitEvents, units: UnitPreference, size: 'phone' | 'desk') => readonly Picture[]
   /** The service record as the bytes of a PDF. */
   readonly record: (visit: VisitEvents, options: RecordOptions) => Promise<Uint8Array<ArrayBuffer>>
+  /** The same as a table or as data. */
+  readonly recordText: (visit: VisitEvents, options: RecordOptions, form: 'csv' | 'json') => string
   /** What the visits to one system came to, the first visit first. */
   readonly history: (visits: readonly NamedVisit[], units: UnitPreference) => SystemHistory
   /** What stands on the plate of a practice case. */

@@ -10,7 +10,7 @@ import {
   subcoolingChart,
 } from '@chargewright/picture'
 import { findRefrigerant, refrigerantNames } from '@chargewright/refrigerant'
-import { renderPdf, serviceRecord } from '@chargewright/report'
+import { recordCsv, recordJson, renderPdf, serviceRecord } from '@chargewright/report'
 import { fold } from '@chargewright/visit'
 import { plateOf, practised } from '../practice/practised.ts'
 import { airflowOf } from './airflow-of.ts'
@@ -38,6 +38,10 @@ export const TASKS: Tasks = {
   history: (visits, units) => systemHistory(visits, units, (visit) => assessed(visit).assessment),
   practicePlate: plateOf,
   practise: practised,
+  recordText: (events, options, form) => {
+    const write = form === 'csv' ? recordCsv : recordJson
+    return write(fold(events), assessed(events).assessment, options)
+  },
   tightness: tightnessOf,
   airflow: airflowOf,
   cylinders: cylindersOf,
