@@ -57,6 +57,7 @@ function onBoard(name: string, all: readonly ScoredByAll[]): JudgeOnBoard {
       ...of((s) => s.case.plate.device),
       ...of((s) => s.case.plate.refrigerant),
       ...of((s) => s.case.truth.troubles[0]?.kind ?? 'sound'),
+      ...of(chargeBand).filter(({ title }) => title !== RIGHTLY_CHARGED),
       { title: 'two faults', figures: figures(unseen.filter((s) => !isSingle(s))) },
       { title: 'seen half', figures: figures(scored.filter((s) => s.case.half === 'seen' && isSingle(s))) },
     ],
@@ -78,6 +79,15 @@ function whenAsking(all: readonly ScoredByAll[]): WhenAsking {
     ),
     figures: figures(single),
   }
+}
+
+const RIGHTLY_CHARGED = 'charge off by less than 10 %'
+
+/** Small errors are where charges are missed: how small says more than how many. */
+function chargeBand({ case: { truth } }: Scored): string {
+  const off = Math.abs(truth.chargeError)
+  if (off < 0.1) return RIGHTLY_CHARGED
+  return `charge off by ${off < 0.15 ? '10 to 15 %' : off < 0.25 ? '15 to 25 %' : 'more than 25 %'}`
 }
 
 const isSingle = ({ case: { truth } }: Scored): boolean => truth.troubles.length < 2

@@ -25,7 +25,7 @@ export function calibrationPicture(name: string, bins: readonly ReliabilityBin[]
         stroke: palette.ink,
         'stroke-width': STROKE.line * text,
       }),
-      label(String(bin.of), dot.x, high.y - 0.35 * text, sheet, {
+      label(String(bin.of), dot.x, bin.to === 1 ? low.y + 1.1 * text : high.y - 0.35 * text, sheet, {
         anchor: 'middle',
         onPaper: true,
         fill: palette.soft,
