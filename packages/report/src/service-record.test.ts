@@ -2,6 +2,7 @@ import { INCH_POUND, METRIC, render } from '@chargewright/quantity'
 import { describe, expect, test } from 'vitest'
 import { EXAMPLES, type Example, example, exampleWith, visitOf } from '../../../examples/example-visits.ts'
 import { definitionText } from '../test/definition-text.ts'
+import { printable } from './pdf/printable.ts'
 import { serviceRecord } from './service-record.ts'
 
 const CREATED = '2026-07-01T12:00:00Z'
@@ -23,7 +24,7 @@ describe('a record of every example', () => {
           ...conditions.map(({ evidence }) => evidence.statement),
           ...lookAlikes.map(({ label }) => label),
         ]
-        for (const statement of said) expect(text).toContain(render(statement, preference))
+        for (const statement of said) expect(text).toContain(printable(render(statement, preference)))
         for (const reading of Object.values(each.visit.readings)) expect(text).toContain(`${reading.typed}\n`)
         expect(text).toContain('Readings are as typed by the technician')
         expect(text).toContain('Technician\nFor the owner\nDate\n')
