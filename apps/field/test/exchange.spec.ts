@@ -60,7 +60,7 @@ test('[limit] a file that is no visit is refused with every problem named, and n
   await openStart(page)
   await takeIn(page, '{"format": "chargewright-visit", "version": 1, "id": "x", "events": [{"kind": "reading"}, 7]}')
   const alert = page.getByRole('alert')
-  await expect(alert).toContainText('The file was not taken in.')
+  await expect(alert).toContainText('The file was not taken in, and nothing here has changed.')
   await expect(alert).toContainText('events[0].id: missing')
   await expect(alert).toContainText('events[1]: cannot read “7”')
   await takeIn(page, 'not json at all')
