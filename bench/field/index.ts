@@ -37,7 +37,8 @@ try {
 /** Opens a whole visit, as slow as the phone, with the focus in one field. */
 async function openField(page: Page, phone: CDPSession): Promise<void> {
   await page.goto('/', { timeout: 60_000 }).catch(() => page.waitForTimeout(3000).then(() => page.goto('/')))
-  await page.getByRole('link', { name: /Demo bungalow, south unit/ }).tap()
+  await page.getByRole('heading', { name: 'Invented systems, to try it out' }).waitFor()
+  await page.goto('/#/visit/demo-orifice-add')
   await page.locator('#finding').waitFor()
   await phone.send('Emulation.setCPUThrottlingRate', { rate: SLOWER })
   await page.locator(`#${FIELD}`).tap()
