@@ -18,6 +18,7 @@ test('[property] every kind of event and no other is in the schema, each closed 
     'refrigerant-moved',
     'cylinder-weighed',
     'weighing-gear',
+    'supply-measured',
     'adjustment',
     'wait',
     'vacuum-test',

@@ -14,6 +14,7 @@ export { type DoseCare, type DoseEstimate, type DoseTarget, dose } from './dose.
 export { type Belief, carriedOver, freshBelief, type Learned, learn } from './learn/learn.ts'
 export { OBSERVABLE_NAMES, type Observable, type Observation, type Reading } from './learn/observation.ts'
 export { AS_SIZED, adjusted, PARAMETERS, type ParameterName, type Parameters } from './learn/parameter.ts'
+export { measuredGas } from './measured-gas.ts'
 export type { Outcome, OutcomeKind } from './outcome.ts'
 export { type Action, act } from './practice/act.ts'
 export {

@@ -69,6 +69,16 @@ const FACTS = {
     cylinderTemperature: v.exactOptional(typed('Of the liquid in a charging cylinder, with its unit: 85 °F')),
     graduatedFor: v.exactOptional(typed('The temperature that its graduation is for, with its unit: 70 °F')),
   },
+  'supply-measured': {
+    kind: v.literal('supply-measured'),
+    voltages: v.pipe(
+      v.array(Typed),
+      v.minLength(1),
+      v.maxLength(3),
+      v.description('Under load, each with its unit: one, or three between phases'),
+    ),
+    nominal: typed('Of the nameplate, with its unit: 460 V'),
+  },
   adjustment: { kind: v.literal('adjustment'), what: Prose },
   wait: {
     kind: v.literal('wait'),
@@ -133,6 +143,7 @@ export const FactSchema = v.variant('kind', [
   v.strictObject(FACTS['refrigerant-moved']),
   v.strictObject(FACTS['cylinder-weighed']),
   v.strictObject(FACTS['weighing-gear']),
+  v.strictObject(FACTS['supply-measured']),
   v.strictObject(FACTS.adjustment),
   v.strictObject(FACTS.wait),
   v.strictObject(FACTS['vacuum-test']),
@@ -165,6 +176,7 @@ export const EventSchema = v.variant('kind', [
   v.strictObject({ ...HEAD, ...FACTS['refrigerant-moved'] }),
   v.strictObject({ ...HEAD, ...FACTS['cylinder-weighed'] }),
   v.strictObject({ ...HEAD, ...FACTS['weighing-gear'] }),
+  v.strictObject({ ...HEAD, ...FACTS['supply-measured'] }),
   v.strictObject({ ...HEAD, ...FACTS.adjustment }),
   v.strictObject({ ...HEAD, ...FACTS.wait }),
   v.strictObject({ ...HEAD, ...FACTS['vacuum-test'] }),

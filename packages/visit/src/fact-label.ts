@@ -15,6 +15,7 @@ const LABELS: Readonly<Record<Exclude<FactName, FigureId>, string>> = {
   liquidLineTube: 'Liquid line, outside diameter in inches',
   makersChart: 'Maker’s chart',
   accessories: 'Added parts',
+  compressorRating: 'Rating of the compressor',
 }
 
 /** What a fact of the system is called. */

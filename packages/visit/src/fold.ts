@@ -8,6 +8,7 @@ import { instrumentSort } from './plain-instrument.ts'
 import { beginPressureTest, continuePressureTest } from './pressure-test.ts'
 import { doubtReading, readReading } from './reading.ts'
 import { standing } from './standing.ts'
+import { readSupply } from './supply.ts'
 import { FIGURE_IDS, figureKind } from './system.ts'
 import { beginVacuumTest, continueVacuumTest } from './vacuum-test.ts'
 import type { Origin, System, Visit } from './visit.ts'
@@ -30,6 +31,7 @@ export function fold({ id, events }: { readonly id: string; readonly events: rea
     waits: [],
     begun: [],
     gear: undefined,
+    supply: undefined,
     vacuumTests: [],
     pressureTests: [],
     problems: [...problems],
@@ -96,6 +98,9 @@ function take(fact: Fact, origin: Origin, draft: Draft): void {
       return
     case 'weighing-gear':
       draft.gear = readGear(fact, origin, refuse)
+      return
+    case 'supply-measured':
+      draft.supply = readSupply(fact, origin, refuse)
       return
     case 'adjustment':
       draft.adjustments.push({ ...origin, what: fact.what })

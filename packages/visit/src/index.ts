@@ -27,6 +27,7 @@ export { readInstrument } from './read-instrument.ts'
 export { doubtReading } from './reading.ts'
 export { READING_IDS, type ReadingId, type ReadingKind, readingKind, STATIONS, type StationId } from './reading-kind.ts'
 export { runningWait } from './running-wait.ts'
+export type { Supply } from './supply.ts'
 export {
   APPLICATIONS,
   type Application,

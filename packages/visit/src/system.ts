@@ -134,6 +134,8 @@ export const SystemStatementSchema = v.strictObject({
   /** Outside diameter of the liquid line as it is called, in inches: `3/8`, `1-1/8`. */
   liquidLineTube: stated(Typed),
   makersChart: stated(MakersChartSchema),
+  /** The maker’s coefficients of the compressor as CSV, with their units in its heading. */
+  compressorRating: stated(v.pipe(v.string(), v.nonEmpty(), v.maxLength(100_000))),
   accessories: stated(v.pipe(v.array(AccessorySchema), v.maxLength(20))),
   ...figureEntries,
 })

@@ -45,7 +45,7 @@ describe('what is wrong is said in words', () => {
       'no kind',
       file({ ...head, text: 'x' }),
       'events[0].kind: missing; expected one of system-described, reading, observation, refrigerant-moved, ' +
-        'cylinder-weighed, weighing-gear, adjustment, wait, vacuum-test, vacuum-reading, vacuum-log, pressure-test, ' +
+        'cylinder-weighed, weighing-gear, supply-measured, adjustment, wait, vacuum-test, vacuum-reading, vacuum-log, pressure-test, ' +
         'pressure-test-reading, photo, note, correction',
     ],
     [
@@ -102,7 +102,7 @@ describe('what is wrong is said in words', () => {
       'a correction put in the place of a fact',
       file({ ...head, kind: 'correction', corrects: 'b', replacement: { kind: 'correction', corrects: 'c' } }),
       'events[0].replacement.kind: cannot read “correction”; expected one of system-described, reading, observation, ' +
-        'refrigerant-moved, cylinder-weighed, weighing-gear, adjustment, wait, vacuum-test, vacuum-reading, vacuum-log, ' +
+        'refrigerant-moved, cylinder-weighed, weighing-gear, supply-measured, adjustment, wait, vacuum-test, vacuum-reading, vacuum-log, ' +
         'pressure-test, pressure-test-reading, photo, note',
     ],
   ]

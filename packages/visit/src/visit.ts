@@ -4,6 +4,7 @@ import type { EventOf, Fact, FactOf } from './event.ts'
 import type { AnswerOf, ObservationId } from './observation-kind.ts'
 import type { PressureTest } from './pressure-test.ts'
 import type { ReadingId } from './reading-kind.ts'
+import type { Supply } from './supply.ts'
 import type { FigureId, SystemFacts } from './system.ts'
 import type { VacuumTest } from './vacuum-test.ts'
 import type { Gear } from './weighing-gear.ts'
@@ -27,6 +28,8 @@ export interface Visit {
   readonly begun: readonly BegunWait[]
   /** As it was told last. */
   readonly gear: Gear | undefined
+  /** As it was measured last. */
+  readonly supply: Supply | undefined
   readonly vacuumTests: readonly VacuumTest[]
   readonly pressureTests: readonly PressureTest[]
   readonly log: readonly LogEntry[]

@@ -58,6 +58,7 @@ const statement = fc.record(
     sightGlass: fc.option(fc.boolean()),
     accumulator: fc.option(fc.boolean()),
     makersChart: fc.option(makersChart),
+    compressorRating: fc.option(text(200)),
     accessories: fc.option(
       fc.array(
         fc.record({
@@ -117,6 +118,11 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
     },
     { requiredKeys: ['kind'] },
   ),
+  fc.record({
+    kind: fc.constant('supply-measured' as const),
+    voltages: fc.array(typedQuantity, { minLength: 1, maxLength: 3 }),
+    nominal: typedQuantity,
+  }),
   fc.record({ kind: fc.constant('adjustment' as const), what: text(300) }),
   fc.record(
     {

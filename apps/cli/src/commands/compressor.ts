@@ -9,6 +9,7 @@ import {
   type RatingJudgement,
   type SystemAsFound,
 } from '@chargewright/compressor'
+import { measuredGas } from '@chargewright/cycle'
 import { fail, ok, type Problem, type Quantity, type Result } from '@chargewright/quantity'
 import { findRefrigerant } from '@chargewright/refrigerant'
 import { missing } from '../failure.ts'
@@ -18,7 +19,6 @@ import { atmosphereAt } from '../typed-flag.ts'
 import { PLAIN, typedReading } from '../typed-reading.ts'
 import { compressorFigures, type FiguresFlags } from './compressor-file.ts'
 import { dewTemperature } from './dew-temperature.ts'
-import { measuredGas } from './measured-gas.ts'
 import { type SystemFlags, systemAsFound } from './system-as-found.ts'
 
 /** The compressor as found, and what its figures do not say of themselves; as typed. */
@@ -85,9 +85,11 @@ export function compressor(
   })
   if (!dews.ok) return dews
   const { suction, discharge } = dews.value
-  const gas = returnGas
-    ? measuredGas(figures.value, suction.si, discharge.si, returnGas.si, refrigerant)
-    : ok({ kind: 'as-rated' } as const)
+  if (returnGas && !refrigerant) return fail([missing('refrigerant', '--refrigerant, since a return gas was given')])
+  const gas =
+    returnGas && refrigerant
+      ? measuredGas(figures.value, suction.si, discharge.si, returnGas.si, refrigerant)
+      : ok({ kind: 'as-rated' } as const)
   if (!gas.ok) return fail([gas.error])
   const operating: Operating = {
     suctionDew: suction,

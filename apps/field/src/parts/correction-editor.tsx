@@ -53,6 +53,7 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
       return <WordsForm {...words('Note', fact.text)} keep={(text) => correct({ ...fact, text })} />
     case 'cylinder-weighed':
     case 'weighing-gear':
+    case 'supply-measured':
     case 'vacuum-test':
     case 'vacuum-reading':
     case 'vacuum-log':

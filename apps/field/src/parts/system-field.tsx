@@ -58,6 +58,12 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
     }
     case 'makersChart':
       return <ChartEntryPlace id={id} chart={facts.makersChart} remark={remark} state={state} />
+    case 'compressorRating':
+      return (
+        <p class="hint">
+          The maker’s coefficients of the compressor are entered in “Compressor and supply”, at station 6.
+        </p>
+      )
     case 'accessories':
       return <p class="hint">Added parts are changed in the step “Weigh-in”.</p>
     default: {

@@ -33,6 +33,7 @@ import type { Session } from '../session/session.ts'
 import { nextUndo } from '../session/undo.ts'
 import { AirflowPlace } from '../steps/airflow-place.tsx'
 import { BeforeCharging } from '../steps/before-charging.tsx'
+import { CompressorPlace } from '../steps/compressor-place.tsx'
 import type { StoredVisit } from '../store/visit-store.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 
@@ -132,7 +133,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
           />
           <BeforeCharging {...step} />
           <ReadingWalk
-            steps={{ evaporator: <AirflowPlace {...step} /> }}
+            steps={{ evaporator: <AirflowPlace {...step} />, power: <CompressorPlace {...step} /> }}
             readings={visit.readings}
             change={change}
             beside={besideReadings(assessment?.measures ?? {}, visit.readings)}

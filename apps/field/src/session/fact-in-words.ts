@@ -38,6 +38,8 @@ export function factInWords(fact: Fact): FactInWords {
         what: 'Cylinder on the scale',
         typed: `${fact.cylinder}: ${fact.gross}, tare ${fact.tare}, water capacity ${fact.waterCapacity}, ${HOLDS[fact.holds]} ${fact.refrigerant}, ${REFILLABLE[fact.refillable ? 'yes' : 'no']}`,
       }
+    case 'supply-measured':
+      return { what: 'Supply', typed: `${fact.voltages.join(', ')}; nameplate ${fact.nominal}` }
     case 'weighing-gear':
       return { what: 'Weighing gear', typed: gearInWords(fact) }
     case 'vacuum-test':
@@ -116,6 +118,7 @@ function statementInWords(name: FactName, facts: SystemStatement): string {
   if (typeof stated === 'boolean') return stated ? 'yes' : 'no'
   if (Array.isArray(stated)) return partsInWords(stated)
   if (typeof stated === 'object') return `${stated.indoor} chart in ${stated.unit}`
+  if (name === 'compressorRating') return 'the maker’s coefficients'
   if (name === 'meteringDevice') return METERING_DEVICES[stated as keyof typeof METERING_DEVICES]
   if (name === 'application') return APPLICATIONS[stated as keyof typeof APPLICATIONS]
   return stated

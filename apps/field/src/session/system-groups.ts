@@ -24,6 +24,7 @@ export const SYSTEM_GROUPS: readonly { readonly title: string; readonly facts: r
       'valveSuperheatMax',
       'ratedLoadCurrent',
       'makersChart',
+      'compressorRating',
     ],
   },
   {

@@ -1,4 +1,5 @@
 import type { Assessment, VisitWeighIn } from '@chargewright/charging'
+import type { Expected, RatingJudgement, SupplyFinding } from '@chargewright/compressor'
 import type { BenchRequest } from '@chargewright/cycle'
 import type { BookBalance } from '@chargewright/ledger'
 import type { Airflow } from '@chargewright/moist-air'
@@ -34,6 +35,8 @@ export interface Tasks {
   readonly cylinders: (visit: VisitEvents) => CylinderAnswer
   /** What to weigh in, and how, step by step; else what is missing for it. */
   readonly weighIn: (visit: VisitEvents) => Result<VisitWeighIn, readonly Problem[]>
+  /** The compressor against its maker’s figures, and the supply against the nameplate. */
+  readonly compressor: (visit: VisitEvents) => CompressorAnswer
   /** The airflow from what was measured for it, in the air of the visit. */
   readonly airflow: (visit: VisitEvents, way: AirflowWay) => Result<Airflow, Problem>
   /** Designations of all refrigerants that can be computed. */
@@ -53,6 +56,21 @@ export interface Assessed {
   readonly assessment: Assessment
   /** The designation of the refrigerant, whatever name was typed; absent where none is known by it. */
   readonly refrigerant?: string
+}
+
+export interface CompressorAnswer {
+  /** Absent without the maker’s figures. */
+  readonly rating?: Result<JudgedCompressor, Problem>
+  /** Absent while it was not measured. */
+  readonly supply?: Result<SupplyFinding, Problem>
+}
+
+export interface JudgedCompressor {
+  readonly expected: readonly Expected[]
+  /** Of power and current, as far as they were read. */
+  readonly judged: readonly RatingJudgement[]
+  /** The suction line was not read, and its gas taken as rated. */
+  readonly gasAssumed: boolean
 }
 
 /** How an airflow was found, as typed. */

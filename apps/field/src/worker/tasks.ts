@@ -14,6 +14,7 @@ import { recordCsv, recordJson, renderPdf, serviceRecord } from '@chargewright/r
 import { fold } from '@chargewright/visit'
 import { plateOf, practised } from '../practice/practised.ts'
 import { airflowOf } from './airflow-of.ts'
+import { compressorOf } from './compressor-of.ts'
 import { cylindersOf } from './cylinders-of.ts'
 import type { Assessed, Tasks, VisitEvents } from './protocol.ts'
 import { systemHistory } from './system-history.ts'
@@ -44,6 +45,7 @@ export const TASKS: Tasks = {
   },
   tightness: tightnessOf,
   airflow: airflowOf,
+  compressor: compressorOf,
   cylinders: cylindersOf,
   weighIn: weighInOf,
   refrigerants: refrigerantNames,

@@ -19,6 +19,8 @@ export function factInWords(fact: Fact): string {
       return `Adjusted: ${fact.what}`
     case 'wait':
       return `${fact.ends === undefined ? 'Waited' : 'Began to wait'} “${fact.duration}” ${fact.purpose === 'settle' ? 'for the system to settle' : 'for the pressures to equalise'}`
+    case 'supply-measured':
+      return `Supply ${fact.voltages.map((voltage) => `“${voltage}”`).join(', ')}, nameplate “${fact.nominal}”`
     case 'weighing-gear':
       return `Weighing gear: ${[fact.scaleStep && `scale in steps of “${fact.scaleStep}”`, fact.hoseLength && `hose “${fact.hoseLength}” long`, fact.hoseInside && `“${fact.hoseInside}” inside`, fact.cylinderTemperature && `charging cylinder at “${fact.cylinderTemperature}”`, fact.graduatedFor && `graduated for “${fact.graduatedFor}”`].filter((part) => part !== undefined).join(', ')}`
     case 'vacuum-test':
@@ -58,5 +60,5 @@ export const PORTS = {
 function statedInWords(stated: unknown): string {
   if (stated === null) return 'taken back'
   if (typeof stated === 'boolean') return stated ? 'yes' : 'no'
-  return typeof stated === 'string' ? `“${stated}”` : 'entered'
+  return typeof stated === 'string' && !stated.includes('\n') ? `“${stated}”` : 'entered'
 }

@@ -27,6 +27,7 @@ export function systemRows({ facts, figures }: System, preference: UnitPreferenc
       label: name,
       value: `${volume}, ${liquidPercent} % of it liquid`,
     })),
+    ...named('Rating of the compressor', facts.compressorRating && 'the maker’s coefficients, entered'),
     ...named('Maker’s chart', facts.makersChart && `entered, over ${facts.makersChart.indoor.replace('-', ' ')}`),
     ...FIGURE_IDS.flatMap((id) => {
       const figure = figures[id]

@@ -1,7 +1,6 @@
 import { type Compressor, type Operating, ratedReturnGas } from '@chargewright/compressor'
-import { fail, kelvin, ok, type Pascal, type Problem, pascal, type Result } from '@chargewright/quantity'
+import { kelvin, ok, type Pascal, type Problem, pascal, type Result } from '@chargewright/quantity'
 import { type Refrigerant, saturationAtTemperature } from '@chargewright/refrigerant'
-import { missing } from '../failure.ts'
 import { suctionGas } from './suction-gas.ts'
 
 /** The gas as rated and as found, at the pressures of the two dew temperatures. */
@@ -10,9 +9,8 @@ export function measuredGas(
   suctionDew_K: number,
   dischargeDew_K: number,
   returnGas_K: number,
-  refrigerant: Refrigerant | undefined,
+  refrigerant: Refrigerant,
 ): Result<Operating['gas'], Problem> {
-  if (!refrigerant) return fail(missing('refrigerant', '--refrigerant, since a return gas was given'))
   const low = dewPressure(refrigerant, suctionDew_K)
   if (!low.ok) return low
   const high = dewPressure(refrigerant, dischargeDew_K)

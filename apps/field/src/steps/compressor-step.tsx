@@ -1,0 +1,86 @@
+import './steps.css'
+import { describeProblem } from '@chargewright/quantity'
+import { EvidenceTree } from '../parts/evidence-tree.tsx'
+import { inWords } from '../session/in-words.ts'
+import { useAnswer } from '../worker/use-answer.ts'
+import { RatingForm } from './rating-form.tsx'
+import type { StepProps } from './step-place.tsx'
+import { SupplyForm } from './supply-form.tsx'
+
+const SIDES = {
+  inside: 'inside the band',
+  below: 'below the band',
+  above: 'above the band',
+  'too-close': 'cannot tell',
+} as const
+const SUPPLY = { sound: 'sound', doubtful: 'doubtful', stop: 'do not run it' } as const
+
+/** Power and amps against the maker's figures at both dew temperatures, and the supply before them. */
+export function CompressorStep({ visit, events, units, record, showEntry }: StepProps) {
+  const { answer } = useAnswer('compressor', events)
+  const shown = { units, showEntry }
+  const { rating, supply } = answer ?? {}
+  return (
+    <>
+      <div class="cautions">
+        <h4>Take care</h4>
+        <ul>
+          <li>
+            Measure at live terminals only if you may, with rated gloves and leads; else lock the power out first.
+          </li>
+        </ul>
+      </div>
+      {supply && !supply.ok && <p class="doubt">Supply not judged. {describeProblem(supply.error)}</p>}
+      {supply?.ok && (
+        <div class="verdict">
+          <p class="verdict-word" role="status">
+            <strong>supply: {SUPPLY[supply.value.kind]}</strong>
+          </p>
+          {supply.value.reasons.map((reason) => (
+            <EvidenceTree key={reason.statement.template} evidence={reason} {...shown} />
+          ))}
+          {supply.value.steps.map((act) => (
+            <p key={act.template}>{inWords(act, units)}</p>
+          ))}
+        </div>
+      )}
+      {rating && !rating.ok && <p class="doubt">Compressor not judged yet. {describeProblem(rating.error)}</p>}
+      {rating?.ok && (
+        <div class="verdict">
+          {rating.value.judged.map(({ side, evidence, suggests }) => (
+            <div key={evidence.statement.template}>
+              <p class="verdict-word" role="status">
+                <strong>{SIDES[side]}</strong>
+              </p>
+              <EvidenceTree evidence={evidence} {...shown} />
+              <ul>
+                {suggests.map((each) => (
+                  <li key={each.template}>{inWords(each, units)}</li>
+                ))}
+              </ul>
+            </div>
+          ))}
+          {rating.value.judged.length === 0 &&
+            rating.value.expected.map(({ evidence }) => (
+              <EvidenceTree key={evidence.statement.template} evidence={evidence} {...shown} />
+            ))}
+          {rating.value.judged.length === 0 && (
+            <p class="hint">Read compressor power or current, above, to judge it.</p>
+          )}
+          {rating.value.gasAssumed && <p class="hint">The suction line was not read: its gas was taken as rated.</p>}
+        </div>
+      )}
+      <details class="fold" open={!visit.supply}>
+        <summary>The supply, under load</summary>
+        <SupplyForm units={units} record={record} />
+      </details>
+      <details class="fold">
+        <summary>The maker’s figures of the compressor</summary>
+        <RatingForm
+          rating={visit.system.facts.compressorRating}
+          state={(compressorRating) => record({ kind: 'system-described', facts: { compressorRating } })}
+        />
+      </details>
+    </>
+  )
+}
