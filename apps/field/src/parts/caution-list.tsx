@@ -1,6 +1,5 @@
 import type { Caution } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
-import { useId } from 'preact/hooks'
 import { inWords } from '../session/in-words.ts'
 
 interface Props {
@@ -13,11 +12,10 @@ const HABIT = 'common practice'
 
 /** What can hurt someone or something in an act, where the act is done. Never folded away. */
 export function CautionList({ cautions, units }: Props) {
-  const id = useId()
   if (cautions.length === 0) return null
   return (
-    <section class="cautions" aria-labelledby={id}>
-      <h3 id={id}>Take care</h3>
+    <div class="cautions">
+      <h3>Take care</h3>
       <ul>
         {cautions.map(({ id: about, statement, source }) => (
           <li key={about}>
@@ -26,6 +24,6 @@ export function CautionList({ cautions, units }: Props) {
         ))}
       </ul>
       {cautions.some(({ source }) => source === HABIT) && <p class="source">{HABIT}, where no source is named</p>}
-    </section>
+    </div>
   )
 }
