@@ -1,4 +1,4 @@
-import { fold, type SystemStatement } from '@chargewright/visit'
+import { type Application, fold, type SystemStatement } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useMemo } from 'preact/hooks'
 import { AssumedList } from '../parts/assumed-list.tsx'
@@ -21,6 +21,7 @@ import { remarks } from '../session/remarks.ts'
 import { START_ADDRESS, visitAddress } from '../session/route.ts'
 import type { Session } from '../session/session.ts'
 import { nextUndo } from '../session/undo.ts'
+import { LeakRatePlace } from '../steps/leak-rate-place.tsx'
 import type { StoredSystem } from '../store/visit-store.ts'
 
 interface Props {
@@ -43,6 +44,7 @@ export function SystemScreen({ stored, session, preferences }: Props) {
     const here = (session.systems.value ?? []).filter(({ id, origin }) => id !== stored.id && origin === stored.origin)
     return knownSystems({ systems: here, visits: [] })
   }, [session.systems.value, stored])
+  const ofSystem = useMemo(() => [stored, ...visits].map(({ id, events }) => ({ id, events })), [stored, visits])
   const trouble = useSignal<string | undefined>(undefined)
   const { facts } = known.system
   const state = (stated: SystemStatement) => session.record(stored.id, { kind: 'system-described', facts: stated })
@@ -75,6 +77,7 @@ export function SystemScreen({ stored, session, preferences }: Props) {
           </button>
           {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
           <VisitHistory visits={visits} units={units} />
+          {visits.length > 0 && <LeakRatePlace visits={ofSystem} use={useOf(facts.application)} units={units} />}
         </div>
         <div class="entries">
           <AssumedList facts={facts} assumed={assumedFacts(stored.events)} state={state} />
@@ -92,4 +95,11 @@ export function SystemScreen({ stored, session, preferences }: Props) {
       </main>
     </>
   )
+}
+
+/** What the law calls the use of a system, where its application tells. */
+function useOf(application: Application | undefined): 'comfort-cooling' | 'commercial-refrigeration' {
+  return application === 'medium-temperature' || application === 'low-temperature'
+    ? 'commercial-refrigeration'
+    : 'comfort-cooling'
 }

@@ -1,7 +1,7 @@
 import type { Assessment, VisitWeighIn } from '@chargewright/charging'
 import type { Expected, RatingJudgement, SupplyFinding } from '@chargewright/compressor'
 import type { BenchRequest } from '@chargewright/cycle'
-import type { BookBalance } from '@chargewright/ledger'
+import type { Addition, ApplianceUse, BookBalance, Clock, Coverage, LeakVerdict } from '@chargewright/ledger'
 import type { Airflow } from '@chargewright/moist-air'
 import type { Picture } from '@chargewright/picture'
 import type { Problem, Quantity, Result, UnitPreference } from '@chargewright/quantity'
@@ -35,6 +35,8 @@ export interface Tasks {
   readonly cylinders: (visit: VisitEvents) => CylinderAnswer
   /** What to weigh in, and how, step by step; else what is missing for it. */
   readonly weighIn: (visit: VisitEvents) => Result<VisitWeighIn, readonly Problem[]>
+  /** What the law asks after the last addition to a system, by both of its methods. */
+  readonly leakRate: (visits: readonly VisitEvents[], use: ApplianceUse) => Result<LeakRateAnswer, Problem>
   /** The compressor against its maker’s figures, and the supply against the nameplate. */
   readonly compressor: (visit: VisitEvents) => CompressorAnswer
   /** The airflow from what was measured for it, in the air of the visit. */
@@ -56,6 +58,20 @@ export interface Assessed {
   readonly assessment: Assessment
   /** The designation of the refrigerant, whatever name was typed; absent where none is known by it. */
   readonly refrigerant?: string
+}
+
+export interface LeakRateAnswer {
+  /** Day of the last addition. */
+  readonly on: string
+  readonly fullCharge: Quantity<'mass'>
+  /** Net of each visit that added refrigerant, the earliest first. */
+  readonly additions: readonly Addition[]
+  readonly laws: readonly {
+    readonly coverage: Coverage
+    readonly rates: readonly Result<LeakVerdict, Problem>[]
+    /** Run once a rate is over its threshold. */
+    readonly clocks: readonly Clock[]
+  }[]
 }
 
 export interface CompressorAnswer {

@@ -16,6 +16,7 @@ import { plateOf, practised } from '../practice/practised.ts'
 import { airflowOf } from './airflow-of.ts'
 import { compressorOf } from './compressor-of.ts'
 import { cylindersOf } from './cylinders-of.ts'
+import { leakRateOf } from './leak-rate-of.ts'
 import type { Assessed, Tasks, VisitEvents } from './protocol.ts'
 import { systemHistory } from './system-history.ts'
 import { tightnessOf } from './tightness-of.ts'
@@ -46,6 +47,7 @@ export const TASKS: Tasks = {
   tightness: tightnessOf,
   airflow: airflowOf,
   compressor: compressorOf,
+  leakRate: leakRateOf,
   cylinders: cylindersOf,
   weighIn: weighInOf,
   refrigerants: refrigerantNames,

@@ -1,0 +1,63 @@
+import './steps.css'
+import { APPLIANCE_USES } from '@chargewright/ledger'
+import { describeProblem } from '@chargewright/quantity'
+import { useSignal } from '@preact/signals'
+import { Choices } from '../parts/choices.tsx'
+import { EngineState } from '../parts/engine-state.tsx'
+import { inWords, quantityInWords } from '../session/in-words.ts'
+import { useAnswer } from '../worker/use-answer.ts'
+import type { LeakRateProps } from './leak-rate-place.tsx'
+
+/** How much of its charge a system loses in a year by both legal methods, and what is due by when. */
+export function LeakRate({ visits, use, units }: LeakRateProps) {
+  const chosen = useSignal(use)
+  const asking = useAnswer('leakRate', visits, chosen.value)
+  const found = asking.answer
+  return (
+    <>
+      <Choices label="It is" choices={APPLIANCE_USES} chosen={chosen.value} choose={(to) => (chosen.value = to)} />
+      <EngineState asking={asking} />
+      {found && !found.ok && <p class="doubt">No rate yet. {describeProblem(found.error)}</p>}
+      {found?.ok && (
+        <>
+          <p>
+            Full charge {quantityInWords(found.value.fullCharge, units)}; added{' '}
+            {found.value.additions
+              .map(({ on, mass }) => `${quantityInWords(mass, units)} on ${on.slice(0, 10)}`)
+              .join(', ')}
+            .
+          </p>
+          {found.value.laws.length === 0 && <p>No leak-repair law on file applies to this charge and refrigerant.</p>}
+          {found.value.laws.map(({ coverage, rates, clocks }) => (
+            <section key={coverage.law.id} class="verdict">
+              <h3>{coverage.law.title}</h3>
+              {coverage.verdict === 'cannot-tell' && <p class="doubt">{inWords(coverage.because, units)}</p>}
+              {rates.map((rate) =>
+                rate.ok ? (
+                  <p key={rate.value.sentence.values.join()} class={rate.value.over ? 'trouble' : ''}>
+                    {inWords(rate.value.sentence, units)} <span class="source">{rate.value.source}</span>
+                  </p>
+                ) : (
+                  <p key={describeProblem(rate.error)} class="doubt">
+                    {describeProblem(rate.error)}
+                  </p>
+                ),
+              )}
+              <ul>
+                {clocks.map(({ what, due }) => (
+                  <li key={what.template}>
+                    {inWords(what, units)}:{' '}
+                    {due.kind === 'by' ? `by ${due.day}` : <>waits for {inWords(due.for, units)}</>}
+                  </li>
+                ))}
+              </ul>
+            </section>
+          ))}
+          <p class="hint">
+            No legal advice. State and local law may ask for more; a recharge after a repair counts in full.
+          </p>
+        </>
+      )}
+    </>
+  )
+}
