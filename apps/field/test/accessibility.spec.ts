@@ -38,6 +38,8 @@ const SCREENS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
 
 for (const [screen, open] of Object.entries(SCREENS)) {
   test(`[property] ${screen}, in both themes: no violation of axe, contrast at least 7:1`, async ({ page }) => {
+    // All unfolded, a visit is some thousand elements, twice.
+    test.slow()
     await open(page)
     const axe = new AxeBuilder({ page }).options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
     for (const theme of ['outdoor', 'dim']) {

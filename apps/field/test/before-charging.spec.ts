@@ -168,6 +168,10 @@ test('[property] steps in both themes: no violation of axe, nothing sticks out a
   await expect(pressure.locator('.readings')).toBeVisible()
   await open(page, 'Evacuation')
   await open(page, 'Cylinders')
+  await open(page, 'Weigh-in')
+  await page.locator('.walk summary', { hasText: 'Find the airflow' }).click()
+  await page.locator('.walk summary', { hasText: 'Compressor and supply' }).click()
+  await expect(page.locator('.walk .step form')).toHaveCount(2)
   const axe = new AxeBuilder({ page }).options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
   for (const theme of ['outdoor', 'dim']) {
     await page.evaluate((to) => {
