@@ -12,6 +12,7 @@ import { type Route, START_ADDRESS, systemAddress, visitAddress } from './sessio
 import type { Session } from './session/session.ts'
 import { visitFileOf } from './session/visit-file-of.ts'
 import type { StoredVisit } from './store/visit-store.ts'
+import { t } from './words/t.ts'
 
 interface Props {
   readonly route: ReadonlySignal<Route>
@@ -101,10 +102,10 @@ type Screens = Partial<
 function Unreadable({ stored }: { readonly stored: StoredVisit }) {
   return (
     <main class="start">
-      <h1 tabIndex={-1}>This version cannot show this visit</h1>
-      <p>Nothing is lost: the entries are kept as they are, and the file holds them all.</p>
+      <h1 tabIndex={-1}>{t('This version cannot show this visit')}</h1>
+      <p>{t('Nothing is lost: the entries are kept as they are, and the file holds them all.')}</p>
       <button type="button" class="key" onClick={() => download(visitFileOf(stored, undefined))}>
-        Export
+        {t('Export')}
       </button>
       <AllSystems />
     </main>
@@ -114,8 +115,8 @@ function Unreadable({ stored }: { readonly stored: StoredVisit }) {
 function UnreadableSystem() {
   return (
     <main class="start">
-      <h1 tabIndex={-1}>This version cannot show this system</h1>
-      <p>Nothing is lost: what was entered is kept as it is, and the export of everything holds it.</p>
+      <h1 tabIndex={-1}>{t('This version cannot show this system')}</h1>
+      <p>{t('Nothing is lost: what was entered is kept as it is, and the export of everything holds it.')}</p>
       <AllSystems />
     </main>
   )
@@ -124,7 +125,7 @@ function UnreadableSystem() {
 function AllSystems() {
   return (
     <a class="key" href={START_ADDRESS}>
-      All systems
+      {t('All systems')}
     </a>
   )
 }
@@ -132,10 +133,10 @@ function AllSystems() {
 function CutOff() {
   return (
     <main class="start">
-      <h1 tabIndex={-1}>The network broke off while this app was loading</h1>
-      <p>It has to load once as a whole; from then on it needs no network.</p>
+      <h1 tabIndex={-1}>{t('The network broke off while this app was loading')}</h1>
+      <p>{t('It has to load once as a whole; from then on it needs no network.')}</p>
       <button type="button" class="key" onClick={() => location.reload()}>
-        Load again
+        {t('Load again')}
       </button>
     </main>
   )
@@ -145,9 +146,9 @@ function NotHere({ what }: { readonly what: 'system' | 'visit' }) {
   return (
     <main class="start">
       <h1 tabIndex={-1}>
-        {what === 'visit' ? 'This visit is not on this device' : 'This system is not on this device'}
+        {what === 'visit' ? t('This visit is not on this device') : t('This system is not on this device')}
       </h1>
-      <p>It was made on another one, perhaps. Export it there, then take the file in here.</p>
+      <p>{t('It was made on another one, perhaps. Export it there, then take the file in here.')}</p>
       <AllSystems />
     </main>
   )

@@ -1,6 +1,7 @@
 import type { MakersChart } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useId } from 'preact/hooks'
+import { t } from '../words/t.ts'
 import { ChartKindChoices } from './chart-kind-choices.tsx'
 
 interface Props {
@@ -21,11 +22,12 @@ export function ChartCsv({ chart, keep }: Props) {
   return (
     <div class="form">
       <label class="form-label" for={id}>
-        Maker’s charging chart, as text
+        {t('Maker’s charging chart, as text')}
       </label>
       <p class="hint" id={`${id}-says`}>
-        First line: the indoor temperatures. Then a line for each outdoor temperature, which comes first. Leave a cell
-        empty where the maker gives no value.
+        {t(
+          'First line: the indoor temperatures. Then a line for each outdoor temperature, which comes first. Leave a cell empty where the maker gives no value.',
+        )}
       </p>
       <textarea
         id={id}
@@ -40,7 +42,7 @@ export function ChartCsv({ chart, keep }: Props) {
       />
       <ChartKindChoices kind={kind.value} choose={(to) => (kind.value = to as typeof kind.value)} />
       <button type="button" class="key" onClick={() => void submit()}>
-        Keep the chart
+        {t('Keep the chart')}
       </button>
     </div>
   )

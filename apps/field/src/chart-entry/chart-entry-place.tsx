@@ -2,6 +2,7 @@ import type { MakersChart, SystemStatement } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import type { ComponentType } from 'preact'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 
 export interface ChartEntryProps {
   readonly id: string
@@ -26,15 +27,15 @@ export function ChartEntryPlace(props: ChartEntryProps) {
     )
   return (
     <div class="form">
-      <p class="form-label">Maker’s charging chart</p>
-      <p class="hint">{chart ? describe(chart) : 'None yet. The maker’s figures always win over any rule.'}</p>
+      <p class="form-label">{t('Maker’s charging chart')}</p>
+      <p class="hint">{chart ? describe(chart) : t('None yet. The maker’s figures always win over any rule.')}</p>
       {remark !== undefined && <p class="trouble">{remark}</p>}
-      {isCutOff.value && <p class="trouble">This part could not be loaded. Load the page again.</p>}
+      {isCutOff.value && <p class="trouble">{t('This part could not be loaded. Load the page again.')}</p>}
       {Entry.value ? (
         <Entry.value {...props} />
       ) : (
         <button type="button" id={id} class="key" data-entry onClick={() => void open()}>
-          {chart ? 'Change the chart' : 'Enter the chart'}
+          {chart ? t('Change the chart') : t('Enter the chart')}
         </button>
       )}
     </div>

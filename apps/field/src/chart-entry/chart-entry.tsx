@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 import './chart-entry.css'
 import type { MakersChart } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
@@ -24,7 +25,7 @@ export function ChartEntry({ id, chart, state }: ChartEntryProps) {
   return (
     <div class="chart-entry" id={id} tabIndex={-1}>
       <Choices
-        label="How the chart is entered"
+        label={t('How the chart is entered')}
         choices={WAYS}
         chosen={way.value}
         choose={(to) => {
@@ -42,7 +43,7 @@ export function ChartEntry({ id, chart, state }: ChartEntryProps) {
       )}
       {isKept.value && (
         <p class="notice" role="status">
-          The chart is kept. The target comes from it now.
+          {t('The chart is kept. The target comes from it now.')}
         </p>
       )}
     </div>

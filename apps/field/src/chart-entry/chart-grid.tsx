@@ -4,6 +4,7 @@ import { useSignal } from '@preact/signals'
 import { useContext, useRef } from 'preact/hooks'
 import { Trouble } from '../parts/trouble.tsx'
 import { DraftPage } from '../session/draft-place.ts'
+import { t } from '../words/t.ts'
 import { ChartKindChoices } from './chart-kind-choices.tsx'
 import { gridDraft } from './grid-draft.ts'
 import { blockOf, chartOfGrid, EMPTY_GRID, gridOfChart, type TypedGrid, withBlock, withCell } from './typed-grid.ts'
@@ -38,19 +39,20 @@ export function ChartGrid({ chart, keep }: Props) {
   return (
     <div class="form">
       <p class="hint">
-        Indoor temperatures along the top, outdoor temperatures down the side, superheats between. Leave a cell empty
-        where the maker gives no value. A block copied from a spreadsheet can be pasted into any cell.
+        {t(
+          'Indoor temperatures along the top, outdoor temperatures down the side, superheats between. Leave a cell empty where the maker gives no value. A block copied from a spreadsheet can be pasted into any cell.',
+        )}
       </p>
       <ChartKindChoices kind={kind.value} choose={(to) => (kind.value = to)} />
       <div class="chart-grid">
-        <table ref={table} aria-label="Maker’s charging chart">
+        <table ref={table} aria-label={t('Maker’s charging chart')}>
           <tbody>
             {grid.value.map((row, i) => (
               <tr key={i}>
                 {row.map((text, j) => (
                   <td key={j} data-axis={i === 0 || j === 0}>
                     {i === 0 && j === 0 ? (
-                      <span class="chart-corner">outdoor ↓ indoor →</span>
+                      <span class="chart-corner">{t('outdoor ↓ indoor →')}</span>
                     ) : (
                       <input
                         data-cell={`${i} ${j}`}
@@ -85,10 +87,10 @@ export function ChartGrid({ chart, keep }: Props) {
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <div class="chart-keys">
         <button type="button" class="key" onClick={() => void submit()}>
-          Keep the chart
+          {t('Keep the chart')}
         </button>
         <button type="button" class="key" onClick={() => change(EMPTY_GRID)}>
-          Empty the grid
+          {t('Empty the grid')}
         </button>
       </div>
     </div>

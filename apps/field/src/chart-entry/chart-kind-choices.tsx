@@ -1,5 +1,6 @@
 import type { MakersChart } from '@chargewright/visit'
 import { Choices } from '../parts/choices.tsx'
+import { t } from '../words/t.ts'
 
 type Kind = Pick<MakersChart, 'indoor' | 'unit'>
 
@@ -16,13 +17,13 @@ export function ChartKindChoices({ kind, choose }: Props) {
   return (
     <>
       <Choices
-        label="Indoor temperature"
+        label={t('Indoor temperature')}
         choices={INDOOR}
         chosen={kind.indoor}
         choose={(indoor) => choose({ ...kind, indoor })}
       />
       <Choices
-        label="Unit of the chart"
+        label={t('Unit of the chart')}
         choices={UNITS}
         chosen={kind.unit}
         choose={(unit) => choose({ ...kind, unit })}

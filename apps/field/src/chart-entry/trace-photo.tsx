@@ -4,6 +4,7 @@ import { useSignal } from '@preact/signals'
 import { useContext, useEffect, useId, useMemo } from 'preact/hooks'
 import { Choices } from '../parts/choices.tsx'
 import { DraftPage } from '../session/draft-place.ts'
+import { t } from '../words/t.ts'
 import { ChartKindChoices } from './chart-kind-choices.tsx'
 import { keepDraft, keptDraft, type TraceDraft } from './draft-store.ts'
 import { photoOf } from './photo-of.ts'
@@ -78,7 +79,7 @@ export function TracePhoto({ keep }: Props) {
           </span>
         </summary>
         <Choices
-          label="Along the bottom"
+          label={t('Along the bottom')}
           choices={ACROSS}
           chosen={kind.across}
           choose={(across) => change({ photo, taps, kind: { ...kind, across } })}
@@ -101,15 +102,15 @@ export function TracePhoto({ keep }: Props) {
       )}
       <div class="chart-keys">
         <button type="button" class="key" disabled={taps.length === 0} onClick={undo}>
-          Undo the last tap
+          {t('Undo the last tap')}
         </button>
         <button type="button" class="key" onClick={() => change(undefined)}>
-          Another photo
+          {t('Another photo')}
         </button>
       </div>
       {found.ok && <TraceResult found={found.value} />}
       <button type="button" class="act" onClick={() => void submit()}>
-        Keep the chart
+        {t('Keep the chart')}
       </button>
     </div>
   )
@@ -152,8 +153,8 @@ function TraceStep({ on, taps, kind, typed }: StepProps) {
       />
       <p class="hint">
         {on === 'curve'
-          ? 'Tap along it from end to end, closer where it bends. Then type the next curve’s value.'
-          : 'Type its value, then put the finger on it. The loupe shows where; lift the finger to set it.'}
+          ? t('Tap along it from end to end, closer where it bends. Then type the next curve’s value.')
+          : t('Type its value, then put the finger on it. The loupe shows where; lift the finger to set it.')}
       </p>
     </div>
   )
@@ -170,8 +171,9 @@ function PickPhoto({
   return (
     <div class="form">
       <p class="hint">
-        Photograph the chart on the panel straight from above, with its axes and their numbers. The photo stays on this
-        device, and only until the chart is kept.
+        {t(
+          'Photograph the chart on the panel straight from above, with its axes and their numbers. The photo stays on this device, and only until the chart is kept.',
+        )}
       </p>
       <div class="file-picker">
         <input
@@ -184,7 +186,7 @@ function PickPhoto({
           }}
         />
         <label class="key" for={id}>
-          Take or pick a photo
+          {t('Take or pick a photo')}
         </label>
       </div>
       {trouble !== undefined && (

@@ -1,11 +1,12 @@
 import { FigureTable } from '../parts/picture-figure.tsx'
+import { t } from '../words/t.ts'
 import type { Traced } from './trace.ts'
 
 /** The grid that the taps make, to be checked before it is kept. */
 export function TraceResult({ found: { chart, apart } }: { readonly found: Traced }) {
   const { unit, indoor, outdoorTemperatures, indoorTemperatures, superheat } = chart
   return (
-    <section class="trace-result" aria-label="The grid so far">
+    <section class="trace-result" aria-label={t('The grid so far')}>
       <p>
         Hold the drawn curves against the photo. The grid passes every tap within{' '}
         <strong>

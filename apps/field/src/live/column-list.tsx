@@ -1,6 +1,7 @@
 import type { UnitPreference } from '@chargewright/quantity'
 import { READING_IDS, type ReadingId, readingKind, STATIONS } from '@chargewright/visit'
 import { useId } from 'preact/hooks'
+import { t } from '../words/t.ts'
 import type { Meanings } from './column-memory.ts'
 import { guessUnit } from './guess-meaning.ts'
 import { type Column, type Meaning, type Recording, unitsFor } from './recording.ts'
@@ -61,7 +62,7 @@ function ColumnLine({ column: { header, samples }, meaning, units, mean }: LineP
           mean(what === '' ? null : { what, unit: guessUnit(header, what, units) })
         }}
       >
-        <option value="">not used</option>
+        <option value="">{t('not used')}</option>
         {STATIONS.map((station) => (
           <optgroup key={station.id} label={`${station.number} ${station.label}`}>
             {READING_IDS.filter((what) => readingKind(what).station === station.id).map((what) => (
@@ -75,7 +76,7 @@ function ColumnLine({ column: { header, samples }, meaning, units, mean }: LineP
       {meaning && (
         <select
           class="form-blank"
-          aria-label={`Unit of ${header}`}
+          aria-label={t('Unit of {0}', header)}
           value={meaning.unit}
           onChange={(event) => mean({ ...meaning, unit: event.currentTarget.value })}
         >

@@ -4,6 +4,7 @@ import { useSignal } from '@preact/signals'
 import type { ComponentType } from 'preact'
 import type { Theme } from '../session/preference.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 
 export interface LiveProps {
   readonly units: UnitPreference
@@ -30,11 +31,11 @@ export function LivePlace(props: LiveProps) {
     <section class="live-place" aria-labelledby="live">
       <details class="group" onToggle={(event) => event.currentTarget.open && load()}>
         <summary>
-          <h2 id="live">From a logger or a sensor</h2>
+          <h2 id="live">{t('From a logger or a sensor')}</h2>
         </summary>
         {Live.value && <Live.value {...props} />}
         {isCutOff.value && (
-          <p class="trouble">This part could not be loaded. Type the readings, or load the page again.</p>
+          <p class="trouble">{t('This part could not be loaded. Type the readings, or load the page again.')}</p>
         )}
       </details>
     </section>

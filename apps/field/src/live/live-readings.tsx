@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 import './live.css'
 import { steadiness, steadyValue } from '@chargewright/charging'
 import { describeProblem } from '@chargewright/quantity'
@@ -109,7 +110,7 @@ export function LiveReadings({ units, theme, record }: LiveProps) {
               <SteadinessReport found={found} channels={channels} units={units} />
               <TrendPlots channels={channels} units={units} theme={theme} />
               <button type="button" class="act" onClick={() => void take()}>
-                Take these values
+                {t('Take these values')}
               </button>
             </>
           )}

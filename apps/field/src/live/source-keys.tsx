@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals'
 import { useId, useRef } from 'preact/hooks'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly takeText: (name: string, text: string) => void
@@ -40,11 +41,11 @@ export function SourceKeys({ takeText, connect }: Props) {
             }}
           />
           <label class="key" for={file}>
-            Logger file
+            {t('Logger file')}
           </label>
         </div>
         <button type="button" class="key" onClick={() => void fromClipboard()}>
-          Paste
+          {t('Paste')}
         </button>
         {connect && (
           <button
@@ -57,14 +58,14 @@ export function SourceKeys({ takeText, connect }: Props) {
               isConnecting.value = false
             }}
           >
-            Connect a sensor
+            {t('Connect a sensor')}
           </button>
         )}
       </div>
       {isPasting.value && (
         <div class="form">
           <label class="form-label" for={paste}>
-            Paste the table here
+            {t('Paste the table here')}
           </label>
           <textarea
             id={paste}
@@ -83,8 +84,8 @@ export function SourceKeys({ takeText, connect }: Props) {
       <p class="hint">
         Any table of numbers with a line of names on top: what a logger wrote, or cells copied from a spreadsheet.
         {connect
-          ? ' Sensors are those with the standard environmental service of Bluetooth.'
-          : ' This browser connects no sensors.'}
+          ? t(' Sensors are those with the standard environmental service of Bluetooth.')
+          : t(' This browser connects no sensors.')}
       </p>
     </>
   )

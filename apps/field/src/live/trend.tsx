@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 import 'uplot/dist/uPlot.min.css'
 import type { Channel } from '@chargewright/charging'
 import { fromSi, preferredUnit, type UnitPreference } from '@chargewright/quantity'
@@ -41,7 +42,14 @@ export function Trend({ unit, channels, units, theme, settled }: Props) {
     }
   }, [unit, channels, units, theme, settled])
   const names = channels.map(({ what }) => readingKind(what).label).join(', ')
-  return <div class="trend" ref={place} role="img" aria-label={`Trend of ${names}, in ${unit}. Its figures follow.`} />
+  return (
+    <div
+      class="trend"
+      ref={place}
+      role="img"
+      aria-label={t('Trend of {0}, in {1}. Its figures follow.', names, unit)}
+    />
+  )
 }
 
 /** Minutes from the first sample, and the numbers that the reader sees. */

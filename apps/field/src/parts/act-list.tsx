@@ -3,6 +3,7 @@ import type { UnitPreference } from '@chargewright/quantity'
 import type { Fact } from '@chargewright/visit'
 import type { ComponentChildren } from 'preact'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { CautionList } from './caution-list.tsx'
 import { MoveForm } from './move-form.tsx'
 import { MOVED_MASS, reveal } from './reveal.ts'
@@ -29,8 +30,8 @@ export function ActList({ dose, beside, units, record }: Props) {
   }
   return (
     <section class="acts" aria-labelledby="acts">
-      <h2 id="acts">What you did</h2>
-      <Fold title="Refrigerant moved">
+      <h2 id="acts">{t('What you did')}</h2>
+      <Fold title={t('Refrigerant moved')}>
         <MoveForm
           massId={MOVED_MASS}
           key={JSON.stringify(asked)}
@@ -40,19 +41,19 @@ export function ActList({ dose, beside, units, record }: Props) {
           keep={recordAct}
         />
       </Fold>
-      <Fold title="Waited">
+      <Fold title={t('Waited')}>
         <WaitForm initial={{}} units={units} keep={recordAct} />
       </Fold>
-      <Fold title="Adjusted">
+      <Fold title={t('Adjusted')}>
         <CautionList cautions={beside?.['adjust-valve'] ?? []} units={units} />
         <WordsForm
-          label="What was adjusted"
+          label={t('What was adjusted')}
           keepLabel="Enter in the log"
           keep={(what) => recordAct({ kind: 'adjustment', what })}
         />
       </Fold>
-      <Fold title="Note">
-        <WordsForm label="Note" keepLabel="Enter in the log" keep={(text) => record({ kind: 'note', text })} />
+      <Fold title={t('Note')}>
+        <WordsForm label={t('Note')} keepLabel="Enter in the log" keep={(text) => record({ kind: 'note', text })} />
       </Fold>
     </section>
   )

@@ -1,6 +1,7 @@
 import { type FactName, factLabel, type SystemFacts, type SystemStatement } from '@chargewright/visit'
 import { factInWords } from '../session/fact-in-words.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly facts: SystemFacts
@@ -14,8 +15,10 @@ export function AssumedList({ facts, assumed, state }: Props) {
   if (open.length === 0) return null
   return (
     <section class="assumed" aria-labelledby="assumed">
-      <h2 id="assumed">Usual in the trade, not checked here</h2>
-      <p class="hint">Nobody has read this at the unit. Confirm it there, or give the right answer under System.</p>
+      <h2 id="assumed">{t('Usual in the trade, not checked here')}</h2>
+      <p class="hint">
+        {t('Nobody has read this at the unit. Confirm it there, or give the right answer under System.')}
+      </p>
       <ul class="rows">
         {open.map((name) => {
           const stated = { [name]: facts[name] } as SystemStatement
@@ -27,10 +30,10 @@ export function AssumedList({ facts, assumed, state }: Props) {
               <button
                 type="button"
                 class="key"
-                aria-label={`It is so: ${factLabel(name)}`}
+                aria-label={t('It is so: {0}', factLabel(name))}
                 onClick={() => void state(stated)}
               >
-                It is so
+                {t('It is so')}
               </button>
             </li>
           )

@@ -1,6 +1,7 @@
 import type { Condition } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import { inWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 import { EvidenceTree } from './evidence-tree.tsx'
 import { NextLink } from './next-link.tsx'
 
@@ -25,7 +26,7 @@ export function ConditionList({ conditions, units, showEntry }: Props) {
   return (
     <details class="fold" open={wanting.length > 0}>
       <summary>
-        <h3>Conditions</h3>
+        <h3>{t('Conditions')}</h3>
         <span class="group-count">
           {held.length} of {conditions.length} hold
         </span>

@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly reason: string
@@ -13,7 +14,7 @@ export function CorrectionReason({ reason, give }: Props) {
   return (
     <fieldset class="form-choices correction-reason" aria-labelledby={id}>
       <label class="form-label" id={id} for={`${id}-words`}>
-        Reason, for the record
+        {t('Reason, for the record')}
       </label>
       <div class="choices">
         {USUAL.map((usual) => (
@@ -33,7 +34,7 @@ export function CorrectionReason({ reason, give }: Props) {
         class="form-blank"
         autoComplete="off"
         maxLength={200}
-        placeholder="or in your own words"
+        placeholder={t('or in your own words')}
         value={reason}
         onInput={(event) => give(event.currentTarget.value)}
       />

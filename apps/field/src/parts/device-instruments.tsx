@@ -1,6 +1,7 @@
 import { INSTRUMENT_IDS, instrumentSort } from '@chargewright/visit'
 import { instrumentInWords } from '../session/instruments.ts'
 import type { Preferences } from '../session/preference.ts'
+import { t } from '../words/t.ts'
 import { InstrumentForm } from './instrument-form.tsx'
 
 /** What the owner of this device measures with. It goes with every reading of its kind from then on. */
@@ -9,14 +10,15 @@ export function DeviceInstruments({ preferences }: { readonly preferences: Prefe
   return (
     <>
       <p class="hint">
-        Describe yours, and every reading with it carries its uncertainty from then on. Of a sort that is not described,
-        a plain one is assumed.
+        {t(
+          'Describe yours, and every reading with it carries its uncertainty from then on. Of a sort that is not described, a plain one is assumed.',
+        )}
       </p>
       {INSTRUMENT_IDS.map((id) => (
         <details key={id} class="group instrument" id={`instrument-${id}`}>
           <summary>
             <span class="instrument-name">{instrumentSort(id).label}</span>
-            <span class="group-count">{mine[id] ? instrumentInWords(mine[id]) : 'plain'}</span>
+            <span class="group-count">{mine[id] ? instrumentInWords(mine[id]) : t('plain')}</span>
           </summary>
           <InstrumentForm
             key={JSON.stringify(mine[id])}

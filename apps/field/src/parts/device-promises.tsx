@@ -1,4 +1,5 @@
 import type { DeviceState } from '../session/device-state.ts'
+import { t } from '../words/t.ts'
 
 const OFFLINE = {
   preparing: 'Getting ready to work without a network …',
@@ -19,7 +20,9 @@ export function DevicePromises({ device }: { readonly device: DeviceState }) {
     <>
       {device.storage === 'page-only' ? (
         <p class="trouble" role="alert">
-          This browser refuses to store anything. What you enter is lost when this page is closed: export it first.
+          {t(
+            'This browser refuses to store anything. What you enter is lost when this page is closed: export it first.',
+          )}
         </p>
       ) : (
         <p>{PERSISTENCE[device.persistence.value]}</p>

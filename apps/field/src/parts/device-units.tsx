@@ -1,5 +1,6 @@
 import type { Preferences } from '../session/preference.ts'
 import { CHOSEN_QUANTITIES, choicesOf, choiceThatHolds } from '../session/unit-choices.ts'
+import { t } from '../words/t.ts'
 import { Choices } from './choices.tsx'
 
 /** The unit of each quantity, apart from the system that is turned on. */
@@ -7,7 +8,7 @@ export function DeviceUnits({ preferences }: { readonly preferences: Preferences
   const units = preferences.units.value
   return (
     <div class="form">
-      <p class="hint">What was typed is kept as it was typed; this changes only how it is shown here.</p>
+      <p class="hint">{t('What was typed is kept as it was typed; this changes only how it is shown here.')}</p>
       {CHOSEN_QUANTITIES.map((of) => {
         const { label, choices } = choicesOf(of)
         const labels = Object.fromEntries(Object.entries(choices).map(([name, choice]) => [name, choice.label]))

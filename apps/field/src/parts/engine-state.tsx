@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 import type { Asking } from '../worker/use-answer.ts'
 
 /** That an answer is being worked out, once it takes long enough to be noticed, or that it could not be. */
@@ -8,7 +9,7 @@ export function EngineState({ asking: { state, answer, detail, askAgain } }: { r
     case 'working':
       return (
         <p class="working" role="status">
-          {answer === undefined ? 'Working it out …' : 'Working it out with what was entered last …'}
+          {answer === undefined ? t('Working it out …') : t('Working it out with what was entered last …')}
         </p>
       )
     case 'failed':
@@ -16,7 +17,7 @@ export function EngineState({ asking: { state, answer, detail, askAgain } }: { r
         <div class="engine-failed" role="alert">
           <p class="trouble">This could not be worked out. Every entry is kept. ({detail})</p>
           <button type="button" class="key" onClick={askAgain}>
-            Try again
+            {t('Try again')}
           </button>
         </div>
       )

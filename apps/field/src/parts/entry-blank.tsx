@@ -2,6 +2,7 @@ import { type Dimension, format, type UnitPreference } from '@chargewright/quant
 import { useSignal } from '@preact/signals'
 import { useRef } from 'preact/hooks'
 import { understand } from '../session/understand.ts'
+import { t } from '../words/t.ts'
 import { afterPress } from './after-press.ts'
 import { EntryKeys } from './entry-keys.tsx'
 import { isTouched, useKeypad } from './keypad-field.ts'
@@ -57,7 +58,7 @@ export function EntryBlank({ id, label, accepts, units, example, before, text, t
       <p class="form-says" id={`${id}-says`}>
         {understood.ok && (
           <>
-            reads as <strong>{format(understood.value.quantity, units)}</strong>
+            {t('reads as')} <strong>{format(understood.value.quantity, units)}</strong>
           </>
         )}
       </p>

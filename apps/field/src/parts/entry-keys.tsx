@@ -2,6 +2,7 @@ import type { Dimension, UnitPreference } from '@chargewright/quantity'
 import { isSigned } from '../session/signed.ts'
 import { offeredUnits } from '../session/unit-key.ts'
 import { turnSign, withUnit } from '../session/with-unit.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly dimension: Dimension
@@ -21,13 +22,13 @@ interface Props {
 export function EntryKeys({ dimension, units, text, type, asBefore, next }: Props) {
   return (
     // Pressing a key must not take the focus from the field.
-    <fieldset class="keys" aria-label="Keys" onMouseDown={(event) => event.preventDefault()}>
-      {isSigned(dimension) && <Key label="±" name="Turn the sign" press={() => type(turnSign(text))} />}
+    <fieldset class="keys" aria-label={t('Keys')} onMouseDown={(event) => event.preventDefault()}>
+      {isSigned(dimension) && <Key label="±" name={t('Turn the sign')} press={() => type(turnSign(text))} />}
       {offeredUnits(dimension, units).map(({ symbol }) => (
         <Key key={symbol} label={symbol} press={() => type(withUnit(text, symbol))} />
       ))}
-      {asBefore && <Key label="As before" press={asBefore} />}
-      {next && <Key label="Next" press={next} strong />}
+      {asBefore && <Key label={t('As before')} press={asBefore} />}
+      {next && <Key label={t('Next')} press={next} strong />}
     </fieldset>
   )
 }

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly trouble: string | undefined
@@ -32,7 +33,7 @@ export function EntryMessage({
     return (
       <p class="trouble" role="alert">
         {trouble}
-        {stillCounts !== undefined && ` – “${stillCounts}” still counts`}
+        {stillCounts !== undefined && t(' – “{0}” still counts', stillCounts)}
       </p>
     )
   }
@@ -40,11 +41,11 @@ export function EntryMessage({
     return (
       <>
         {isLeftOver && (
-          <p class="doubt">Typed before the page was closed, and not entered. Go on here, then press Enter.</p>
+          <p class="doubt">{t('Typed before the page was closed, and not entered. Go on here, then press Enter.')}</p>
         )}
         {understood !== undefined && (
           <p>
-            reads as <strong>{understood}</strong>
+            {t('reads as')} <strong>{understood}</strong>
           </p>
         )}
         {question && <p class="doubt">{question}</p>}

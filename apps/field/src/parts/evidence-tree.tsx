@@ -1,5 +1,6 @@
 import type { Evidence, UnitPreference } from '@chargewright/quantity'
 import { inWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly evidence: Evidence
@@ -29,7 +30,7 @@ export function EvidenceTree({ evidence, units, showEntry }: Props) {
         {source !== undefined && <p class="source">{source}</p>}
         {eventId !== undefined && (
           <button type="button" class="link" onClick={() => showEntry(eventId)}>
-            Show the entry in the log
+            {t('Show the entry in the log')}
           </button>
         )}
       </div>

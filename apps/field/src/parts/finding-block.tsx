@@ -2,6 +2,7 @@ import { type Assessment, FINDINGS, METHODS } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import type { ComponentChildren } from 'preact'
 import { inWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 import { BandPicture } from './band-picture.tsx'
 import { EvidenceList } from './evidence-list.tsx'
 import { EvidenceTree } from './evidence-tree.tsx'
@@ -43,14 +44,14 @@ export function FindingBlock({ assessment, doing, units, showEntry }: Props) {
       {doing}
       {finding.dose && (
         <button type="button" class="act" onClick={() => reveal(MOVED_MASS)}>
-          Enter what the scale showed
+          {t('Enter what the scale showed')}
         </button>
       )}
       <NextEntries next={finding.next} toldAbove={[sentence, ...steps]} units={units} />
       <BandPicture assessment={assessment} units={units} />
       {reasons.length > 0 && (
         <>
-          <h3>Why</h3>
+          <h3>{t('Why')}</h3>
           <EvidenceList evidence={reasons} units={units} showEntry={showEntry} />
         </>
       )}

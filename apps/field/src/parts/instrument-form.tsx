@@ -3,6 +3,7 @@ import { type Instrument, type InstrumentId, instrumentSort, readInstrument } fr
 import { useSignal } from '@preact/signals'
 import { describedBy, draftOf, type InstrumentDraft } from '../session/instrument-draft.ts'
 import { tryInstrument } from '../session/try-instrument.ts'
+import { t } from '../words/t.ts'
 import { EntryBlank } from './entry-blank.tsx'
 import { Trouble } from './trouble.tsx'
 
@@ -46,7 +47,7 @@ export function InstrumentForm({ id, mine, units, keep }: Props) {
       }}
     >
       <label class="form-label" for={`${id}-name`}>
-        Name or mark
+        {t('Name or mark')}
       </label>
       <input
         id={`${id}-name`}
@@ -59,16 +60,16 @@ export function InstrumentForm({ id, mine, units, keep }: Props) {
       {blank('accuracy', 'Greatest error by its data sheet', 'behind the ±, with its unit')}
       {shown === 'gauge pressure' && (
         <>
-          <p class="hint">Or what stands on the dial of a gauge:</p>
+          <p class="hint">{t('Or what stands on the dial of a gauge:')}</p>
           <label class="form-label" for={`${id}-class`}>
-            Class
+            {t('Class')}
           </label>
           <input
             id={`${id}-class`}
             class="form-blank"
             inputMode="decimal"
             autoComplete="off"
-            placeholder="for example 1.6"
+            placeholder={t('for example 1.6')}
             value={draft.value.class}
             onInput={(event) => set('class')(event.currentTarget.value)}
           />
@@ -79,17 +80,17 @@ export function InstrumentForm({ id, mine, units, keep }: Props) {
       <p class="form-says" role="status">
         {tried.ok && (
           <>
-            a usual reading would be <strong>{format(tried.value, units, true)}</strong>
+            {t('a usual reading would be')} <strong>{format(tried.value, units, true)}</strong>
           </>
         )}
       </p>
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="submit" class="act">
-        Read with it from now on
+        {t('Read with it from now on')}
       </button>
       {mine && (
         <button type="button" class="key" onClick={() => keep(undefined)}>
-          Back to a plain one
+          {t('Back to a plain one')}
         </button>
       )}
     </form>

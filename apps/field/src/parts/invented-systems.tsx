@@ -1,6 +1,7 @@
 import type { KnownSystem } from '../session/known-systems.ts'
 import type { Session } from '../session/session.ts'
 import type { Shelf } from '../store/visit-store.ts'
+import { t } from '../words/t.ts'
 import { SystemList } from './system-list.tsx'
 
 interface Props {
@@ -21,15 +22,15 @@ export function InventedSystems({ known, shelf: { systems, visits }, session }: 
   if (known.length === 0) {
     return (
       <button type="button" class="key" onClick={() => turn(false)}>
-        Bring the invented systems back
+        {t('Bring the invented systems back')}
       </button>
     )
   }
   return (
     <section aria-labelledby="demo">
-      <h2 id="demo">Invented systems, to try it out</h2>
+      <h2 id="demo">{t('Invented systems, to try it out')}</h2>
       <button type="button" class="key" onClick={() => turn(true)}>
-        Take the invented systems away
+        {t('Take the invented systems away')}
       </button>
       <SystemList known={known} />
     </section>

@@ -1,5 +1,6 @@
 import type { Keeping } from '../session/session.ts'
 import { describeStoreProblem } from '../store/store-problem.ts'
+import { t } from '../words/t.ts'
 
 /** Whether what was entered has reached the disk of this device. */
 export function KeptState({ keeping }: { readonly keeping: Keeping }) {
@@ -7,13 +8,13 @@ export function KeptState({ keeping }: { readonly keeping: Keeping }) {
     case 'kept':
       return (
         <p class="kept" role="status">
-          kept on this device
+          {t('kept on this device')}
         </p>
       )
     case 'keeping':
       return (
         <p class="kept" role="status">
-          keeping …
+          {t('keeping …')}
         </p>
       )
     case 'not-kept':

@@ -3,6 +3,7 @@ import { erased, pressed } from '../session/keypad-edit.ts'
 import { isSigned } from '../session/signed.ts'
 import { unitKey } from '../session/unit-key.ts'
 import { turnSign } from '../session/with-unit.ts'
+import { t } from '../words/t.ts'
 import { fingerKeys, followTouch, isTouched, type KeypadField, keypadField, typeInto } from './keypad-field.ts'
 import { KeypadKey } from './keypad-key.tsx'
 import { keepInSight } from './keypad-sight.ts'
@@ -26,7 +27,7 @@ export function Keypad() {
       ref={keys}
       class="keypad"
       data-layout={layout}
-      aria-label="Keypad"
+      aria-label={t('Keypad')}
       onMouseDown={(event) => event.preventDefault()}
     >
       {layout === 'keypad' ? <Keys field={field} /> : <KeysBesidePlatform field={field} />}
@@ -45,11 +46,11 @@ function Keys({ field }: { readonly field: KeypadField }) {
   const press = (character: string) => () => edit((marked) => pressed(marked, character))
   return (
     <>
-      <KeypadKey place="letters" name="Letters, by the keyboard of this device" press={() => turnKeys(field)}>
+      <KeypadKey place="letters" name={t('Letters, by the keyboard of this device')} press={() => turnKeys(field)}>
         ABC
       </KeypadKey>
       <AsBefore field={field} />
-      <KeypadKey place="close" name="Close the keypad" press={() => input.blur()}>
+      <KeypadKey place="close" name={t('Close the keypad')} press={() => input.blur()}>
         <Drawn path="M5 9L12 16L19 9" />
       </KeypadKey>
       {DIGITS.map((digit) => (
@@ -57,18 +58,18 @@ function Keys({ field }: { readonly field: KeypadField }) {
           {digit}
         </KeypadKey>
       ))}
-      <KeypadKey place="point" name="Decimal point" press={press('.')}>
+      <KeypadKey place="point" name={t('Decimal point')} press={press('.')}>
         .
       </KeypadKey>
       <KeypadKey
         place="sign"
-        name="Turn the sign"
+        name={t('Turn the sign')}
         disabled={!isSigned(dimension)}
         press={() => typeInto(input, turnSign(input.value))}
       >
         ±
       </KeypadKey>
-      <KeypadKey place="erase" name="Take back" press={() => edit(erased)}>
+      <KeypadKey place="erase" name={t('Take back')} press={() => edit(erased)}>
         <Drawn path="M9 5H21V19H9L3 12ZM12 9L18 15M18 9L12 15" />
       </KeypadKey>
       <UnitKey field={field} />
@@ -81,7 +82,7 @@ function Keys({ field }: { readonly field: KeypadField }) {
 function KeysBesidePlatform({ field }: { readonly field: KeypadField }) {
   return (
     <>
-      <KeypadKey place="letters" name="Keypad" press={() => turnKeys(field)}>
+      <KeypadKey place="letters" name={t('Keypad')} press={() => turnKeys(field)}>
         123
       </KeypadKey>
       <UnitKey field={field} />
@@ -98,7 +99,7 @@ interface FieldKeyProps {
 function AsBefore({ field: { asBefore } }: FieldKeyProps) {
   return (
     <KeypadKey place="before" disabled={asBefore === undefined} press={() => asBefore?.()}>
-      As before
+      {t('As before')}
     </KeypadKey>
   )
 }
@@ -106,7 +107,7 @@ function AsBefore({ field: { asBefore } }: FieldKeyProps) {
 function NextKey({ field: { next } }: FieldKeyProps) {
   return (
     <KeypadKey place="next" press={next}>
-      Next
+      {t('Next')}
     </KeypadKey>
   )
 }

@@ -6,6 +6,7 @@ import { instrumentInWords } from '../session/instruments.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { REDONE, UNDONE } from '../session/undo.ts'
+import { t } from '../words/t.ts'
 import { CorrectionEditor } from './correction-editor.tsx'
 import { CorrectionReason } from './correction-reason.tsx'
 import { timeInWords } from './time-in-words.ts'
@@ -37,12 +38,12 @@ export function LogOpen({ entry, units, correct }: LogOpenProps) {
           <time dateTime={correction.at}>{timeInWords(correction.at)}</time>{' '}
           {correction.replacement ? (
             <>
-              corrected to <q>{line(factInWords(correction.replacement))}</q>
+              {t('corrected to')} <q>{line(factInWords(correction.replacement))}</q>
             </>
           ) : (
             withdrawal(correction, id)
           )}
-          {isOwn(correction) && `; reason: ${correction.reason}`}
+          {isOwn(correction) && t('; reason: {0}', correction.reason)}
         </p>
       ))}
       {holds && <CorrectionReason reason={reason.value} give={(words) => (reason.value = words)} />}
@@ -56,12 +57,12 @@ export function LogOpen({ entry, units, correct }: LogOpenProps) {
       )}
       {holds ? (
         <button type="button" class="key" onClick={() => void act(id, undefined)}>
-          Withdraw this entry
+          {t('Withdraw this entry')}
         </button>
       ) : (
         correctedBy !== undefined && (
           <button type="button" class="key" onClick={() => void act(correctedBy, undefined)}>
-            Bring it back
+            {t('Bring it back')}
           </button>
         )
       )}

@@ -1,6 +1,7 @@
 import type { LookAlike } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import { inWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 import { EvidenceTree } from './evidence-tree.tsx'
 import { NextLink } from './next-link.tsx'
 
@@ -23,7 +24,7 @@ export function LookAlikeList({ lookAlikes, units, showEntry }: Props) {
   return (
     <details class="fold">
       <summary>
-        <h3>What else it could be</h3>
+        <h3>{t('What else it could be')}</h3>
         <span class="group-count">{lookAlikes.length}</span>
       </summary>
       <ul class="judged">

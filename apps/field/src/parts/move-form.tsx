@@ -8,6 +8,7 @@ import { COMPRESSOR, MOVED, PHASES, PORTS } from '../session/fact-in-words.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
+import { t } from '../words/t.ts'
 import { CautionList } from './caution-list.tsx'
 import { Choices } from './choices.tsx'
 import { EntryBlank } from './entry-blank.tsx'
@@ -97,7 +98,7 @@ export function MoveForm({ massId, initial, beside, units, keep }: Props) {
         {...MASS}
         id={massId}
         units={units}
-        example="for example 6.25 oz or 180 g"
+        example={t('for example 6.25 oz or 180 g')}
         before={initial.mass}
         text={move.value.mass ?? ''}
         type={(mass) => set({ mass })}
@@ -106,13 +107,13 @@ export function MoveForm({ massId, initial, beside, units, keep }: Props) {
       {choices('port')}
       {choices('compressor')}
       <label class="form-label" for={`${id}-cylinder`}>
-        Cylinder
+        {t('Cylinder')}
       </label>
       <input
         id={`${id}-cylinder`}
         class="form-blank"
         autoComplete="off"
-        placeholder="its mark, if you keep a cylinder book"
+        placeholder={t('its mark, if you keep a cylinder book')}
         value={move.value.cylinder ?? ''}
         onInput={(event) => set({ cylinder: event.currentTarget.value })}
       />
@@ -125,7 +126,7 @@ export function MoveForm({ massId, initial, beside, units, keep }: Props) {
       )}
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="submit" class="act">
-        Enter in the log
+        {t('Enter in the log')}
       </button>
     </form>
   )

@@ -1,6 +1,7 @@
 import { entryLabel, type NextEntry } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import { inWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 import { entryId, reveal } from './reveal.ts'
 
 interface Props {
@@ -18,12 +19,12 @@ export function NextEntries({ next, toldAbove, units }: Props) {
   return (
     <div class="next">
       <button type="button" class="act" onClick={() => reveal(entryId(first.entry))}>
-        {first.entry.kind === 'observation' ? 'Answer: ' : 'Enter '}
+        {first.entry.kind === 'observation' ? t('Answer: ') : t('Enter ')}
         {lowerFirst(entryLabel(first.entry))}
       </button>
       {!isTold(inWords(first.why, units)) && <p class="next-why">{inWords(first.why, units)}</p>}
       {others.length > 0 && (
-        <ul class="next-others" aria-label="Also missing">
+        <ul class="next-others" aria-label={t('Also missing')}>
           {others.map(({ entry, why }) => (
             <li key={entryId(entry)}>
               <button type="button" class="link" onClick={() => reveal(entryId(entry))}>

@@ -1,6 +1,7 @@
 import { OBSERVATION_IDS, type ObservationId, type Origin, observationKind, type Visit } from '@chargewright/visit'
 import { isBefore } from '../session/before-change.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { ChoiceField } from './choice-field.tsx'
 
 interface Props {
@@ -33,12 +34,12 @@ export function ObservationList({ observations, change, askedFor, record }: Prop
   const more = OBSERVATION_IDS.filter((id) => !isUpFront(id))
   return (
     <section class="observations" aria-labelledby="observations">
-      <h2 id="observations">What you see</h2>
+      <h2 id="observations">{t('What you see')}</h2>
       {OBSERVATION_IDS.filter(isUpFront).map(field)}
       {more.length > 0 && (
         <details class="group">
           <summary>
-            <h3>More to look at</h3>
+            <h3>{t('More to look at')}</h3>
             <span class="group-count">{more.length}</span>
           </summary>
           {more.map(field)}

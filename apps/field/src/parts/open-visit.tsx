@@ -1,5 +1,6 @@
 import { visitAddress } from '../session/route.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
+import { t } from '../words/t.ts'
 import { timeInWords } from './time-in-words.ts'
 
 const HOUR_MS = 3_600_000
@@ -25,11 +26,11 @@ export function OpenVisit({ visits, nameOf }: Props) {
     <a class="open-visit" href={visitAddress(latest.visit.id)}>
       {nameOf ? (
         <>
-          <span>Go on with the visit at</span>
-          <strong>{nameOf(latest.visit) ?? 'a system without a name'}</strong>
+          <span>{t('Go on with the visit at')}</span>
+          <strong>{nameOf(latest.visit) ?? t('a system without a name')}</strong>
         </>
       ) : (
-        <strong>Go on with the last visit</strong>
+        <strong>{t('Go on with the last visit')}</strong>
       )}
       <span>Last entry {timeInWords(latest.last)}</span>
     </a>

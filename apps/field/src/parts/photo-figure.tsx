@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals'
 import { useEffect } from 'preact/hooks'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept, Session } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { dayInWords } from './time-in-words.ts'
 import { Trouble } from './trouble.tsx'
 
@@ -39,17 +40,17 @@ export function PhotoFigure({ subject, at, file, photo, takeAway }: Props) {
   return (
     <figure class="photo">
       {found.value.kind === 'here' && (
-        <a href={found.value.address} target="_blank" rel="noreferrer" aria-label={`Open the photo: ${subject}`}>
+        <a href={found.value.address} target="_blank" rel="noreferrer" aria-label={t('Open the photo: {0}', subject)}>
           <img src={found.value.address} alt={subject} />
         </a>
       )}
-      {found.value.kind === 'not-here' && <p class="hint">The file of this photo is not on this device.</p>}
+      {found.value.kind === 'not-here' && <p class="hint">{t('The file of this photo is not on this device.')}</p>}
       <figcaption>
         <strong>{subject}</strong>
         <span class="hint">{dayInWords(at)}</span>
       </figcaption>
-      <button type="button" class="link" aria-label={`Take away: ${subject}`} onClick={() => void remove()}>
-        Take away
+      <button type="button" class="link" aria-label={t('Take away: {0}', subject)} onClick={() => void remove()}>
+        {t('Take away')}
       </button>
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
     </figure>

@@ -1,6 +1,7 @@
 import { photosOf } from '../session/photos-of.ts'
 import type { Session } from '../session/session.ts'
 import type { StoredSystem, StoredVisit } from '../store/visit-store.ts'
+import { t } from '../words/t.ts'
 import { PhotoFigure } from './photo-figure.tsx'
 import { PhotoTaker } from './photo-taker.tsx'
 
@@ -17,9 +18,11 @@ export function PhotoList({ logs, into, session }: Props) {
   const photos = logs.flatMap(photosOf)
   return (
     <section class="photos" aria-labelledby="photos">
-      <h2 id="photos">Photos</h2>
+      <h2 id="photos">{t('Photos')}</h2>
       {photos.length === 0 && (
-        <p class="hint">None yet. The nameplate and the wiring diagram on the panel save the next visit a climb.</p>
+        <p class="hint">
+          {t('None yet. The nameplate and the wiring diagram on the panel save the next visit a climb.')}
+        </p>
       )}
       <ul class="photo-grid">
         {photos.map(({ eventId, log, subject, file, at }) => (

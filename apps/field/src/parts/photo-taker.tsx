@@ -3,6 +3,7 @@ import { useId } from 'preact/hooks'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import type { Photo } from '../store/visit-store.ts'
+import { t } from '../words/t.ts'
 import { Choices } from './choices.tsx'
 import { scaledPhoto } from './scaled-photo.ts'
 import { Trouble } from './trouble.tsx'
@@ -32,7 +33,7 @@ export function PhotoTaker({ keep }: Props) {
   return (
     <div class="form photo-taker">
       <Choices
-        label="What it shows"
+        label={t('What it shows')}
         choices={SUBJECTS}
         chosen={subject.value}
         choose={(to) => {
@@ -42,8 +43,8 @@ export function PhotoTaker({ keep }: Props) {
       {subject.value === 'Other' && (
         <input
           class="form-blank"
-          aria-label="What it shows, in words"
-          placeholder="for example: oil stain at the flare"
+          aria-label={t('What it shows, in words')}
+          placeholder={t('for example: oil stain at the flare')}
           maxLength={200}
           value={words.value}
           onInput={(event) => {
@@ -66,7 +67,7 @@ export function PhotoTaker({ keep }: Props) {
           }}
         />
         <label class="key" for={id}>
-          {state.value === 'keeping' ? 'Keeping the photo …' : 'Take a photo'}
+          {state.value === 'keeping' ? t('Keeping the photo …') : t('Take a photo')}
         </label>
       </div>
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}

@@ -1,4 +1,5 @@
 import type { Picture } from '@chargewright/picture'
+import { t } from '../words/t.ts'
 
 /** A picture with its title, and its figures as a table for those who do not see it. */
 export function PictureFigure({ picture: { svg, title, table } }: { readonly picture: Picture }) {
@@ -11,7 +12,7 @@ export function PictureFigure({ picture: { svg, title, table } }: { readonly pic
       {/* The package writes the element itself and escapes every word in it. */}
       <div class="picture-drawing" dangerouslySetInnerHTML={{ __html: svg }} />
       <details class="fold">
-        <summary>The same in figures</summary>
+        <summary>{t('The same in figures')}</summary>
         <FigureTable head={head} rows={rows} />
       </details>
     </figure>

@@ -1,4 +1,5 @@
 import type { UnitPreference } from '@chargewright/quantity'
+import { t } from '../words/t.ts'
 import type { VisitEvents } from '../worker/protocol.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 import { PictureFigure } from './picture-figure.tsx'
@@ -16,7 +17,7 @@ export function PicturePlace({ visit, units }: Props) {
   if (pictures.length === 0) return null
   return (
     <section class="pictures" aria-labelledby="pictures">
-      <h2 id="pictures">Drawn from the readings</h2>
+      <h2 id="pictures">{t('Drawn from the readings')}</h2>
       {pictures.map((picture) => (
         <PictureFigure key={picture.title} picture={picture} />
       ))}

@@ -12,6 +12,7 @@ import {
 import type { ComponentChildren } from 'preact'
 import { isBefore } from '../session/before-change.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { EvidenceTree } from './evidence-tree.tsx'
 import { QuantityField } from './quantity-field.tsx'
 
@@ -35,7 +36,7 @@ interface Props {
 export function ReadingWalk({ readings, change, beside, units, steps, remarkOn, record, care, showEntry }: Props) {
   return (
     <section class="walk" aria-labelledby="readings">
-      <h2 id="readings">Readings, in walking order</h2>
+      <h2 id="readings">{t('Readings, in walking order')}</h2>
       {care}
       <ol class="stations">
         {STATIONS.map((station) => (

@@ -4,6 +4,7 @@ import { useEffect, useRef } from 'preact/hooks'
 import { quantityInWords } from '../session/in-words.ts'
 import type { Kept } from '../session/session.ts'
 import { minutesTold, type WaitClock, waitState } from '../session/wait-clock.ts'
+import { t } from '../words/t.ts'
 import { hourInWords } from './time-in-words.ts'
 import { useNow } from './use-now.ts'
 import { WaitCalls } from './wait-calls.tsx'
@@ -57,12 +58,12 @@ export function SettleClock({ clock, latest, units, record }: Props) {
       </p>
       <progress
         class="wait-bar"
-        aria-label="Part of the wait that is over"
+        aria-label={t('Part of the wait that is over')}
         max={ends - begins}
         value={Math.min(now, ends) - begins}
       />
       <p class="unseen" role="status">
-        {state.kind === 'running' ? `${minutesTold(state.left_s)} minutes to go` : OVER[purpose]}
+        {state.kind === 'running' ? t('{0} minutes to go', minutesTold(state.left_s)) : OVER[purpose]}
       </p>
       {state.kind === 'running' && <WaitCalls />}
       {state.kind === 'over' && (clock.isBegun || purpose === 'equalise') && (
@@ -72,7 +73,7 @@ export function SettleClock({ clock, latest, units, record }: Props) {
       )}
       {state.kind === 'running' && clock.isBegun && (
         <button type="button" class="link" onClick={() => end(minutesSince(begins, now))}>
-          Stop waiting
+          {t('Stop waiting')}
         </button>
       )}
     </div>

@@ -2,6 +2,7 @@ import { format, quantity, type UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly units: UnitPreference
@@ -46,7 +47,7 @@ export function SiteAltitude({ units, keep }: Props) {
           )
         }}
       >
-        {asking.value ? 'Finding it …' : 'Take it from this device'}
+        {asking.value ? t('Finding it …') : t('Take it from this device')}
       </button>
       <p class="hint" role="status">
         {says.value}

@@ -5,6 +5,7 @@ import { useMemo } from 'preact/hooks'
 import { inWords, quantityInWords } from '../session/in-words.ts'
 import type { Kept } from '../session/session.ts'
 import { stepProgress } from '../session/step-progress.ts'
+import { t } from '../words/t.ts'
 import { Steps } from './steps.tsx'
 
 interface Props {
@@ -32,10 +33,10 @@ export function StepGuide({ visitId, steps, units, begin }: Props) {
     <div class="guide">
       {at > 0 && (
         <details class="more-steps">
-          <summary>{at === 1 ? 'Step 1 done' : `Steps 1 to ${at} done`}</summary>
-          <Steps label="Done" steps={words.slice(0, at)} from={1} />
+          <summary>{at === 1 ? t('Step 1 done') : t('Steps 1 to {0} done', at)}</summary>
+          <Steps label={t('Done')} steps={words.slice(0, at)} from={1} />
           <button type="button" class="link" onClick={() => go(at - 1)}>
-            Back one step
+            {t('Back one step')}
           </button>
         </details>
       )}
@@ -55,16 +56,16 @@ export function StepGuide({ visitId, steps, units, begin }: Props) {
         )}
         {at + 1 < steps.length && (
           <button type="button" class="key" onClick={() => go(at + 1)}>
-            Done, next step
+            {t('Done, next step')}
           </button>
         )}
       </div>
       {at + 1 < steps.length && (
         <details class="more-steps">
           <summary>
-            {at + 2 === steps.length ? `Then step ${at + 2}` : `Then steps ${at + 2} to ${steps.length}`}
+            {at + 2 === steps.length ? t('Then step {0}', at + 2) : t('Then steps {0} to {1}', at + 2, steps.length)}
           </summary>
-          <Steps label="What to do then" steps={words.slice(at + 1)} from={at + 2} />
+          <Steps label={t('What to do then')} steps={words.slice(at + 1)} from={at + 2} />
         </details>
       )}
     </div>

@@ -1,4 +1,5 @@
 import { START_ADDRESS } from '../session/route.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly name: string
@@ -16,7 +17,7 @@ export function SystemBar({ name, about, undo }: Props) {
           <svg viewBox="0 0 24 24" aria-hidden="true">
             <path d="M15 4L7 12L15 20" />
           </svg>
-          <span class="unseen">All systems</span>
+          <span class="unseen">{t('All systems')}</span>
         </a>
         <h1 class="visit-name" tabIndex={-1}>
           {name}
@@ -25,7 +26,7 @@ export function SystemBar({ name, about, undo }: Props) {
           <svg viewBox="0 0 24 24" aria-hidden="true">
             <path d="M10 4L4 10L10 16M4 10H15C18.5 10 20 12.5 20 15C20 17.5 18.5 20 15 20H10" />
           </svg>
-          <span class="unseen">Undo the last entry</span>
+          <span class="unseen">{t('Undo the last entry')}</span>
         </button>
       </div>
       <p class="visit-head-about">{about}</p>

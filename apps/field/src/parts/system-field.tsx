@@ -12,6 +12,7 @@ import { ChartEntryPlace } from '../chart-entry/chart-entry-place.tsx'
 import { quantityInWords } from '../session/in-words.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
+import { t } from '../words/t.ts'
 import { ChoiceField } from './choice-field.tsx'
 import { QuantityField } from './quantity-field.tsx'
 import { RefrigerantField } from './refrigerant-field.tsx'
@@ -65,7 +66,7 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
         </p>
       )
     case 'accessories':
-      return <p class="hint">Added parts are changed in the step “Weigh-in”.</p>
+      return <p class="hint">{t('Added parts are changed in the step “Weigh-in”.')}</p>
     default: {
       const { accepts, example } = figureKind(name)
       const read = understand(example, { label, accepts }, units)

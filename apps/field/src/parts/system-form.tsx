@@ -3,6 +3,7 @@ import type { FactName, System, SystemStatement } from '@chargewright/visit'
 import { useState } from 'preact/hooks'
 import type { Kept } from '../session/session.ts'
 import { SYSTEM_GROUPS } from '../session/system-groups.ts'
+import { t } from '../words/t.ts'
 import { SystemField } from './system-field.tsx'
 
 interface Props {
@@ -19,7 +20,7 @@ export function SystemForm({ system, units, remarkOn, state }: Props) {
   const [isNew] = useState(() => Object.keys(system.facts).length === 0)
   return (
     <section class="system" aria-labelledby="system">
-      <h2 id="system">System</h2>
+      <h2 id="system">{t('System')}</h2>
       {SYSTEM_GROUPS.map(({ title, facts }, i) => (
         <details key={title} class="group" open={isNew && i === 0}>
           <summary>

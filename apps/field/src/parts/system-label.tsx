@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks'
 import { encode } from 'uqr'
 import { systemAddress } from '../session/route.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly id: string
@@ -20,22 +21,27 @@ export function SystemLabel({ id, name, refrigerant }: Props) {
   }
   return (
     <section class="label-section" aria-labelledby="label">
-      <h2 id="label">Label</h2>
+      <h2 id="label">{t('Label')}</h2>
       <p class="hint">
-        Print it and put it inside the panel. Its code opens this page on a device that has the system.
+        {t('Print it and put it inside the panel. Its code opens this page on a device that has the system.')}
       </p>
       <div class="label">
-        <svg class="label-code" viewBox={`0 0 ${code.size} ${code.size}`} role="img" aria-label={`Code of ${address}`}>
+        <svg
+          class="label-code"
+          viewBox={`0 0 ${code.size} ${code.size}`}
+          role="img"
+          aria-label={t('Code of {0}', address)}
+        >
           <rect width={code.size} height={code.size} fill="#ffffff" />
           <path d={modules(code.data)} fill="#000000" />
         </svg>
         <div class="label-words">
-          <strong>{name ?? 'System without a name'}</strong>
+          <strong>{name ?? t('System without a name')}</strong>
           {refrigerant !== undefined && <span>{refrigerant}</span>}
         </div>
       </div>
       <button type="button" class="key" onClick={print}>
-        Print the label
+        {t('Print the label')}
       </button>
     </section>
   )

@@ -1,7 +1,7 @@
 import { METERING_DEVICES } from '@chargewright/visit'
-
 import type { KnownSystem } from '../session/known-systems.ts'
 import { systemAddress } from '../session/route.ts'
+import { t } from '../words/t.ts'
 import { timeInWords } from './time-in-words.ts'
 
 /** Systems by name, each the way to its page. */
@@ -26,10 +26,10 @@ function SystemRow({ system, visits, facts, lastEntry }: KnownSystem) {
   const words = visits.length === 1 ? visits[0]?.about?.replace(INVENTED, '') : undefined
   return (
     <a class="row" href={systemAddress(system.id)}>
-      <strong>{facts.name ?? 'System without a name'}</strong>
+      <strong>{facts.name ?? t('System without a name')}</strong>
       <span class="row-aside">{countOf(visits.length)}</span>
-      <span class="row-about">{about.filter((part) => part !== undefined).join(' · ') || 'not described yet'}</span>
-      <span class="row-aside">{system.origin === 'demo' ? 'invented' : lastEntry && timeInWords(lastEntry)}</span>
+      <span class="row-about">{about.filter((part) => part !== undefined).join(' · ') || t('not described yet')}</span>
+      <span class="row-aside">{system.origin === 'demo' ? t('invented') : lastEntry && timeInWords(lastEntry)}</span>
       {words !== undefined && words !== '' && <span class="row-words">{words}</span>}
     </a>
   )

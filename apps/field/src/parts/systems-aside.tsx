@@ -1,5 +1,6 @@
 import { factsOf } from '../store/facts-of.ts'
 import type { StoredSystem } from '../store/visit-store.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly systems: readonly StoredSystem[]
@@ -19,8 +20,8 @@ export function SystemsAside({ systems, bringBack }: Props) {
           return (
             <li key={id} class="assumed-fact">
               <strong>{name}</strong>
-              <button type="button" class="key" aria-label={`Bring back: ${name}`} onClick={() => bringBack(id)}>
-                Bring back
+              <button type="button" class="key" aria-label={t('Bring back: {0}', name)} onClick={() => bringBack(id)}>
+                {t('Bring back')}
               </button>
             </li>
           )

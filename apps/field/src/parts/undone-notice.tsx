@@ -1,6 +1,7 @@
 import type { VisitEvent } from '@chargewright/visit'
 import { eventInWords } from '../session/event-in-words.ts'
 import { nextRedo } from '../session/undo.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly events: readonly VisitEvent[]
@@ -16,7 +17,7 @@ export function UndoneNotice({ events, redo }: Props) {
         <>
           <span>Undone: {eventInWords(undone.act)}</span>
           <button type="button" class="link" onClick={redo}>
-            Bring it back
+            {t('Bring it back')}
           </button>
         </>
       )}

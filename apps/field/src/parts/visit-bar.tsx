@@ -1,4 +1,5 @@
 import { FINDINGS, type FindingKind } from '@chargewright/charging'
+import { t } from '../words/t.ts'
 import { FindingMark } from './finding-mark.tsx'
 import { reveal } from './reveal.ts'
 
@@ -32,13 +33,13 @@ export function VisitBar({ name, back, about, finding, undo }: Props) {
           <svg viewBox="0 0 24 24" aria-hidden="true">
             <path d="M10 4L4 10L10 16M4 10H15C18.5 10 20 12.5 20 15C20 17.5 18.5 20 15 20H10" />
           </svg>
-          <span class="unseen">Undo the last entry</span>
+          <span class="unseen">{t('Undo the last entry')}</span>
         </button>
         {finding && (
           <button
             type="button"
             class="bar-finding"
-            aria-label={`Finding: ${FINDINGS[finding]}. Go to it`}
+            aria-label={t('Finding: {0}. Go to it', FINDINGS[finding])}
             onClick={() => reveal('finding')}
           >
             <FindingMark kind={finding} />

@@ -4,6 +4,7 @@ import { useMemo } from 'preact/hooks'
 import { quantityInWords } from '../session/in-words.ts'
 import { visitAddress } from '../session/route.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
+import { t } from '../words/t.ts'
 import type { VisitOutcome } from '../worker/system-history.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 import { EngineState } from './engine-state.tsx'
@@ -24,11 +25,12 @@ export function VisitHistory({ visits, units }: Props) {
   const outcomes = new Map(asking.answer?.outcomes.map((outcome) => [outcome.id, outcome]))
   return (
     <section class="history" aria-labelledby="history">
-      <h2 id="history">Visits</h2>
+      <h2 id="history">{t('Visits')}</h2>
       {visits.length === 0 && (
         <p class="teach">
-          No visit yet. From the second on, superheat, subcooling and what was weighed in are drawn here from visit to
-          visit.
+          {t(
+            'No visit yet. From the second on, superheat, subcooling and what was weighed in are drawn here from visit to visit.',
+          )}
         </p>
       )}
       {visits.length > 0 && <EngineState asking={asking} />}
@@ -73,7 +75,7 @@ function VisitRow({ visit, number, outcome, units }: RowProps) {
         )}
       </strong>
       <span class="row-aside">{whenOf(visit.events)}</span>
-      <span class="row-about">{measured?.join(' · ') || 'nothing measured'}</span>
+      <span class="row-about">{measured?.join(' · ') || t('nothing measured')}</span>
     </a>
   )
 }

@@ -1,6 +1,7 @@
 import type { UnitPreference } from '@chargewright/quantity'
 import type { EntryProblem, Fact, LogEntry } from '@chargewright/visit'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { LogLine } from './log-line.tsx'
 
 interface Props {
@@ -14,8 +15,8 @@ interface Props {
 export function VisitLog({ log, problems, units, correct }: Props) {
   return (
     <section class="log" aria-labelledby="log">
-      <h2 id="log">Log</h2>
-      {log.length === 0 && <p class="hint">Nothing entered yet. Every entry will stand here as it was typed.</p>}
+      <h2 id="log">{t('Log')}</h2>
+      {log.length === 0 && <p class="hint">{t('Nothing entered yet. Every entry will stand here as it was typed.')}</p>}
       <ol reversed>
         {log.toReversed().map((entry) => (
           <LogLine

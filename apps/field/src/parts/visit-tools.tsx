@@ -3,6 +3,7 @@ import type { Preferences } from '../session/preference.ts'
 import type { Keeping } from '../session/session.ts'
 import { visitFileOf } from '../session/visit-file-of.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
+import { t } from '../words/t.ts'
 import { DeviceSettings } from './device-settings.tsx'
 import { DeviceSwitches } from './device-switches.tsx'
 import { download } from './download.ts'
@@ -25,7 +26,7 @@ export function VisitTools({ stored, name, units, keeping, preferences }: Props)
       <DeviceSwitches preferences={preferences} />
       <RecordKey stored={stored} name={name} units={units} />
       <button type="button" class="key" onClick={() => download(visitFileOf(stored, name))}>
-        Export
+        {t('Export')}
       </button>
       <KeptState keeping={keeping} />
       <DeviceSettings preferences={preferences} />

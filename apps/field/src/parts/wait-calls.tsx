@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals'
+import { t } from '../words/t.ts'
 import { callPermission, useScreenOn } from './wait-signals.ts'
 
 /** How one will know that the wait is over, told as this device can. It asks to call only here, and only once. */
@@ -16,14 +17,14 @@ export function WaitCalls() {
             permission.value = callPermission()
           }}
         >
-          Call me when it is over
+          {t('Call me when it is over')}
         </button>
       )}
       <p class="hint">
         {permission.value === 'allowed'
-          ? 'This device will call when it is over, as long as this page stays open.'
-          : 'Nothing is lost if the screen locks: the time goes on by the clock.'}{' '}
-        {screen === 'on' ? 'The screen stays on while this page is in sight.' : ''}
+          ? t('This device will call when it is over, as long as this page stays open.')
+          : t('Nothing is lost if the screen locks: the time goes on by the clock.')}{' '}
+        {screen === 'on' ? t('The screen stays on while this page is in sight.') : ''}
       </p>
     </div>
   )

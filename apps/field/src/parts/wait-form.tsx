@@ -6,6 +6,7 @@ import { WAITED } from '../session/fact-in-words.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
+import { t } from '../words/t.ts'
 import { Choices } from './choices.tsx'
 import { EntryBlank } from './entry-blank.tsx'
 import { Trouble } from './trouble.tsx'
@@ -44,12 +45,12 @@ export function WaitForm({ initial, units, keep }: Props) {
         void submit()
       }}
     >
-      <Choices label="What for" choices={WAITED} chosen={purpose.value} choose={(to) => (purpose.value = to)} />
+      <Choices label={t('What for')} choices={WAITED} chosen={purpose.value} choose={(to) => (purpose.value = to)} />
       <EntryBlank
         {...DURATION}
         id={id}
         units={units}
-        example="for example 15 min"
+        example={t('for example 15 min')}
         before={initial.duration}
         text={duration.value}
         type={(to) => {
@@ -59,7 +60,7 @@ export function WaitForm({ initial, units, keep }: Props) {
       />
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="submit" class="act">
-        Enter in the log
+        {t('Enter in the log')}
       </button>
     </form>
   )

@@ -5,6 +5,7 @@ import { EntryBlank } from '../parts/entry-blank.tsx'
 import { MOVED_MASS } from '../parts/reveal.ts'
 import { Trouble } from '../parts/trouble.tsx'
 import { understand } from '../session/understand.ts'
+import { t } from '../words/t.ts'
 import type { Perform } from './bench-panel.tsx'
 import type { Practised } from './practised.ts'
 
@@ -31,16 +32,17 @@ export function BenchActs({ bench, units, isBusy, perform }: Props) {
     <>
       <details class="group">
         <summary>
-          <h3>Weigh refrigerant in or out</h3>
+          <h3>{t('Weigh refrigerant in or out')}</h3>
         </summary>
         <p class="hint">
-          As vapour through the suction port, compressor running. Liquid there breaks valves: the bench lets you, and
-          counts it. Recover into the cylinder; nothing is ever vented.
+          {t(
+            'As vapour through the suction port, compressor running. Liquid there breaks valves: the bench lets you, and counts it. Recover into the cylinder; nothing is ever vented.',
+          )}
         </p>
-        <Choices label="Which way" choices={WAYS} chosen={way.value} choose={(to) => (way.value = to)} />
+        <Choices label={t('Which way')} choices={WAYS} chosen={way.value} choose={(to) => (way.value = to)} />
         <MassForm
           id={MOVED_MASS}
-          label="Mass by the scale"
+          label={t('Mass by the scale')}
           submit="Weigh it"
           units={units}
           isBusy={isBusy}
@@ -54,23 +56,35 @@ export function BenchActs({ bench, units, isBusy, perform }: Props) {
       </details>
       <details class="group">
         <summary>
-          <h3>Mend, clean, adjust</h3>
+          <h3>{t('Mend, clean, adjust')}</h3>
         </summary>
         <div class="bench-keys">
           <Key
             isBusy={isBusy}
-            label="Clean the indoor coil and filter"
+            label={t('Clean the indoor coil and filter')}
             press={() => perform({ kind: 'clean-indoor-coil' }, '')}
           />
-          <Key isBusy={isBusy} label="Clean the condenser" press={() => perform({ kind: 'clean-condenser' }, '')} />
-          <Key isBusy={isBusy} label="Change the filter-drier" press={() => perform({ kind: 'change-drier' }, '')} />
-          <Key isBusy={isBusy} label="Open the doors, for a load" press={() => perform({ kind: 'open-doors' }, '')} />
+          <Key
+            isBusy={isBusy}
+            label={t('Clean the condenser')}
+            press={() => perform({ kind: 'clean-condenser' }, '')}
+          />
+          <Key
+            isBusy={isBusy}
+            label={t('Change the filter-drier')}
+            press={() => perform({ kind: 'change-drier' }, '')}
+          />
+          <Key
+            isBusy={isBusy}
+            label={t('Open the doors, for a load')}
+            press={() => perform({ kind: 'open-doors' }, '')}
+          />
           {!bench.isRunning && (
-            <Key isBusy={isBusy} label="Restart it" press={() => perform({ kind: 'restart' }, '')} />
+            <Key isBusy={isBusy} label={t('Restart it')} press={() => perform({ kind: 'restart' }, '')} />
           )}
         </div>
         <fieldset class="bench-keys">
-          <legend class="form-label">Indoor fan, of its rated airflow</legend>
+          <legend class="form-label">{t('Indoor fan, of its rated airflow')}</legend>
           {FAN_SHARES.map((share) => {
             const words = `${Math.round(100 * share)} %`
             return (
@@ -85,7 +99,7 @@ export function BenchActs({ bench, units, isBusy, perform }: Props) {
         </fieldset>
         {bench.hasStem && (
           <fieldset class="bench-keys">
-            <legend class="form-label">Valve stem, turns clockwise</legend>
+            <legend class="form-label">{t('Valve stem, turns clockwise')}</legend>
             {STEM_TURNS.map((turns) => {
               const words = `${turns > 0 ? '+' : '−'}${Math.abs(turns)}`
               return (
@@ -102,15 +116,20 @@ export function BenchActs({ bench, units, isBusy, perform }: Props) {
       </details>
       <details class="group">
         <summary>
-          <h3>Recover all, evacuate, weigh in</h3>
+          <h3>{t('Recover all, evacuate, weigh in')}</h3>
         </summary>
         <p class="hint">
-          It takes gas that will not condense out of the circuit, and any doubt about the charge with it.
+          {t('It takes gas that will not condense out of the circuit, and any doubt about the charge with it.')}
         </p>
-        <Choices label="While it is empty" choices={EMPTY} chosen={empty.value} choose={(to) => (empty.value = to)} />
+        <Choices
+          label={t('While it is empty')}
+          choices={EMPTY}
+          chosen={empty.value}
+          choose={(to) => (empty.value = to)}
+        />
         <MassForm
           id="recharged-mass"
-          label="Mass to weigh in"
+          label={t('Mass to weigh in')}
           submit="Recover, evacuate, weigh in"
           units={units}
           isBusy={isBusy}
@@ -118,7 +137,7 @@ export function BenchActs({ bench, units, isBusy, perform }: Props) {
         />
       </details>
       <button type="button" class="key" disabled={isBusy} onClick={() => void perform({ kind: 'debrief' }, '')}>
-        End, and see what it was
+        {t('End, and see what it was')}
       </button>
     </>
   )
@@ -173,7 +192,7 @@ function MassForm({ id, label, submit, units, isBusy, perform }: MassProps) {
         label={label}
         accepts={ACCEPTS}
         units={units}
-        example="for example 5 oz"
+        example={t('for example 5 oz')}
         text={text.value}
         type={(to) => {
           text.value = to

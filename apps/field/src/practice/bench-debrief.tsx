@@ -5,6 +5,7 @@ import { FigureTable } from '../parts/picture-figure.tsx'
 import { reveal } from '../parts/reveal.ts'
 import { inWords, quantityInWords } from '../session/in-words.ts'
 import { PRACTICE_ADDRESS } from '../session/route.ts'
+import { t } from '../words/t.ts'
 import type { Practised } from './practised.ts'
 import { benchClock } from './run.ts'
 
@@ -25,14 +26,14 @@ export function BenchDebrief({ debrief: { statements, acts }, units }: Props) {
   return (
     <section class="bench" aria-labelledby="debrief">
       <h2 id="debrief" tabIndex={-1}>
-        What it was
+        {t('What it was')}
       </h2>
       {statements.map((statement) => (
         <p key={statement.template}>{inWords(statement, units)}</p>
       ))}
       {acts.length > 0 && (
         <>
-          <h3>What each act did, once settled</h3>
+          <h3>{t('What each act did, once settled')}</h3>
           <FigureTable
             head={['at', 'you', 'charge', 'superheat', 'subcooling']}
             rows={acts.map((act) => [
@@ -46,7 +47,7 @@ export function BenchDebrief({ debrief: { statements, acts }, units }: Props) {
         </>
       )}
       <a class="key" href={PRACTICE_ADDRESS}>
-        Another case
+        {t('Another case')}
       </a>
     </section>
   )

@@ -2,6 +2,7 @@ import type { BenchRequest } from '@chargewright/cycle'
 import type { UnitPreference } from '@chargewright/quantity'
 import { Trouble } from '../parts/trouble.tsx'
 import { quantityInWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 import { BenchActs } from './bench-acts.tsx'
 import { BenchDebrief } from './bench-debrief.tsx'
 import type { Practised } from './practised.ts'
@@ -27,11 +28,11 @@ export function BenchPanel({ bench, units, isBusy, trouble, perform, enter }: Pr
   return (
     <section class="bench" aria-labelledby="bench" aria-busy={isBusy}>
       <h2 id="bench" tabIndex={-1}>
-        The bench
+        {t('The bench')}
       </h2>
       <p class="bench-clock" role="status">
         <strong>{benchClock(clock_s)}</strong> since the start,{' '}
-        {isRunning ? 'compressor running' : 'stopped: a switch has opened'}
+        {isRunning ? t('compressor running') : t('stopped: a switch has opened')}
       </p>
       <dl class="bench-instruments">
         {instruments.map(({ label, quantity }) => (
@@ -41,17 +42,17 @@ export function BenchPanel({ bench, units, isBusy, trouble, perform, enter }: Pr
           </div>
         ))}
         <div>
-          <dt>In the recovery cylinder</dt>
+          <dt>{t('In the recovery cylinder')}</dt>
           <dd>
             {quantityInWords(cylinder.held, units)} of at most {quantityInWords(cylinder.most, units)}
           </dd>
         </div>
       </dl>
       <button type="button" class="act" disabled={isBusy} onClick={() => void enter(bench)}>
-        Enter what the instruments show
+        {t('Enter what the instruments show')}
       </button>
       <fieldset class="bench-keys">
-        <legend class="form-label">Let time pass</legend>
+        <legend class="form-label">{t('Let time pass')}</legend>
         {WAITS.map(([label, duration_s]) => (
           <button
             key={label}

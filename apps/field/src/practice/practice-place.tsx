@@ -3,6 +3,7 @@ import type { ComponentType } from 'preact'
 import { useEffect } from 'preact/hooks'
 import type { VisitScreen } from '../screens/visit-screen.tsx'
 import type { Preferences } from '../session/preference.ts'
+import { t } from '../words/t.ts'
 
 export interface PracticeProps {
   /** The run that is worked on; without one, all runs. */
@@ -29,7 +30,7 @@ export function PracticePlace(props: PracticeProps) {
   if (Practice.value) return <Practice.value {...props} />
   return (
     <main class="start" aria-busy={!isCutOff.value}>
-      {isCutOff.value && <p class="trouble">The practice bench could not be loaded. Load the page again.</p>}
+      {isCutOff.value && <p class="trouble">{t('The practice bench could not be loaded. Load the page again.')}</p>}
     </main>
   )
 }

@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 import './practice.css'
 import { useSignal } from '@preact/signals'
 import { useEffect } from 'preact/hooks'
@@ -41,9 +42,9 @@ export function PracticeScreen({ id, preferences, Visit }: PracticeProps) {
       {!run && id === undefined && <RunList runs={runs.value} store={store.value} preferences={preferences} />}
       {!run && id !== undefined && (
         <main class="start">
-          <h1 tabIndex={-1}>This run is not on this device</h1>
+          <h1 tabIndex={-1}>{t('This run is not on this device')}</h1>
           <a class="key" href={PRACTICE_ADDRESS}>
-            The practice bench
+            {t('The practice bench')}
           </a>
         </main>
       )}

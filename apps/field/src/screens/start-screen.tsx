@@ -20,6 +20,7 @@ import { NEW_SYSTEM_ADDRESS, PRACTICE_ADDRESS, visitAddress } from '../session/r
 import type { Session } from '../session/session.ts'
 import { factsOf } from '../store/facts-of.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly session: Session
@@ -52,35 +53,35 @@ export function StartScreen({ session, archive, preferences, device }: Props) {
         <DeviceSwitches preferences={preferences} />
       </header>
       <main class="start">
-        <h1 tabIndex={-1}>Systems</h1>
+        <h1 tabIndex={-1}>{t('Systems')}</h1>
         <OpenVisit visits={own.flatMap((one) => one.visits)} nameOf={nameOf} />
         <div class="start-acts">
           <a class="act" href={NEW_SYSTEM_ADDRESS}>
-            New system
+            {t('New system')}
           </a>
           <button type="button" class="key" onClick={() => void start()}>
-            New visit, described on the way
+            {t('New visit, described on the way')}
           </button>
           <a class="key" href={PRACTICE_ADDRESS}>
-            Practice bench
+            {t('Practice bench')}
           </a>
         </div>
         {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
         {session.systems.value && own.length === 0 && (
           <div class="teach">
-            <p>No system of your own yet.</p>
+            <p>{t('No system of your own yet.')}</p>
             <p>
-              A system is the unit you are called to. Describe it once, from its nameplate; every visit to it then
-              begins with what is known, and its page shows how superheat, subcooling and charge went from visit to
-              visit.
+              {t(
+                'A system is the unit you are called to. Describe it once, from its nameplate; every visit to it then begins with what is known, and its page shows how superheat, subcooling and charge went from visit to visit.',
+              )}
             </p>
           </div>
         )}
         {own.length > 0 && (
-          <section aria-label="Your systems">
+          <section aria-label={t('Your systems')}>
             <SearchField
-              label="Find a system"
-              example="name, refrigerant or a word of a note"
+              label={t('Find a system')}
+              example={t('name, refrigerant or a word of a note')}
               asked={asked.value}
               ask={(text) => {
                 asked.value = text
@@ -89,14 +90,14 @@ export function StartScreen({ session, archive, preferences, device }: Props) {
             <SystemList known={found} />
             {found.length === 0 && (
               <p class="hint" role="status">
-                No system here has all these words in its name, its refrigerant or a note.
+                {t('No system here has all these words in its name, its refrigerant or a note.')}
               </p>
             )}
           </section>
         )}
         <SystemsAside systems={systems} bringBack={(id) => void session.setAside([id], false)} />
         <section class="promises" aria-labelledby="device">
-          <h2 id="device">This device</h2>
+          <h2 id="device">{t('This device')}</h2>
           <DevicePromises device={device} />
           <DeviceSettings preferences={preferences} />
           <KeptState keeping={session.keeping.value} />

@@ -1,4 +1,5 @@
 import type { Visit } from '@chargewright/visit'
+import { t } from '../words/t.ts'
 import { StepPlace, type StepProps } from './step-place.tsx'
 
 /** What comes before refrigerant goes in: tight, dry, and a cylinder that is known. */
@@ -6,27 +7,27 @@ export function BeforeCharging(step: StepProps) {
   const { pressureTests, vacuumTests, cylinders } = step.visit
   return (
     <section class="before-charging" aria-labelledby="before-charging">
-      <h2 id="before-charging">Opened or empty: tight, dry, weighed</h2>
+      <h2 id="before-charging">{t('Opened or empty: tight, dry, weighed')}</h2>
       <StepPlace
-        title="Pressure test"
+        title={t('Pressure test')}
         state={stateOf(pressureTests.at(-1)?.readings.length)}
         load={async () => (await import('./pressure-test-step.tsx')).PressureTestStep}
         step={step}
       />
       <StepPlace
-        title="Evacuation"
+        title={t('Evacuation')}
         state={vacuumTests.at(-1)?.log ? 'log entered' : stateOf(vacuumTests.at(-1)?.readings.length)}
         load={async () => (await import('./evacuation-step.tsx')).EvacuationStep}
         step={step}
       />
       <StepPlace
-        title="Cylinders"
+        title={t('Cylinders')}
         state={cylinderState(cylinders)}
         load={async () => (await import('./cylinder-step.tsx')).CylinderStep}
         step={step}
       />
       <StepPlace
-        title="Weigh-in"
+        title={t('Weigh-in')}
         state={step.visit.system.figures.nameplateCharge ? 'nameplate charge known' : 'nameplate charge missing'}
         load={async () => (await import('./weigh-in-step.tsx')).WeighInStep}
         step={step}

@@ -4,6 +4,7 @@ import { useSignal } from '@preact/signals'
 import { Choices } from '../parts/choices.tsx'
 import { HOLDS, REFILLABLE } from '../session/fact-in-words.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { BlankForm } from './blank-form.tsx'
 
 interface Props {
@@ -44,13 +45,13 @@ export function CylinderForm({ refrigerant, units, record }: Props) {
       }
     >
       <Choices
-        label="It holds refrigerant that is"
+        label={t('It holds refrigerant that is')}
         choices={HOLDS}
         chosen={holds.value}
         choose={(to) => (holds.value = to)}
       />
       <Choices
-        label="The cylinder is"
+        label={t('The cylinder is')}
         choices={REFILLABLE}
         chosen={refillable.value}
         choose={(to) => (refillable.value = to)}

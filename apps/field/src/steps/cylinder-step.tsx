@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 import './steps.css'
 import { type BookFinding, bookUnits } from '@chargewright/ledger'
 import { describeProblem, type UnitPreference } from '@chargewright/quantity'
@@ -15,16 +16,18 @@ export function CylinderStep({ visit, events, units, record }: StepProps) {
   return (
     <>
       <div class="cautions">
-        <h4>Take care</h4>
+        <h4>{t('Take care')}</h4>
         <ul>
-          <li>Never vent refrigerant: recover it into a cylinder that is made for it.</li>
-          <li>Fill a recovery cylinder to at most 80 % of its volume: warm and full of liquid it bursts.</li>
-          <li>Never fill a cylinder that was sold filled, and never mix refrigerants in one.</li>
+          <li>{t('Never vent refrigerant: recover it into a cylinder that is made for it.')}</li>
+          <li>{t('Fill a recovery cylinder to at most 80 % of its volume: warm and full of liquid it bursts.')}</li>
+          <li>{t('Never fill a cylinder that was sold filled, and never mix refrigerants in one.')}</li>
         </ul>
       </div>
       {visit.cylinders.length === 0 && (
         <p class="hint">
-          None yet. Weigh a cylinder before it is opened; then name it with each move, and every gram has its place.
+          {t(
+            'None yet. Weigh a cylinder before it is opened; then name it with each move, and every gram has its place.',
+          )}
         </p>
       )}
       <ul class="cylinders">
@@ -34,11 +37,11 @@ export function CylinderStep({ visit, events, units, record }: StepProps) {
               {cylinder.id} · {cylinder.holds} {refrigerants.join(' + ')}
             </h4>
             <dl>
-              <dt>holds</dt>
+              <dt>{t('holds')}</dt>
               <dd>{quantityInWords(content, weighed, true)}</dd>
-              <dt>room</dt>
+              <dt>{t('room')}</dt>
               <dd>{roomInWords(answer.room[i], weighed)}</dd>
-              <dt>unexplained</dt>
+              <dt>{t('unexplained')}</dt>
               <dd>{quantityInWords(unexplained, weighed, true)}</dd>
             </dl>
             {answer.balance.findings
@@ -56,7 +59,7 @@ export function CylinderStep({ visit, events, units, record }: StepProps) {
           Not counted. {describeProblem(problem)}
         </p>
       ))}
-      <h4>A cylinder on the scale</h4>
+      <h4>{t('A cylinder on the scale')}</h4>
       <CylinderForm refrigerant={visit.system.facts.refrigerant} units={weighed} record={record} />
     </>
   )

@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 import './steps.css'
 import { describeProblem } from '@chargewright/quantity'
 import { EVACUATION_CAUTIONS, HOLD_WORDS, vacuumUnits } from '@chargewright/tightness'
@@ -38,7 +39,7 @@ export function EvacuationStep({ visit, events, units, record, showEntry }: Step
               class="act"
               onClick={() => void record({ kind: 'observation', what: 'charge-state', answer: 'evacuated' })}
             >
-              Enter that the system is empty and evacuated
+              {t('Enter that the system is empty and evacuated')}
             </button>
           )}
           <PictureFigure picture={judged.value.picture} />
@@ -54,16 +55,16 @@ export function EvacuationStep({ visit, events, units, record, showEntry }: Step
               showEntry={showEntry}
             />
           )}
-          <h4>Next reading</h4>
+          <h4>{t('Next reading')}</h4>
           <VacuumReadingForm begun={test.at} units={shown} record={record} />
         </>
       )}
       <details class="fold" open={!test}>
-        <summary>{test ? 'Begin another test' : 'Begin the test as the valve is shut'}</summary>
+        <summary>{test ? t('Begin another test') : t('Begin the test as the valve is shut')}</summary>
         <VacuumTestForm units={shown} record={record} />
       </details>
       <details class="fold">
-        <summary>Paste the log of the gauge instead</summary>
+        <summary>{t('Paste the log of the gauge instead')}</summary>
         <VacuumLogForm record={record} />
       </details>
     </>

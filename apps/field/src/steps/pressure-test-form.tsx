@@ -2,6 +2,7 @@ import type { UnitPreference } from '@chargewright/quantity'
 import type { Fact } from '@chargewright/visit'
 import type { MyInstruments } from '../session/instruments.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { BlankForm } from './blank-form.tsx'
 import { TEST_READING } from './pressure-reading-form.tsx'
 
@@ -36,8 +37,9 @@ export function PressureTestForm({ units, instruments, record }: Props) {
       }}
     >
       <p class="hint">
-        Where the same gauge and the same thermometer read every time, give their last digits: their own errors then
-        drop out, and a smaller leak shows.
+        {t(
+          'Where the same gauge and the same thermometer read every time, give their last digits: their own errors then drop out, and a smaller leak shows.',
+        )}
       </p>
     </BlankForm>
   )

@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 import './steps.css'
 import { describeProblem } from '@chargewright/quantity'
 import { PRESSURE_TEST_CAUTIONS, PRESSURE_TEST_WORDS } from '@chargewright/tightness'
@@ -38,12 +39,12 @@ export function PressureTestStep({ visit, events, units, instruments, record, sh
             units={units}
             showEntry={showEntry}
           />
-          <h4>Next reading</h4>
+          <h4>{t('Next reading')}</h4>
           <PressureReadingForm begun={test.at} units={units} record={record} />
         </>
       )}
       <details class="fold" open={!test}>
-        <summary>{test ? 'Begin another test' : 'Begin the test'}</summary>
+        <summary>{test ? t('Begin another test') : t('Begin the test')}</summary>
         <PressureTestForm units={units} instruments={instruments} record={record} />
       </details>
     </>

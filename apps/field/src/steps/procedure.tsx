@@ -1,6 +1,7 @@
 import type { ProcedureStep } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import { inWords, quantityInWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly steps: readonly ProcedureStep[]
@@ -11,7 +12,7 @@ interface Props {
 export function Procedure({ steps, units }: Props) {
   if (steps.length === 0) return null
   return (
-    <ol class="procedure" aria-label="The sequence">
+    <ol class="procedure" aria-label={t('The sequence')}>
       {steps.map(({ id, act, wait, goOnWhen, stops }, i) => (
         <li key={id}>
           <b aria-hidden="true">{i + 1}.</b>
@@ -21,7 +22,7 @@ export function Procedure({ steps, units }: Props) {
             {goOnWhen && <p class="hint">go on when: {inWords(goOnWhen, units)}</p>}
             {stops.map(({ seen, after, means, instead }) => (
               <p key={seen.template} class="doubt">
-                Stop if{after && ` after ${quantityInWords(after, units)}`}: {inWords(seen, units)}.{' '}
+                Stop if{after && t(' after {0}', quantityInWords(after, units))}: {inWords(seen, units)}.{' '}
                 {inWords(means, units)}: {inWords(instead, units)}
               </p>
             ))}

@@ -1,5 +1,6 @@
 import type { Quantity, UnitPreference } from '@chargewright/quantity'
 import { quantityInWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly head: readonly string[]
@@ -13,7 +14,7 @@ export function ReadingsSoFar({ head, rows, units, showEntry }: Props) {
   if (rows.length === 0) return null
   return (
     <table class="readings">
-      <caption>Readings so far</caption>
+      <caption>{t('Readings so far')}</caption>
       <thead>
         <tr>
           {head.map((name) => (
@@ -32,7 +33,7 @@ export function ReadingsSoFar({ head, rows, units, showEntry }: Props) {
             ))}
             <td>
               <button type="button" class="link" onClick={() => showEntry(eventId)}>
-                its entry
+                {t('its entry')}
               </button>
             </td>
           </tr>

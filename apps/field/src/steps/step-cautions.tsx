@@ -1,5 +1,6 @@
 import type { Statement, UnitPreference } from '@chargewright/quantity'
 import { inWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly cautions: readonly { readonly id: string; readonly statement: Statement }[]
@@ -10,7 +11,7 @@ interface Props {
 export function StepCautions({ cautions, units }: Props) {
   return (
     <div class="cautions">
-      <h4>Take care</h4>
+      <h4>{t('Take care')}</h4>
       <ul>
         {cautions.map(({ id, statement }) => (
           <li key={id}>{inWords(statement, units)}</li>

@@ -4,6 +4,7 @@ import { useSignal } from '@preact/signals'
 import type { ComponentType } from 'preact'
 import type { MyInstruments } from '../session/instruments.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import type { VisitEvents } from '../worker/protocol.ts'
 
 /** What every step of a visit is given. */
@@ -45,7 +46,7 @@ export function StepPlace({ title, state, load, step }: Props) {
       <div class="step">
         {Step.value && <Step.value {...step} />}
         {isCutOff.value && (
-          <p class="trouble">This part could not be loaded. Load the page again; every entry is kept.</p>
+          <p class="trouble">{t('This part could not be loaded. Load the page again; every entry is kept.')}</p>
         )}
       </div>
     </details>

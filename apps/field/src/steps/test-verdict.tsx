@@ -1,6 +1,7 @@
 import type { Evidence, Statement, UnitPreference } from '@chargewright/quantity'
 import { EvidenceList } from '../parts/evidence-list.tsx'
 import { inWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   /** In a word or two. */
@@ -21,7 +22,7 @@ export function TestVerdict({ verdict, sentence, steps, reasons, units, showEntr
         <strong>{verdict}</strong>
       </p>
       <p class="verdict-sentence">{inWords(sentence, units)}</p>
-      <ol class="steps" aria-label="What to do now">
+      <ol class="steps" aria-label={t('What to do now')}>
         {steps.map((step, i) => (
           <li key={step.template}>
             <b aria-hidden="true">{i + 1}.</b>

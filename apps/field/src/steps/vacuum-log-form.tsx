@@ -5,6 +5,7 @@ import { Choices } from '../parts/choices.tsx'
 import { Trouble } from '../parts/trouble.tsx'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly record: (fact: Fact) => Kept
@@ -26,18 +27,19 @@ export function VacuumLogForm({ record }: Props) {
   return (
     <div class="form">
       <label class="form-label" for={id}>
-        Log of the vacuum gauge
+        {t('Log of the vacuum gauge')}
       </label>
       <p class="hint" id={`${id}-says`}>
-        From the moment the valve was shut: time and pressure on each line, set apart by a comma, a semicolon or a tab.
-        A first line may name the unit.
+        {t(
+          'From the moment the valve was shut: time and pressure on each line, set apart by a comma, a semicolon or a tab. A first line may name the unit.',
+        )}
       </p>
       <textarea
         id={id}
         rows={6}
         spellcheck={false}
         aria-describedby={`${id}-says`}
-        placeholder={'time, micron\n0 min, 250\n5 min, 310\n10 min, 340'}
+        placeholder={t('time, micron\n0 min, 250\n5 min, 310\n10 min, 340')}
         value={text.value}
         onInput={(event) => {
           text.value = event.currentTarget.value
@@ -45,14 +47,14 @@ export function VacuumLogForm({ record }: Props) {
         }}
       />
       <Choices
-        label="Unit, where the log names none"
+        label={t('Unit, where the log names none')}
         choices={UNITS}
         chosen={unit.value}
         choose={(to) => (unit.value = to)}
       />
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="button" class="act" onClick={() => void keep()}>
-        Enter the log
+        {t('Enter the log')}
       </button>
     </div>
   )

@@ -4,6 +4,7 @@ import { useSignal } from '@preact/signals'
 import { Choices } from '../parts/choices.tsx'
 import { CRITERIA } from '../session/fact-in-words.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { BlankForm } from './blank-form.tsx'
 import { VACUUM } from './vacuum-reading-form.tsx'
 
@@ -44,12 +45,12 @@ export function VacuumTestForm({ units, record }: Props) {
       }}
     >
       <Choices
-        label="Hold it against"
+        label={t('Hold it against')}
         choices={CRITERIA}
         chosen={criterion.value}
         choose={(to) => (criterion.value = to)}
       />
-      <p class="hint">What the maker of the system prints goes before both.</p>
+      <p class="hint">{t('What the maker of the system prints goes before both.')}</p>
     </BlankForm>
   )
 }

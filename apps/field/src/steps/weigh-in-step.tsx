@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 import './steps.css'
 import { describeProblem } from '@chargewright/quantity'
 import { EvidenceTree } from '../parts/evidence-tree.tsx'
@@ -18,7 +19,7 @@ export function WeighInStep({ visit, events, units, record, showEntry }: StepPro
     <>
       {answer && !answer.ok && (
         <>
-          <p>Still missing:</p>
+          <p>{t('Still missing:')}</p>
           {answer.error.map((problem) => (
             <p key={describeProblem(problem)} class="doubt">
               {describeProblem(problem)}
@@ -31,14 +32,14 @@ export function WeighInStep({ visit, events, units, record, showEntry }: StepPro
           <StepCautions cautions={answer.value.assessment.cautions} units={units} />
           <div class="verdict">
             <p class="verdict-word" role="status">
-              <strong>{answer.value.toGoIn ? 'to go in' : 'by weight'}</strong>
+              <strong>{answer.value.toGoIn ? t('to go in') : t('by weight')}</strong>
             </p>
             <p class="verdict-sentence">
               {answer.value.toGoIn
                 ? quantityInWords(answer.value.toGoIn, units)
                 : inWords(answer.value.assessment.finding.sentence, units)}
             </p>
-            {answer.value.stillCharged && <p>This is for when it is empty: the sequence begins with that.</p>}
+            {answer.value.stillCharged && <p>{t('This is for when it is empty: the sequence begins with that.')}</p>}
             <EvidenceTree evidence={answer.value.charge.evidence} {...shown} />
             {Object.values(answer.value.measured ?? {}).map(({ evidence }) => (
               <EvidenceTree key={evidence.statement.template} evidence={evidence} {...shown} />
@@ -47,13 +48,13 @@ export function WeighInStep({ visit, events, units, record, showEntry }: StepPro
           <Procedure steps={answer.value.procedure} units={units} />
           {answer.value.toGoIn && (
             <button type="button" class="act" onClick={() => reveal(MOVED_MASS)}>
-              Enter what the scale showed
+              {t('Enter what the scale showed')}
             </button>
           )}
         </>
       )}
       <details class="fold">
-        <summary>Parts that were added: receiver, accumulator, heat exchanger</summary>
+        <summary>{t('Parts that were added: receiver, accumulator, heat exchanger')}</summary>
         <AddedParts
           parts={visit.system.facts.accessories ?? []}
           units={units}
@@ -61,7 +62,7 @@ export function WeighInStep({ visit, events, units, record, showEntry }: StepPro
         />
       </details>
       <details class="fold">
-        <summary>Scale, hose and charging cylinder</summary>
+        <summary>{t('Scale, hose and charging cylinder')}</summary>
         <GearForm log={visit.log} units={units} record={record} />
       </details>
     </>
