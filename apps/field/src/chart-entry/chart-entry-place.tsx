@@ -43,8 +43,14 @@ export function ChartEntryPlace(props: ChartEntryProps) {
 }
 
 function describe(chart: MakersChart): string {
-  const bulb = chart.indoor === 'wet-bulb' ? 'indoor wet bulb' : 'indoor dry bulb'
-  if (chart.form === 'csv') return `One is kept, as text, over ${bulb}, in ${chart.unit}.`
+  const bulb = chart.indoor === 'wet-bulb' ? t('indoor wet bulb') : t('indoor dry bulb')
+  if (chart.form === 'csv') return t('One is kept, as text, over {0}, in {1}.', bulb, chart.unit)
   const { outdoorTemperatures: outdoor, indoorTemperatures: indoor } = chart
-  return `One is kept: ${outdoor.length} outdoor temperatures by ${indoor.length} of the ${bulb}, in ${chart.unit}.`
+  return t(
+    'One is kept: {0} outdoor temperatures by {1} of the {2}, in {3}.',
+    outdoor.length,
+    indoor.length,
+    bulb,
+    chart.unit,
+  )
 }

@@ -1,9 +1,9 @@
-import { describeProblem } from '@chargewright/quantity'
 import type { MakersChart } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useContext, useRef } from 'preact/hooks'
 import { Trouble } from '../parts/trouble.tsx'
 import { DraftPage } from '../session/draft-place.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { ChartKindChoices } from './chart-kind-choices.tsx'
 import { gridDraft } from './grid-draft.ts'
@@ -33,7 +33,7 @@ export function ChartGrid({ chart, keep }: Props) {
     table.current?.querySelector<HTMLInputElement>(`[data-cell="${row} ${column}"]`)?.focus()
   const submit = async () => {
     const typed = chartOfGrid(grid.value, kind.value)
-    if (!typed.ok) trouble.value = describeProblem(typed.error)
+    if (!typed.ok) trouble.value = problemInWords(typed.error)
     else if (await keep(typed.value)) draft.keep(undefined)
   }
   return (
@@ -98,9 +98,13 @@ export function ChartGrid({ chart, keep }: Props) {
 }
 
 function cellName(grid: TypedGrid, row: number, column: number): string {
-  if (row === 0) return `Indoor temperature ${column}`
-  if (column === 0) return `Outdoor temperature ${row}`
-  return `Superheat at ${grid[row]?.[0] || `row ${row}`} outdoors and ${grid[0]?.[column] || `column ${column}`} indoors`
+  if (row === 0) return t('Indoor temperature {0}', column)
+  if (column === 0) return t('Outdoor temperature {0}', row)
+  return t(
+    'Superheat at {0} outdoors and {1} indoors',
+    grid[row]?.[0] || t('row {0}', row),
+    grid[0]?.[column] || t('column {0}', column),
+  )
 }
 
 /** Where a key leads; sideways only from the edge of the text, so that a number can be mended. */

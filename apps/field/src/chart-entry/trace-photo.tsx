@@ -1,9 +1,9 @@
-import { describeProblem } from '@chargewright/quantity'
 import type { MakersChart } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useContext, useEffect, useId, useMemo } from 'preact/hooks'
 import { Choices } from '../parts/choices.tsx'
 import { DraftPage } from '../session/draft-place.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { ChartKindChoices } from './chart-kind-choices.tsx'
 import { keepDraft, keptDraft, type TraceDraft } from './draft-store.ts'
@@ -44,7 +44,7 @@ export function TracePhoto({ keep }: Props) {
   const take = async (file: Blob) => {
     const picture = await photoOf(file)
     if (picture) change({ photo: picture, kind, taps: [] })
-    else trouble.value = 'This file is no picture that the browser can read.'
+    else trouble.value = t('This file is no picture that the browser can read.')
   }
   if (!photo) return <PickPhoto take={take} trouble={trouble.value} />
 
@@ -52,7 +52,7 @@ export function TracePhoto({ keep }: Props) {
   const place = (at: Tap['at']) => {
     const value = Number(typed.value.trim().replace(/[−–]/, '-').replace(',', '.'))
     if (typed.value.trim() === '' || Number.isNaN(value)) {
-      trouble.value = 'Type its value first, then tap.'
+      trouble.value = t('Type its value first, then tap.')
       return
     }
     change({ photo, kind, taps: [...taps, { on, value, at }] })
@@ -66,7 +66,7 @@ export function TracePhoto({ keep }: Props) {
     typed.value = String(last.value)
   }
   const submit = async () => {
-    if (!found.ok) trouble.value = describeProblem(found.error)
+    if (!found.ok) trouble.value = problemInWords(found.error)
     else if (await keep(found.value.chart)) change(undefined)
   }
   return (
@@ -75,7 +75,12 @@ export function TracePhoto({ keep }: Props) {
       <details class="group" open={taps.length === 0}>
         <summary>
           <span class="form-label">
-            What it shows: {ACROSS[kind.across]} along the bottom, {INDOORS[kind.indoor]}, {kind.unit}
+            {t(
+              'What it shows: {0} along the bottom, {1}, {2}',
+              t(ACROSS[kind.across]),
+              t(INDOORS[kind.indoor]),
+              kind.unit,
+            )}
           </span>
         </summary>
         <Choices
@@ -132,14 +137,16 @@ function TraceStep({ on, taps, kind, typed }: StepProps) {
   const ofCurves = kind.across === 'outdoor' ? AXIS[kind.indoor] : AXIS.outdoor
   const isSecond = taps.length % 2 === 1
   const words = {
-    across: isSecond ? `A second mark on the axis of the ${along}` : `A first mark on the axis of the ${along}`,
-    up: isSecond ? 'A second mark on the axis of the superheat' : 'A first mark on the axis of the superheat',
-    curve: `A curve: its ${ofCurves}`,
+    across: isSecond
+      ? t('A second mark on the axis of the {0}', t(along))
+      : t('A first mark on the axis of the {0}', t(along)),
+    up: isSecond ? t('A second mark on the axis of the superheat') : t('A first mark on the axis of the superheat'),
+    curve: t('A curve: its {0}', t(ofCurves)),
   }
   return (
     <div class="trace-step">
       <label class="form-label" for={id}>
-        {words[on]}, in {kind.unit}
+        {t('{0}, in {1}', words[on], kind.unit)}
       </label>
       <input
         id={id}

@@ -8,16 +8,15 @@ export function TraceResult({ found: { chart, apart } }: { readonly found: Trace
   return (
     <section class="trace-result" aria-label={t('The grid so far')}>
       <p>
-        Hold the drawn curves against the photo. The grid passes every tap within{' '}
-        <strong>
-          {apart.toFixed(1)} {unit}
-        </strong>
-        .
+        {t(
+          'Hold the drawn curves against the photo. The grid passes every tap within {0}.',
+          `${apart.toFixed(1)} ${unit}`,
+        )}
       </p>
       <FigureTable
         head={[
-          `outdoor, ${unit}`,
-          ...indoorTemperatures.map((value) => `${value} ${indoor === 'wet-bulb' ? 'wet bulb' : 'dry bulb'}`),
+          t('outdoor, {0}', unit),
+          ...indoorTemperatures.map((value) => `${value} ${indoor === 'wet-bulb' ? t('wet bulb') : t('dry bulb')}`),
         ]}
         rows={superheat.map((row, i) => [
           String(outdoorTemperatures[i]),

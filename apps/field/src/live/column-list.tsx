@@ -21,10 +21,8 @@ export function ColumnList({ recording, meanings, units, mean, known }: Props) {
   return (
     <details class="group columns" open={!known}>
       <summary>
-        <h3>{recording.name}: what each column is</h3>
-        <span class="group-count">
-          {used} of {recording.columns.length} used
-        </span>
+        <h3>{t('{0}: what each column is', recording.name)}</h3>
+        <span class="group-count">{t('{0} of {1} used', used, recording.columns.length)}</span>
       </summary>
       {recording.columns.map((column) => (
         <ColumnLine
@@ -51,7 +49,7 @@ function ColumnLine({ column: { header, samples }, meaning, units, mean }: LineP
   return (
     <div class="column-line" data-used={meaning !== null}>
       <label for={id}>
-        {header} <span class="column-last">last {samples.at(-1)?.number}</span>
+        {header} <span class="column-last">{t('last {0}', samples.at(-1)?.number ?? '')}</span>
       </label>
       <select
         id={id}
@@ -64,10 +62,10 @@ function ColumnLine({ column: { header, samples }, meaning, units, mean }: LineP
       >
         <option value="">{t('not used')}</option>
         {STATIONS.map((station) => (
-          <optgroup key={station.id} label={`${station.number} ${station.label}`}>
+          <optgroup key={station.id} label={`${station.number} ${t(station.label)}`}>
             {READING_IDS.filter((what) => readingKind(what).station === station.id).map((what) => (
               <option key={what} value={what}>
-                {readingKind(what).label}
+                {t(readingKind(what).label)}
               </option>
             ))}
           </optgroup>

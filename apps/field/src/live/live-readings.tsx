@@ -1,7 +1,7 @@
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import './live.css'
 import { steadiness, steadyValue } from '@chargewright/charging'
-import { describeProblem } from '@chargewright/quantity'
 import { READING_IDS, readingKind } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useEffect, useMemo, useRef } from 'preact/hooks'
@@ -34,7 +34,7 @@ export function LiveReadings({ units, theme, record }: LiveProps) {
   const takeText = (name: string, text: string) => {
     const read = recordingOfText(name, text)
     if (!read.ok) {
-      message.value = { kind: 'trouble', text: describeProblem(read.error) }
+      message.value = { kind: 'trouble', text: problemInWords(read.error) }
       return
     }
     sensors.stop()
@@ -87,7 +87,7 @@ export function LiveReadings({ units, theme, record }: LiveProps) {
         return
       }
     }
-    message.value = { kind: 'notice', text: `${used.length} readings were entered.` }
+    message.value = { kind: 'notice', text: t('{0} readings were entered.', used.length) }
   }
   return (
     <div class="live">

@@ -1,4 +1,5 @@
 import { fail, ok, type Result } from '@chargewright/quantity'
+import { t } from '../words/t.ts'
 import { SENSING_KINDS, SENSING_SERVICE, type SensingKind } from './sensor-value.ts'
 
 /** The part of Web Bluetooth that is used; the standard library does not describe it. */
@@ -50,7 +51,7 @@ export async function connectSensor(
   } catch {
     return ok(undefined)
   }
-  const name = device.name ?? 'Sensor'
+  const name = device.name ?? t('Sensor')
   const asking: number[] = []
   const stop = () => {
     for (const each of asking) clearInterval(each)
@@ -60,9 +61,9 @@ export async function connectSensor(
     const server = await device.gatt?.connect()
     const service = await server?.getPrimaryService(SENSING_SERVICE)
     const heard = service ? await listen(service, (kind, number) => hear(name, kind, number), asking) : 0
-    if (heard === 0) return fail(`${name} offers no temperature, humidity or pressure in the standard way.`)
+    if (heard === 0) return fail(t('{0} offers no temperature, humidity or pressure in the standard way.', name))
   } catch {
-    return fail(`${name} could not be connected. Bring it near, and try again.`)
+    return fail(t('{0} could not be connected. Bring it near, and try again.', name))
   }
   device.addEventListener('gattserverdisconnected', () => {
     for (const each of asking) clearInterval(each)

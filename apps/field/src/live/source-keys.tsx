@@ -18,7 +18,7 @@ export function SourceKeys({ takeText, connect }: Props) {
   const fromClipboard = async () => {
     try {
       const text = await navigator.clipboard.readText()
-      if (text.trim() !== '') return takeText('Pasted', text)
+      if (text.trim() !== '') return takeText(t('Pasted'), text)
     } catch {
       // Not allowed, or not there: it is pasted by hand.
     }
@@ -76,16 +76,18 @@ export function SourceKeys({ takeText, connect }: Props) {
               const text = event.currentTarget.value
               if (text.trim() === '') return
               isPasting.value = false
-              takeText('Pasted', text)
+              takeText(t('Pasted'), text)
             }}
           />
         </div>
       )}
       <p class="hint">
-        Any table of numbers with a line of names on top: what a logger wrote, or cells copied from a spreadsheet.
+        {t(
+          'Any table of numbers with a line of names on top: what a logger wrote, or cells copied from a spreadsheet.',
+        )}{' '}
         {connect
-          ? t(' Sensors are those with the standard environmental service of Bluetooth.')
-          : t(' This browser connects no sensors.')}
+          ? t('Sensors are those with the standard environmental service of Bluetooth.')
+          : t('This browser connects no sensors.')}
       </p>
     </>
   )

@@ -3,6 +3,7 @@ import { type Dimension, type Quantity, quantity, type UnitPreference } from '@c
 import { readingKind } from '@chargewright/visit'
 import { FigureTable } from '../parts/picture-figure.tsx'
 import { inWords, quantityInWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly found: Steadiness
@@ -18,24 +19,24 @@ export function SteadinessReport({ found, channels, units }: Props) {
   return (
     <div class="steadiness">
       <p class="steadiness-verdict" data-kind={found.kind} role="status">
-        <strong>{VERDICTS[found.kind]}</strong> {inWords(found.sentence, units)}
+        <strong>{t(VERDICTS[found.kind])}</strong> {inWords(found.sentence, units)}
       </p>
       <FigureTable
-        head={['reading', 'last minute', 'deviation', 'it']}
+        head={[t('reading'), t('last minute'), t('deviation'), t('it')]}
         rows={found.channels.map(({ what, kind, deviation, most }, i) => {
           const channel = channels[i]!
           const value = steadyValue(channel)
           const apart = (si: number | undefined) =>
             si === undefined ? '' : quantityInWords(difference(si, channel.dimension), units)
           return [
-            readingKind(what).label,
+            t(readingKind(what).label),
             value ? quantityInWords(value, units) : '',
-            deviation === undefined ? '' : `${apart(deviation)} of ${apart(most)}`,
-            KINDS[kind],
+            deviation === undefined ? '' : t('{0} of {1}', apart(deviation), apart(most)),
+            t(KINDS[kind]),
           ]
         })}
       />
-      <p class="source">{found.source}</p>
+      <p class="source">{t(found.source)}</p>
     </div>
   )
 }

@@ -41,7 +41,7 @@ export function Trend({ unit, channels, units, theme, settled }: Props) {
       drawn?.destroy()
     }
   }, [unit, channels, units, theme, settled])
-  const names = channels.map(({ what }) => readingKind(what).label).join(', ')
+  const names = channels.map(({ what }) => t(readingKind(what).label)).join(', ')
   return (
     <div
       class="trend"
@@ -71,7 +71,7 @@ function options(
 ): uPlot.Options {
   const ink = inkOf(document.documentElement)
   const first = Math.min(...channels.map(({ samples }) => samples[0]?.time_s ?? 0))
-  const names = channels.map(({ what }) => readingKind(what).label)
+  const names = channels.map(({ what }) => t(readingKind(what).label))
   const stretches = settled.map(({ from_s, to_s }) => [(from_s - first) / 60, (to_s - first) / 60] as const)
   const axis = { stroke: ink.soft, font: ink.font, grid: { stroke: ink.rule, width: 1 }, ticks: { show: false } }
   return {

@@ -1,5 +1,6 @@
 import { type ReadonlySignal, useSignal } from '@preact/signals'
 import { useEffect, useRef } from 'preact/hooks'
+import { t } from '../words/t.ts'
 import type { Meaning, Recording } from './recording.ts'
 import { connectSensor, radioOf, type Sensor } from './sensor.ts'
 
@@ -34,7 +35,7 @@ export function useSensors(appear: (column: string, meaning: Meaning | undefined
     const columns = recording.value?.columns ?? []
     const known = columns.some((column) => column.header === header)
     recording.value = {
-      name: 'Sensors',
+      name: t('Sensors'),
       columns: known
         ? columns.map((column) =>
             column.header === header
@@ -50,12 +51,12 @@ export function useSensors(appear: (column: string, meaning: Meaning | undefined
     const found = await connectSensor(
       radio,
       (name, { label, unit, what }, number) => {
-        const header = `${name}: ${label}`
+        const header = `${name}: ${t(label)}`
         appear(header, what && { what, unit })
         add(name, header, number)
       },
       (name) => {
-        trouble.value = `${name} is no longer connected. What it measured stays here.`
+        trouble.value = t('{0} is no longer connected. What it measured stays here.', name)
       },
     )
     if (!found.ok) trouble.value = found.error

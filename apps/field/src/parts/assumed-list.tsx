@@ -25,12 +25,12 @@ export function AssumedList({ facts, assumed, state }: Props) {
           return (
             <li key={name} class="assumed-fact">
               <span>
-                {factLabel(name)}: <strong>{factInWords({ kind: 'system-described', facts: stated }).typed}</strong>
+                {t(factLabel(name))}: <strong>{factInWords({ kind: 'system-described', facts: stated }).typed}</strong>
               </span>
               <button
                 type="button"
                 class="key"
-                aria-label={t('It is so: {0}', factLabel(name))}
+                aria-label={t('It is so: {0}', t(factLabel(name)))}
                 onClick={() => void state(stated)}
               >
                 {t('It is so')}

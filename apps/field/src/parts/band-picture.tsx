@@ -8,6 +8,7 @@ import {
   type UnitPreference,
 } from '@chargewright/quantity'
 import { quantityInWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 
 /** The methods that hold one value against a band. */
 const TITLES = { superheat: 'Superheat', subcooling: 'Subcooling' } as const
@@ -28,10 +29,10 @@ export function BandPicture({ assessment, units }: Props) {
   const low = shifted(target.quantity, -tolerance.si)
   const high = shifted(target.quantity, tolerance.si)
   const lowNumber = formatNumber(low, preferredUnit(low.dimension, units))
-  const band = `${lowNumber} to ${quantityInWords(high, units)}`
+  const band = t('{0} to {1}', lowNumber, quantityInWords(high, units))
   const words = {
-    value: `${title} ${quantityInWords(value.quantity, units, true)}`,
-    target: `target ${quantityInWords(shifted(target.quantity, 0), units)}, band ${band}`,
+    value: `${t(title)} ${quantityInWords(value.quantity, units, true)}`,
+    target: t('target {0}, band {1}', quantityInWords(shifted(target.quantity, 0), units), band),
   }
   return (
     <figure class="band">

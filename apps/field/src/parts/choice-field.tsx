@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { EntryMessage } from './entry-message.tsx'
 
 interface Props<Choice extends string> {
@@ -43,7 +44,7 @@ export function ChoiceField<Choice extends string>({
       aria-describedby={`${id}-says`}
     >
       <span class="entry-label" id={`${id}-label`}>
-        {label}
+        {t(label)}
       </span>
       <div class="choices">
         {answers.map(([choice, words]) => (
@@ -55,14 +56,14 @@ export function ChoiceField<Choice extends string>({
             aria-pressed={choice === chosen}
             onClick={() => void press(choice)}
           >
-            {words}
+            {t(words)}
           </button>
         ))}
       </div>
       <div class="entry-says" id={`${id}-says`}>
         <EntryMessage
           trouble={trouble.value}
-          outdated={outdated && 'answered before the last change; press it again if it still holds'}
+          outdated={outdated && t('answered before the last change; press it again if it still holds')}
           absent={chosen === undefined ? absent : undefined}
         />
       </div>

@@ -1,4 +1,5 @@
 import { useId } from 'preact/hooks'
+import { t } from '../words/t.ts'
 
 interface Props<Choice extends string> {
   readonly label: string
@@ -13,7 +14,7 @@ export function Choices<Choice extends string>({ label, choices, chosen, choose 
   return (
     <fieldset class="form-choices" aria-labelledby={id}>
       <span class="form-label" id={id}>
-        {label}
+        {t(label)}
       </span>
       <div class="choices">
         {(Object.entries<string>(choices) as [Choice, string][]).map(([choice, words]) => (
@@ -24,7 +25,7 @@ export function Choices<Choice extends string>({ label, choices, chosen, choose 
             aria-pressed={choice === chosen}
             onClick={() => choose(choice)}
           >
-            {words}
+            {t(words)}
           </button>
         ))}
       </div>

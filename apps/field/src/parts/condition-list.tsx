@@ -27,14 +27,12 @@ export function ConditionList({ conditions, units, showEntry }: Props) {
     <details class="fold" open={wanting.length > 0}>
       <summary>
         <h3>{t('Conditions')}</h3>
-        <span class="group-count">
-          {held.length} of {conditions.length} hold
-        </span>
+        <span class="group-count">{t('{0} of {1} hold', held.length, conditions.length)}</span>
       </summary>
       <ul class="judged">
         {[...wanting, ...held].map(({ id, state, evidence, remedy, next }) => (
           <li key={id}>
-            <span class={`state state-${state}`}>{STATES[state]}</span>
+            <span class={`state state-${state}`}>{t(STATES[state])}</span>
             <div>
               <EvidenceTree evidence={evidence} units={units} showEntry={showEntry} />
               {remedy && <p class="remedy">{inWords(remedy, units)}</p>}

@@ -1,6 +1,7 @@
 import type { UnitPreference } from '@chargewright/quantity'
 import { type Fact, type FactName, fold, observationKind, readingKind } from '@chargewright/visit'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { ChoiceField } from './choice-field.tsx'
 import { MoveForm } from './move-form.tsx'
 import { QuantityField } from './quantity-field.tsx'
@@ -21,13 +22,19 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
   switch (fact.kind) {
     case 'reading': {
       const { accepts, label } = readingKind(fact.what)
-      const reading = { id, label: `${label}, corrected`, accepts, units, absent: `typed “${fact.value}”` }
+      const reading = { id, label: t('{0}, corrected', t(label)), accepts, units, absent: t('typed “{0}”', fact.value) }
       const kept = alone(fact).readings[fact.what]
       return <QuantityField {...reading} kept={kept} keep={(value) => correct({ ...fact, value })} />
     }
     case 'observation': {
       const { label, answers } = observationKind(fact.what)
-      const observation = { id, label: `${label}, corrected`, choices: answers, chosen: fact.answer, absent: '' }
+      const observation = {
+        id,
+        label: t('{0}, corrected', t(label)),
+        choices: answers,
+        chosen: fact.answer,
+        absent: '',
+      }
       return <ChoiceField {...observation} choose={(answer) => correct({ ...fact, answer })} />
     }
     case 'system-described': {

@@ -25,7 +25,7 @@ export function CorrectionReason({ reason, give }: Props) {
             aria-pressed={usual === reason}
             onClick={() => give(usual === reason ? '' : usual)}
           >
-            {usual}
+            {t(usual)}
           </button>
         ))}
       </div>

@@ -17,7 +17,7 @@ export function DeviceInstruments({ preferences }: { readonly preferences: Prefe
       {INSTRUMENT_IDS.map((id) => (
         <details key={id} class="group instrument" id={`instrument-${id}`}>
           <summary>
-            <span class="instrument-name">{instrumentSort(id).label}</span>
+            <span class="instrument-name">{t(instrumentSort(id).label)}</span>
             <span class="group-count">{mine[id] ? instrumentInWords(mine[id]) : t('plain')}</span>
           </summary>
           <InstrumentForm

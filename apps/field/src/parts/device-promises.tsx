@@ -25,9 +25,9 @@ export function DevicePromises({ device }: { readonly device: DeviceState }) {
           )}
         </p>
       ) : (
-        <p>{PERSISTENCE[device.persistence.value]}</p>
+        <p>{t(PERSISTENCE[device.persistence.value])}</p>
       )}
-      <p>{OFFLINE[device.offline.value]}</p>
+      <p>{t(OFFLINE[device.offline.value])}</p>
     </>
   )
 }

@@ -15,7 +15,7 @@ export function EngineState({ asking: { state, answer, detail, askAgain } }: { r
     case 'failed':
       return (
         <div class="engine-failed" role="alert">
-          <p class="trouble">This could not be worked out. Every entry is kept. ({detail})</p>
+          <p class="trouble">{t('This could not be worked out. Every entry is kept. ({0})', t(detail ?? ''))}</p>
           <button type="button" class="key" onClick={askAgain}>
             {t('Try again')}
           </button>

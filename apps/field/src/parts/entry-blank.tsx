@@ -42,14 +42,14 @@ export function EntryBlank({ id, label, accepts, units, example, before, text, t
       }
     >
       <label class="form-label" for={id}>
-        {label}
+        {t(label)}
       </label>
       <input
         ref={input}
         id={id}
         class="form-blank"
         autoComplete="off"
-        placeholder={example}
+        placeholder={t(example)}
         aria-describedby={`${id}-says`}
         {...keypad}
         value={text}

@@ -56,7 +56,7 @@ export function EntryMessage({
     <>
       {remark !== undefined && <p class="doubt">{remark}</p>}
       {outdated && <p class="outdated">{outdated}</p>}
-      {absent !== undefined && <p class="absent">{absent}</p>}
+      {absent !== undefined && <p class="absent">{t(absent)}</p>}
       {children}
     </>
   )

@@ -27,7 +27,7 @@ export function EvidenceTree({ evidence, units, showEntry }: Props) {
             ))}
           </ul>
         )}
-        {source !== undefined && <p class="source">{source}</p>}
+        {source !== undefined && <p class="source">{t(source)}</p>}
         {eventId !== undefined && (
           <button type="button" class="link" onClick={() => showEntry(eventId)}>
             {t('Show the entry in the log')}

@@ -34,7 +34,7 @@ export function FindingBlock({ assessment, doing, units, showEntry }: Props) {
       <div class="finding-head" aria-live="polite" aria-atomic="true">
         <div class="finding-sign">
           <FindingMark kind={finding.kind} />
-          <span class="finding-word">{FINDINGS[finding.kind]}</span>
+          <span class="finding-word">{t(FINDINGS[finding.kind])}</span>
         </div>
         <h2 id="finding" class="finding-sentence" tabIndex={-1}>
           {sentence}
@@ -57,7 +57,7 @@ export function FindingBlock({ assessment, doing, units, showEntry }: Props) {
       )}
       {method && (
         <>
-          <h3>Method: {METHODS[method.id]}</h3>
+          <h3>{t('Method: {0}', t(METHODS[method.id]))}</h3>
           <EvidenceTree evidence={method.because} units={units} showEntry={showEntry} />
         </>
       )}

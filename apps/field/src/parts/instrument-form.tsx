@@ -1,8 +1,9 @@
-import { type Dimension, describeProblem, fail, format, type UnitPreference } from '@chargewright/quantity'
+import { type Dimension, fail, format, type UnitPreference } from '@chargewright/quantity'
 import { type Instrument, type InstrumentId, instrumentSort, readInstrument } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { describedBy, draftOf, type InstrumentDraft } from '../session/instrument-draft.ts'
 import { tryInstrument } from '../session/try-instrument.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { EntryBlank } from './entry-blank.tsx'
 import { Trouble } from './trouble.tsx'
@@ -19,7 +20,7 @@ export function InstrumentForm({ id, mine, units, keep }: Props) {
   const draft = useSignal(draftOf(mine))
   const trouble = useSignal<string | undefined>(undefined)
   const instrument = describedBy(draft.value)
-  const tried = isKeepable(instrument) ? tryInstrument(id, instrument) : fail(describeProblem(NO_CLASS))
+  const tried = isKeepable(instrument) ? tryInstrument(id, instrument) : fail(problemInWords(NO_CLASS))
   const [shown] = instrumentSort(id).accepts as readonly [Dimension]
   const error: readonly Dimension[] = [ERRORS[shown] ?? shown]
   const set = (part: keyof InstrumentDraft) => (text: string) => {

@@ -20,7 +20,7 @@ export function KeptState({ keeping }: { readonly keeping: Keeping }) {
     case 'not-kept':
       return (
         <p class="kept trouble" role="alert">
-          not kept: {describeStoreProblem(keeping.problem)}
+          {t('not kept: {0}', describeStoreProblem(keeping.problem))}
         </p>
       )
   }

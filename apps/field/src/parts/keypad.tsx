@@ -118,11 +118,11 @@ function UnitKey({ field: { input, text, dimension, units } }: FieldKeyProps) {
   return (
     <KeypadKey
       place="unit"
-      name={`Unit ${now.symbol}, press for ${next.symbol}`}
+      name={t('Unit {0}, press for {1}', now.symbol, next.symbol)}
       press={() => typeInto(input, unitKey(input.value, dimension, units).press())}
     >
       <span class="keypad-unit">{now.symbol}</span>
-      <span class="keypad-next-unit">then {next.symbol}</span>
+      <span class="keypad-next-unit">{t('then {0}', next.symbol)}</span>
     </KeypadKey>
   )
 }

@@ -1,7 +1,9 @@
-import { describeProblem, type Problem } from '@chargewright/quantity'
+import type { Problem } from '@chargewright/quantity'
 import type { LogEntry } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { factInWords } from '../session/fact-in-words.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
+import { t } from '../words/t.ts'
 import type { LogOpenProps } from './log-open.tsx'
 import { logLineId } from './reveal.ts'
 import { timeInWords } from './time-in-words.ts'
@@ -26,7 +28,7 @@ export function LogLine({ entry, problems, units, correct }: Props) {
             <span class="log-what">{what}</span>
             {correctedBy === undefined ? <q>{typed}</q> : <s>{typed}</s>}
             {becameOf(entry) !== undefined && <span class="log-now">{becameOf(entry)}</span>}
-            {problems.length > 0 && <span class="doubt">{problems.map(describeProblem).join('; ')}</span>}
+            {problems.length > 0 && <span class="doubt">{problems.map(problemInWords).join('; ')}</span>}
           </span>
         </summary>
         {open.value && Open && <Open entry={entry} units={units} correct={correct} />}
@@ -37,6 +39,6 @@ export function LogLine({ entry, problems, units, correct }: Props) {
 
 /** What became of an entry, where it does not simply hold. */
 function becameOf({ holds, correctedBy }: LogEntry): string | undefined {
-  if (correctedBy === undefined) return holds ? undefined : 'not used: its id was used before'
-  return holds ? `now ${factInWords(holds).typed}` : 'withdrawn'
+  if (correctedBy === undefined) return holds ? undefined : t('not used: its id was used before')
+  return holds ? t('now {0}', factInWords(holds).typed) : t('withdrawn')
 }

@@ -31,8 +31,10 @@ export function LogOpen({ entry, units, correct }: LogOpenProps) {
   }
   return (
     <div class="log-open">
-      {by !== undefined && <p>Entered by {by}</p>}
-      {'instrument' in entered && entered.instrument && <p>Read with: {instrumentInWords(entered.instrument)}</p>}
+      {by !== undefined && <p>{t('Entered by {0}', t(by))}</p>}
+      {'instrument' in entered && entered.instrument && (
+        <p>{t('Read with: {0}', instrumentInWords(entered.instrument))}</p>
+      )}
       {corrections.map((correction) => (
         <p key={correction.id}>
           <time dateTime={correction.at}>{timeInWords(correction.at)}</time>{' '}
@@ -43,7 +45,7 @@ export function LogOpen({ entry, units, correct }: LogOpenProps) {
           ) : (
             withdrawal(correction, id)
           )}
-          {isOwn(correction) && t('; reason: {0}', correction.reason)}
+          {isOwn(correction) && t('; reason: {0}', t(correction.reason ?? ''))}
         </p>
       ))}
       {holds && <CorrectionReason reason={reason.value} give={(words) => (reason.value = words)} />}
@@ -73,8 +75,9 @@ export function LogOpen({ entry, units, correct }: LogOpenProps) {
 const line = ({ what, typed }: FactInWords) => `${what}: ${typed}`
 
 function withdrawal({ reason, corrects }: EventOf<'correction'>, entryId: string): string {
-  if (reason === UNDONE || reason === REDONE) return reason
-  return corrects === entryId ? 'withdrawn' : 'a correction taken back'
+  if (reason === UNDONE || reason === REDONE) return t(reason)
+
+  return corrects === entryId ? t('withdrawn') : t('a correction taken back')
 }
 
 /** A correction with a reason that someone gave. */

@@ -30,7 +30,7 @@ export function LookAlikeList({ lookAlikes, units, showEntry }: Props) {
       <ul class="judged">
         {lookAlikes.map(({ id, label, verdict, evidence, next }) => (
           <li key={id}>
-            <span class={`state state-${verdict}`}>{VERDICTS[verdict]}</span>
+            <span class={`state state-${verdict}`}>{t(VERDICTS[verdict])}</span>
             <div>
               <p class="judged-label">{inWords(label, units)}</p>
               <EvidenceTree evidence={evidence} units={units} showEntry={showEntry} />

@@ -1,6 +1,6 @@
 import type { Assessment } from '@chargewright/charging'
 import { bookUnits } from '@chargewright/ledger'
-import { describeProblem, fail, ok, type Problem, type Result, type UnitPreference } from '@chargewright/quantity'
+import { fail, ok, type Problem, type Result, type UnitPreference } from '@chargewright/quantity'
 import type { FactOf } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useId, useRef } from 'preact/hooks'
@@ -8,6 +8,7 @@ import { COMPRESSOR, MOVED, PHASES, PORTS } from '../session/fact-in-words.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { CautionList } from './caution-list.tsx'
 import { Choices } from './choices.tsx'
@@ -59,7 +60,7 @@ export function MoveForm({ massId, initial, beside, units, keep }: Props) {
     if (sending.current) return
     const whole = wholeMove(move.value, units)
     if (!whole.ok) {
-      trouble.value = describeProblem(whole.error)
+      trouble.value = problemInWords(whole.error)
       return
     }
     sending.current = true

@@ -19,8 +19,9 @@ export function NextEntries({ next, toldAbove, units }: Props) {
   return (
     <div class="next">
       <button type="button" class="act" onClick={() => reveal(entryId(first.entry))}>
-        {first.entry.kind === 'observation' ? t('Answer: ') : t('Enter ')}
-        {lowerFirst(entryLabel(first.entry))}
+        {first.entry.kind === 'observation'
+          ? t('Answer: {0}', lowerFirst(t(entryLabel(first.entry))))
+          : t('Enter {0}', lowerFirst(t(entryLabel(first.entry))))}
       </button>
       {!isTold(inWords(first.why, units)) && <p class="next-why">{inWords(first.why, units)}</p>}
       {others.length > 0 && (
@@ -28,7 +29,7 @@ export function NextEntries({ next, toldAbove, units }: Props) {
           {others.map(({ entry, why }) => (
             <li key={entryId(entry)}>
               <button type="button" class="link" onClick={() => reveal(entryId(entry))}>
-                {entryLabel(entry)}
+                {t(entryLabel(entry))}
               </button>
               <span>{inWords(why, units)}</span>
             </li>

@@ -26,7 +26,7 @@ export function ObservationList({ observations, change, askedFor, record }: Prop
         choices={answers}
         chosen={observations[id]?.answer}
         outdated={isBefore(change, observations[id])}
-        absent={`would tell ${tells}`}
+        absent={t('would tell {0}', t(tells))}
         choose={(answer) => record(id, answer)}
       />
     )

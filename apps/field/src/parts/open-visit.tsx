@@ -32,7 +32,7 @@ export function OpenVisit({ visits, nameOf }: Props) {
       ) : (
         <strong>{t('Go on with the last visit')}</strong>
       )}
-      <span>Last entry {timeInWords(latest.last)}</span>
+      <span>{t('Last entry {0}', timeInWords(latest.last))}</span>
     </a>
   )
 }

@@ -40,16 +40,21 @@ export function PhotoFigure({ subject, at, file, photo, takeAway }: Props) {
   return (
     <figure class="photo">
       {found.value.kind === 'here' && (
-        <a href={found.value.address} target="_blank" rel="noreferrer" aria-label={t('Open the photo: {0}', subject)}>
-          <img src={found.value.address} alt={subject} />
+        <a
+          href={found.value.address}
+          target="_blank"
+          rel="noreferrer"
+          aria-label={t('Open the photo: {0}', t(subject))}
+        >
+          <img src={found.value.address} alt={t(subject)} />
         </a>
       )}
       {found.value.kind === 'not-here' && <p class="hint">{t('The file of this photo is not on this device.')}</p>}
       <figcaption>
-        <strong>{subject}</strong>
+        <strong>{t(subject)}</strong>
         <span class="hint">{dayInWords(at)}</span>
       </figcaption>
-      <button type="button" class="link" aria-label={t('Take away: {0}', subject)} onClick={() => void remove()}>
+      <button type="button" class="link" aria-label={t('Take away: {0}', t(subject))} onClick={() => void remove()}>
         {t('Take away')}
       </button>
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}

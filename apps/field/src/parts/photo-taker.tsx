@@ -27,7 +27,7 @@ export function PhotoTaker({ keep }: Props) {
     const named = subject.value === 'Other' ? words.value.trim() || 'Photo' : subject.value
     const kept = picture && (await keep(named, picture))
     state.value = 'idle'
-    if (!kept) trouble.value = 'This file could not be read as a picture.'
+    if (!kept) trouble.value = t('This file could not be read as a picture.')
     else trouble.value = kept.ok ? undefined : notKeptInWords(kept.error)
   }
   return (

@@ -7,7 +7,7 @@ export function PictureFigure({ picture: { svg, title, table } }: { readonly pic
   return (
     <figure class="picture">
       <figcaption>
-        <h3>{title}</h3>
+        <h3>{t(title)}</h3>
       </figcaption>
       {/* The package writes the element itself and escapes every word in it. */}
       <div class="picture-drawing" dangerouslySetInnerHTML={{ __html: svg }} />
@@ -28,7 +28,7 @@ export function FigureTable({ head, rows }: Picture['table']) {
           <tr>
             {head.map((cell) => (
               <th key={cell} scope="col">
-                {cell}
+                {t(cell)}
               </th>
             ))}
           </tr>
@@ -37,7 +37,7 @@ export function FigureTable({ head, rows }: Picture['table']) {
           {rows.map((row, i) => (
             <tr key={i}>
               {row.map((cell, column) => (
-                <td key={head[column]}>{cell}</td>
+                <td key={head[column]}>{t(cell)}</td>
               ))}
             </tr>
           ))}

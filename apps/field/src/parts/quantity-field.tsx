@@ -1,18 +1,12 @@
-import {
-  type Dimension,
-  describeProblem,
-  fail,
-  format,
-  ok,
-  type Quantity,
-  type UnitPreference,
-} from '@chargewright/quantity'
+import { type Dimension, fail, format, ok, type Quantity, type UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
 import { useLayoutEffect, useRef } from 'preact/hooks'
 import type { Kept } from '../session/session.ts'
 import { namesItsUnit, shownQuantity } from '../session/shown-quantity.ts'
 import { understand } from '../session/understand.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
+import { t } from '../words/t.ts'
 import { afterPress } from './after-press.ts'
 import { EntryKeys } from './entry-keys.tsx'
 import { EntryMessage } from './entry-message.tsx'
@@ -58,7 +52,7 @@ export function QuantityField(props: Props) {
     outdated,
     check: (typed) => {
       const understood = read(typed)
-      return understood.ok ? ok(understood.value.text) : fail(describeProblem(understood.error))
+      return understood.ok ? ok(understood.value.text) : fail(problemInWords(understood.error))
     },
     keep: props.keep,
     clear: props.clear,
@@ -106,7 +100,7 @@ export function QuantityField(props: Props) {
       }}
     >
       <label class="entry-label" for={id}>
-        {label}
+        {t(label)}
       </label>
       <div class="entry-blank">
         <input
@@ -155,10 +149,10 @@ export function QuantityField(props: Props) {
           understood={understood?.ok ? format(understood.value.quantity, units) : undefined}
           question={understood?.ok && props.question?.(understood.value.quantity, understood.value.text)}
           remark={props.remark}
-          outdated={outdated && 'read before the last change'}
+          outdated={outdated && t('read before the last change')}
           absent={kept ? undefined : props.absent}
         >
-          {focused.value && props.howTo !== undefined && <p class="how-to">{props.howTo}</p>}
+          {focused.value && props.howTo !== undefined && <p class="how-to">{t(props.howTo)}</p>}
           {props.children}
         </EntryMessage>
       </div>

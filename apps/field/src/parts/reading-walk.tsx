@@ -1,4 +1,4 @@
-import { describeProblem, type Evidence, type Quantity, type UnitPreference } from '@chargewright/quantity'
+import type { Evidence, Quantity, UnitPreference } from '@chargewright/quantity'
 import {
   doubtReading,
   type Origin,
@@ -12,6 +12,7 @@ import {
 import type { ComponentChildren } from 'preact'
 import { isBefore } from '../session/before-change.ts'
 import type { Kept } from '../session/session.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { EvidenceTree } from './evidence-tree.tsx'
 import { QuantityField } from './quantity-field.tsx'
@@ -43,7 +44,7 @@ export function ReadingWalk({ readings, change, beside, units, steps, remarkOn, 
           <li key={station.id} class="station">
             <h3 class="station-name">
               <span class="station-number">{station.number}</span>
-              {station.label}
+              {t(station.label)}
             </h3>
             {READING_IDS.filter((id) => readingKind(id).station === station.id).map((id) => (
               <QuantityField
@@ -53,7 +54,7 @@ export function ReadingWalk({ readings, change, beside, units, steps, remarkOn, 
                 accepts={readingKind(id).accepts}
                 kept={readings[id]}
                 outdated={isBefore(change, readings[id])}
-                absent={`would tell ${readingKind(id).tells}`}
+                absent={t('would tell {0}', t(readingKind(id).tells))}
                 howTo={readingKind(id).howTo}
                 question={(quantity, typed) => questionOf(id, quantity, typed)}
                 remark={remarkOn(id)}
@@ -81,5 +82,5 @@ export function ReadingWalk({ readings, change, beside, units, steps, remarkOn, 
 /** A slip of a digit is questioned while it is still under the hand. */
 function questionOf(what: ReadingId, quantity: Quantity, typed: string): string | undefined {
   const problem = doubtReading({ what, typed, quantity })
-  return problem && `Doubtful. ${describeProblem(problem)}`
+  return problem && t('Doubtful. {0}', problemInWords(problem))
 }

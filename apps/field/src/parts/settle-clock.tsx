@@ -25,7 +25,7 @@ export function SettleClock({ clock, latest, units, record }: Props) {
   const state = waitState(clock, now, latest)
   const was = useRef(state.kind)
   useEffect(() => {
-    if (was.current === 'running' && state.kind === 'over') void call(OVER[purpose])
+    if (was.current === 'running' && state.kind === 'over') void call(t(OVER[purpose]))
     was.current = state.kind
   }, [state.kind])
   const whole = format(duration, units)
@@ -34,11 +34,14 @@ export function SettleClock({ clock, latest, units, record }: Props) {
     return (
       <div class="settle-clock">
         <p role="alert">
-          The clock of this device shows a time from before the last entry, {hourInWords(latest)}: it cannot tell how
-          much of the wait is left. Go by your watch, {whole} from the change on.
+          {t(
+            'The clock of this device shows a time from before the last entry, {0}: it cannot tell how much of the wait is left. Go by your watch, {1} from the change on.',
+            hourInWords(latest),
+            whole,
+          )}
         </p>
         <button type="button" class="key" onClick={() => end(whole)}>
-          I have waited {whole}
+          {t('I have waited {0}', whole)}
         </button>
       </div>
     )
@@ -48,11 +51,12 @@ export function SettleClock({ clock, latest, units, record }: Props) {
       <p role="timer">
         {state.kind === 'running' ? (
           <>
-            <strong>{leftInWords(state.left_s)}</strong> {THEN[purpose]} {hourInWords(ends)} on
+            <strong>{leftInWords(state.left_s)}</strong> {t(THEN[purpose], hourInWords(ends))}
           </>
         ) : (
           <>
-            <strong>{NOW[purpose]}</strong> {quantityInWords(duration, units)} were over at {hourInWords(ends)}
+            <strong>{t(NOW[purpose])}</strong>{' '}
+            {t('{0} were over at {1}', quantityInWords(duration, units), hourInWords(ends))}
           </>
         )}
       </p>
@@ -63,12 +67,12 @@ export function SettleClock({ clock, latest, units, record }: Props) {
         value={Math.min(now, ends) - begins}
       />
       <p class="unseen" role="status">
-        {state.kind === 'running' ? t('{0} minutes to go', minutesTold(state.left_s)) : OVER[purpose]}
+        {state.kind === 'running' ? t('{0} minutes to go', minutesTold(state.left_s)) : t(OVER[purpose])}
       </p>
       {state.kind === 'running' && <WaitCalls />}
       {state.kind === 'over' && (clock.isBegun || purpose === 'equalise') && (
         <button type="button" class="act" onClick={() => end(whole)}>
-          {GO_ON[purpose]}
+          {t(GO_ON[purpose])}
         </button>
       )}
       {state.kind === 'running' && clock.isBegun && (
@@ -80,14 +84,14 @@ export function SettleClock({ clock, latest, units, record }: Props) {
   )
 }
 
-const THEN = { settle: 'Read again from', equalise: 'Start from' } as const
+const THEN = { settle: 'Read again from {0} on', equalise: 'Start from {0} on' } as const
 const NOW = { settle: 'Read again now', equalise: 'Start now' } as const
 const OVER = { settle: 'The wait is over: read again', equalise: 'The wait is over: start' } as const
 const GO_ON = { settle: 'It has run: read again', equalise: 'It has rested: go on' } as const
 
 /** Minutes as long as there are some; then seconds. */
 function leftInWords(left_s: number): string {
-  return left_s > 60 ? `${Math.ceil(left_s / 60)}\u00a0min to go` : `${left_s}\u00a0s to go`
+  return left_s > 60 ? t('{0} to go', `${Math.ceil(left_s / 60)}\u00a0min`) : t('{0} to go', `${left_s}\u00a0s`)
 }
 
 const minutesSince = (begins: number, now: number) => `${Math.max(0, Math.floor((now - begins) / 60_000))} min`

@@ -19,10 +19,10 @@ export function SiteAltitude({ units, keep }: Props) {
   if (!('geolocation' in navigator)) return null
   const take = async ({ coords: { altitude, altitudeAccuracy } }: GeolocationPosition) => {
     asking.value = false
-    if (altitude === null || !Number.isFinite(altitude)) says.value = NO_ALTITUDE
+    if (altitude === null || !Number.isFinite(altitude)) says.value = t(NO_ALTITUDE)
     else if ((altitudeAccuracy ?? 0) > WORST_M) {
       const off = format(quantity('elevation', altitudeAccuracy ?? 0), units)
-      says.value = `This device knows its altitude to ${off} only. Type it, from a map or the town.`
+      says.value = t('This device knows its altitude to {0} only. Type it, from a map or the town.', off)
     } else {
       const kept = await keep(`${Math.round(altitude)} m`)
       says.value = kept.ok ? undefined : notKeptInWords(kept.error, 'Site elevation')
@@ -41,7 +41,7 @@ export function SiteAltitude({ units, keep }: Props) {
             (position) => void take(position),
             ({ code }) => {
               asking.value = false
-              says.value = REFUSED[code] ?? NO_ALTITUDE
+              says.value = t(REFUSED[code] ?? NO_ALTITUDE)
             },
             { enableHighAccuracy: true, timeout: 30_000, maximumAge: 600_000 },
           )

@@ -41,17 +41,13 @@ export function StepGuide({ visitId, steps, units, begin }: Props) {
         </details>
       )}
       <div class="guide-now" aria-live="polite">
-        {steps.length > 1 && (
-          <p class="guide-count">
-            Step {at + 1} of {steps.length}
-          </p>
-        )}
+        {steps.length > 1 && <p class="guide-count">{t('Step {0} of {1}', at + 1, steps.length)}</p>}
         <p class="guide-step">{words[at]}</p>
       </div>
       <div class="guide-keys">
         {step.wait && begin && (
           <button type="button" class="key" onClick={() => step.wait && void begin(step.wait)}>
-            Begin the wait: {quantityInWords(step.wait.duration, units)}
+            {t('Begin the wait: {0}', quantityInWords(step.wait.duration, units))}
           </button>
         )}
         {at + 1 < steps.length && (

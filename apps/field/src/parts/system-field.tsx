@@ -71,7 +71,7 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
       const { accepts, example } = figureKind(name)
       const read = understand(example, { label, accepts }, units)
       const shown = read.ok ? quantityInWords(read.value.quantity, units) : example
-      const figure = { id, label, accepts, units, remark, clear, absent: `for example ${shown}` }
+      const figure = { id, label, accepts, units, remark, clear, absent: t('for example {0}', shown) }
       return (
         <QuantityField {...figure} kept={figures[name]} keep={choose}>
           {name === 'elevation' && <SiteAltitude units={units} keep={choose} />}

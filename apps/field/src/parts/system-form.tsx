@@ -24,9 +24,9 @@ export function SystemForm({ system, units, remarkOn, state }: Props) {
       {SYSTEM_GROUPS.map(({ title, facts }, i) => (
         <details key={title} class="group" open={isNew && i === 0}>
           <summary>
-            <h3>{title}</h3>
+            <h3>{t(title)}</h3>
             <span class="group-count">
-              {facts.filter((name) => system.facts[name] !== undefined).length} of {facts.length}
+              {t('{0} of {1}', facts.filter((name) => system.facts[name] !== undefined).length, facts.length)}
             </span>
           </summary>
           {facts.map((name) => (

@@ -20,7 +20,7 @@ export function SystemList({ known }: { readonly known: readonly KnownSystem[] }
 function SystemRow({ system, visits, facts, lastEntry }: KnownSystem) {
   const about = [
     facts.refrigerant,
-    facts.meteringDevice && METERING_DEVICES[facts.meteringDevice],
+    facts.meteringDevice && t(METERING_DEVICES[facts.meteringDevice]),
     facts.nominalCapacity,
   ]
   const words = visits.length === 1 ? visits[0]?.about?.replace(INVENTED, '') : undefined
@@ -36,8 +36,8 @@ function SystemRow({ system, visits, facts, lastEntry }: KnownSystem) {
 }
 
 function countOf(visits: number): string {
-  if (visits === 0) return 'no visit yet'
-  return visits === 1 ? '1 visit' : `${visits} visits`
+  if (visits === 0) return t('no visit yet')
+  return visits === 1 ? t('1 visit') : t('{0} visits', visits)
 }
 
 /** The opening of the demo files, which the mark beside the name says already. */

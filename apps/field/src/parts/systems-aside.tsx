@@ -13,10 +13,10 @@ export function SystemsAside({ systems, bringBack }: Props) {
   if (aside.length === 0) return null
   return (
     <details class="fold">
-      <summary>Put aside: {aside.length}</summary>
+      <summary>{t('Put aside: {0}', aside.length)}</summary>
       <ul class="rows">
         {aside.map(({ id, events }) => {
-          const name = factsOf(events)?.name ?? 'System without a name'
+          const name = factsOf(events)?.name ?? t('System without a name')
           return (
             <li key={id} class="assumed-fact">
               <strong>{name}</strong>

@@ -1,5 +1,6 @@
 import { ok } from '@chargewright/quantity'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { EntryMessage } from './entry-message.tsx'
 import { focusNextEntry } from './reveal.ts'
 import { useDraft } from './use-draft.ts'
@@ -21,7 +22,7 @@ export function TextField({ id, label, kept, absent, remark, suggestions, keep, 
   return (
     <div class="entry" data-kept={kept !== undefined}>
       <label class="entry-label" for={id}>
-        {label}
+        {t(label)}
       </label>
       <div class="entry-blank">
         <input

@@ -15,7 +15,7 @@ export function UndoneNotice({ events, redo }: Props) {
     <div class="undone" role="status">
       {undone && (
         <>
-          <span>Undone: {eventInWords(undone.act)}</span>
+          <span>{t('Undone: {0}', eventInWords(undone.act))}</span>
           <button type="button" class="link" onClick={redo}>
             {t('Bring it back')}
           </button>

@@ -39,11 +39,11 @@ export function VisitBar({ name, back, about, finding, undo }: Props) {
           <button
             type="button"
             class="bar-finding"
-            aria-label={t('Finding: {0}. Go to it', FINDINGS[finding])}
+            aria-label={t('Finding: {0}. Go to it', t(FINDINGS[finding]))}
             onClick={() => reveal('finding')}
           >
             <FindingMark kind={finding} />
-            <span>{FINDINGS[finding]}</span>
+            <span>{t(FINDINGS[finding])}</span>
           </button>
         )}
       </div>

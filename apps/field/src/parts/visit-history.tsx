@@ -59,9 +59,9 @@ function VisitRow({ visit, number, outcome, units }: RowProps) {
   const inWords = (name: string, value: VisitOutcome['superheat']) =>
     value ? [`${name} ${quantityInWords(value, units, true)}`] : []
   const measured = outcome && [
-    ...inWords('superheat', outcome.superheat),
-    ...inWords('subcooling', outcome.subcooling),
-    ...inWords('weighed in', outcome.weighed),
+    ...inWords(t('superheat'), outcome.superheat),
+    ...inWords(t('subcooling'), outcome.subcooling),
+    ...inWords(t('weighed in'), outcome.weighed),
   ]
   return (
     <a class="row visit-row" href={visitAddress(visit.id)}>
@@ -70,7 +70,7 @@ function VisitRow({ visit, number, outcome, units }: RowProps) {
         {outcome && (
           <>
             <FindingMark kind={outcome.finding} />
-            {FINDINGS[outcome.finding]}
+            {t(FINDINGS[outcome.finding])}
           </>
         )}
       </strong>
@@ -83,5 +83,5 @@ function VisitRow({ visit, number, outcome, units }: RowProps) {
 /** When a visit was: the time of its first entry. */
 function whenOf(events: StoredVisit['events']): string {
   const [first] = events
-  return first ? dayInWords(String(first.at)) : 'just begun'
+  return first ? dayInWords(String(first.at)) : t('just begun')
 }

@@ -1,4 +1,4 @@
-import { describeProblem, type UnitPreference } from '@chargewright/quantity'
+import type { UnitPreference } from '@chargewright/quantity'
 import type { FactOf } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useId } from 'preact/hooks'
@@ -6,6 +6,7 @@ import { WAITED } from '../session/fact-in-words.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { Choices } from './choices.tsx'
 import { EntryBlank } from './entry-blank.tsx'
@@ -30,7 +31,7 @@ export function WaitForm({ initial, units, keep }: Props) {
   const submit = async () => {
     const understood = understand(duration.value, DURATION, units)
     if (!understood.ok) {
-      trouble.value = describeProblem(understood.error)
+      trouble.value = problemInWords(understood.error)
       return
     }
     const kept = await keep({ kind: 'wait', purpose: purpose.value, duration: understood.value.text })

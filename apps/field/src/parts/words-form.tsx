@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals'
 import { useId } from 'preact/hooks'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { Trouble } from './trouble.tsx'
 
 interface Props {
@@ -24,7 +25,7 @@ export function WordsForm({ label, initial = '', keepLabel, keep }: Props) {
   return (
     <div class="form">
       <label class="form-label" for={id}>
-        {label}
+        {t(label)}
       </label>
       <textarea
         id={id}
@@ -37,7 +38,7 @@ export function WordsForm({ label, initial = '', keepLabel, keep }: Props) {
       />
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="button" class="act" onClick={() => void submit()}>
-        {keepLabel}
+        {t(keepLabel)}
       </button>
     </div>
   )

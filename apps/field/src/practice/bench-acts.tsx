@@ -1,10 +1,11 @@
-import { type Dimension, describeProblem, type Quantity, type UnitPreference } from '@chargewright/quantity'
+import type { Dimension, Quantity, UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { Choices } from '../parts/choices.tsx'
 import { EntryBlank } from '../parts/entry-blank.tsx'
 import { MOVED_MASS } from '../parts/reveal.ts'
 import { Trouble } from '../parts/trouble.tsx'
 import { understand } from '../session/understand.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import type { Perform } from './bench-panel.tsx'
 import type { Practised } from './practised.ts'
@@ -174,7 +175,7 @@ function MassForm({ id, label, submit, units, isBusy, perform }: MassProps) {
   const send = async () => {
     const understood = understand(text.value, { label, accepts: ACCEPTS }, units)
     if (!understood.ok) {
-      trouble.value = describeProblem(understood.error)
+      trouble.value = problemInWords(understood.error)
       return
     }
     if (await perform(understood.value.quantity, understood.value.text)) text.value = ''
@@ -201,7 +202,7 @@ function MassForm({ id, label, submit, units, isBusy, perform }: MassProps) {
       />
       {trouble.value !== undefined && <Trouble key={trouble.value}>{trouble.value}</Trouble>}
       <button type="submit" class="act" disabled={isBusy}>
-        {submit}
+        {t(submit)}
       </button>
     </form>
   )

@@ -19,7 +19,7 @@ export function BenchDebrief({ debrief: { statements, acts }, units }: Props) {
   // Where the bench was, and the hand still is, now stands what it was.
   useEffect(() => reveal('debrief'), [])
   const difference = (K: number | undefined) =>
-    K === undefined ? 'no steady state' : quantityInWords(quantity('temperature difference', K), units)
+    K === undefined ? t('no steady state') : quantityInWords(quantity('temperature difference', K), units)
   const change = (before: string, after: string) => (before === after ? after : `${before} → ${after}`)
   const both = (of: (point: LogLine['before']) => string, { before, after }: Pick<LogLine, 'before' | 'after'>) =>
     change(of(before), of(after))
@@ -35,7 +35,7 @@ export function BenchDebrief({ debrief: { statements, acts }, units }: Props) {
         <>
           <h3>{t('What each act did, once settled')}</h3>
           <FigureTable
-            head={['at', 'you', 'charge', 'superheat', 'subcooling']}
+            head={[t('at'), t('you'), t('charge'), t('superheat'), t('subcooling')]}
             rows={acts.map((act) => [
               benchClock(act.clock_s),
               inWords(act.did, units),

@@ -31,20 +31,20 @@ export function BenchPanel({ bench, units, isBusy, trouble, perform, enter }: Pr
         {t('The bench')}
       </h2>
       <p class="bench-clock" role="status">
-        <strong>{benchClock(clock_s)}</strong> since the start,{' '}
+        <strong>{benchClock(clock_s)}</strong> {t('since the start')},{' '}
         {isRunning ? t('compressor running') : t('stopped: a switch has opened')}
       </p>
       <dl class="bench-instruments">
         {instruments.map(({ label, quantity }) => (
           <div key={label}>
-            <dt>{label}</dt>
+            <dt>{t(label)}</dt>
             <dd>{quantityInWords(quantity, units)}</dd>
           </div>
         ))}
         <div>
           <dt>{t('In the recovery cylinder')}</dt>
           <dd>
-            {quantityInWords(cylinder.held, units)} of at most {quantityInWords(cylinder.most, units)}
+            {t('{0} of at most {1}', quantityInWords(cylinder.held, units), quantityInWords(cylinder.most, units))}
           </dd>
         </div>
       </dl>
@@ -61,7 +61,7 @@ export function BenchPanel({ bench, units, isBusy, trouble, perform, enter }: Pr
             disabled={isBusy}
             onClick={() => void perform({ kind: 'wait', duration_s }, label)}
           >
-            Wait {label}
+            {t('Wait {0}', label)}
           </button>
         ))}
       </fieldset>

@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 import type { Action, BenchRequest } from '@chargewright/cycle'
 import { subtract, type UnitPreference } from '@chargewright/quantity'
 import { type Fact, READING_IDS } from '@chargewright/visit'
@@ -29,7 +30,7 @@ export function factsOf(
       const out = plain(quantityInWords(subtract(after.cylinder.held, before.cylinder.held), units))
       return [
         moved('out-of-system', out, 'liquid', 'liquid-line', 'stopped'),
-        { kind: 'adjustment', what: EMPTIED[request.kind] },
+        { kind: 'adjustment', what: t(EMPTIED[request.kind]) },
         moved('into-system', typed, 'liquid', 'liquid-line', 'stopped'),
       ]
     }
@@ -47,14 +48,14 @@ const EMPTIED = {
 const ADJUSTED: Readonly<
   Record<Exclude<Action['kind'], 'add' | 'recover' | keyof typeof EMPTIED>, (typed: string) => string>
 > = {
-  vent: (typed) => `vented ${typed}`,
-  'turn-stem': (typed) => `turned the valve stem by ${typed}, clockwise counted up`,
-  'open-doors': () => 'opened the doors',
-  'indoor-fan': (typed) => `set the indoor fan to ${typed}`,
-  'clean-indoor-coil': () => 'cleaned the indoor coil and its filter',
-  'clean-condenser': () => 'cleaned the condenser',
-  'change-drier': () => 'changed the filter-drier',
-  restart: () => 'restarted it',
+  vent: (typed) => t('vented {0}', typed),
+  'turn-stem': (typed) => t('turned the valve stem by {0}, clockwise counted up', typed),
+  'open-doors': () => t('opened the doors'),
+  'indoor-fan': (typed) => t('set the indoor fan to {0}', typed),
+  'clean-indoor-coil': () => t('cleaned the indoor coil and its filter'),
+  'clean-condenser': () => t('cleaned the condenser'),
+  'change-drier': () => t('changed the filter-drier'),
+  restart: () => t('restarted it'),
 }
 
 /** What the instruments show, as readings in walking order; those that a visit has no place for are left out. */

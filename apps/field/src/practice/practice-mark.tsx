@@ -10,9 +10,7 @@ export function PracticeMark({ run }: { readonly run: Run | undefined }) {
       <strong>{t('Practice, no real system')}</strong>
       {run && (
         <>
-          <span>
-            case {run.seed}, {METERING_DEVICES[run.device]}
-          </span>
+          <span>{t('case {0}, {1}', run.seed, t(METERING_DEVICES[run.device]))}</span>
           <button type="button" class="link" onClick={() => reveal(isOver(run) ? 'debrief' : 'bench')}>
             {t('To the bench')}
           </button>

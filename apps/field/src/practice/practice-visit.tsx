@@ -1,5 +1,4 @@
 import type { BenchRequest } from '@chargewright/cycle'
-import { describeProblem } from '@chargewright/quantity'
 import type { Fact } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useEffect, useMemo, useState } from 'preact/hooks'
@@ -7,6 +6,8 @@ import { reveal } from '../parts/reveal.ts'
 import type { VisitScreen } from '../screens/visit-screen.tsx'
 import type { Preferences } from '../session/preference.ts'
 import { createSession, type Session } from '../session/session.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
+import { t } from '../words/t.ts'
 import { useEngine } from '../worker/engine-context.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 import { BenchPanel } from './bench-panel.tsx'
@@ -53,7 +54,7 @@ export function PracticeVisit({ run, store, preferences, Visit }: Props) {
     const done = await engine.ask(run, 'practise', asked, [...run.requests, request])
     isBusy.value = false
     if (!done.ok || !done.value.ok) {
-      trouble.value = done.ok && !done.value.ok ? done.value.error.map(describeProblem).join('\n') : FAILED
+      trouble.value = done.ok && !done.value.ok ? done.value.error.map(problemInWords).join('\n') : t(FAILED)
       return false
     }
     trouble.value = undefined

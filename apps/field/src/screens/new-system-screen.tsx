@@ -1,4 +1,4 @@
-import { describeProblem, type Problem, type UnitPreference } from '@chargewright/quantity'
+import type { Problem, UnitPreference } from '@chargewright/quantity'
 import {
   APPLICATIONS,
   type Application,
@@ -18,6 +18,7 @@ import { systemAddress, visitAddress } from '../session/route.ts'
 import type { Session } from '../session/session.ts'
 import { tradeDefaults } from '../session/trade-defaults.ts'
 import { understand } from '../session/understand.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 
 interface Props {
@@ -49,7 +50,7 @@ function NewSystemForm({ session, preferences }: Props) {
   const finish = async (open: (system: string) => Promise<string | undefined>) => {
     const capacity = capacityIn(blanks.capacity.text.value, units)
     if (typeof capacity === 'object') {
-      trouble.value = describeProblem(capacity)
+      trouble.value = problemInWords(capacity)
       return
     }
     const stated: SystemStatement = {

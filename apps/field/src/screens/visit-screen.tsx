@@ -1,5 +1,4 @@
 import type { Assessment } from '@chargewright/charging'
-import { describeProblem } from '@chargewright/quantity'
 import { type Fact, fold, lastChange } from '@chargewright/visit'
 import type { ComponentChildren } from 'preact'
 import { useMemo } from 'preact/hooks'
@@ -35,6 +34,8 @@ import { AirflowPlace } from '../steps/airflow-place.tsx'
 import { BeforeCharging } from '../steps/before-charging.tsx'
 import { CompressorPlace } from '../steps/compressor-place.tsx'
 import type { StoredVisit } from '../store/visit-store.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
+import { t } from '../words/t.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 
 interface Props {
@@ -70,11 +71,11 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
   return (
     <>
       <VisitBar
-        name={facts.name ?? 'New visit'}
+        name={facts.name ?? t('New visit')}
         back={
           bench === undefined
-            ? { address: systemAddress(stored.system), name: 'The system and its visits' }
-            : { address: PRACTICE_ADDRESS, name: 'The practice bench' }
+            ? { address: systemAddress(stored.system), name: t('The system and its visits') }
+            : { address: PRACTICE_ADDRESS, name: t('The practice bench') }
         }
         about={aboutSystem(
           visit.system,
@@ -110,8 +111,8 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
             </>
           )}
           {remark.others.map((problem) => (
-            <p key={describeProblem(problem)} class="trouble">
-              {describeProblem(problem)}
+            <p key={problemInWords(problem)} class="trouble">
+              {problemInWords(problem)}
             </p>
           ))}
           {stored.about !== undefined && <p class="about">{stored.about}</p>}

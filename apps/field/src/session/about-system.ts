@@ -1,5 +1,6 @@
 import type { UnitPreference } from '@chargewright/quantity'
 import { METERING_DEVICES, type System } from '@chargewright/visit'
+import { t } from '../words/t.ts'
 import { quantityInWords } from './in-words.ts'
 
 interface Known {
@@ -16,10 +17,10 @@ export function aboutSystem(
 ): string {
   const capacity = figures.nominalCapacity && quantityInWords(figures.nominalCapacity.quantity, units)
   const parts = [
-    invented ? 'invented' : undefined,
+    invented ? t('invented') : undefined,
     designation ?? facts.refrigerant,
-    facts.meteringDevice && METERING_DEVICES[facts.meteringDevice],
+    facts.meteringDevice && t(METERING_DEVICES[facts.meteringDevice]),
     capacity,
   ]
-  return parts.filter((part) => part !== undefined).join(' · ') || 'not described yet'
+  return parts.filter((part) => part !== undefined).join(' · ') || t('not described yet')
 }

@@ -1,10 +1,11 @@
 import type { VisitEvent } from '@chargewright/visit'
+import { t } from '../words/t.ts'
 import { factInWords } from './fact-in-words.ts'
 
 /** An event as a few words on one line. */
 export function eventInWords(event: VisitEvent): string {
   if (event.kind !== 'correction') return line(event)
-  return event.replacement ? `the correction to ${line(event.replacement)}` : 'a withdrawal'
+  return event.replacement ? t('the correction to {0}', line(event.replacement)) : t('a withdrawal')
 }
 
 function line(fact: Parameters<typeof factInWords>[0]): string {

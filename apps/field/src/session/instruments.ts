@@ -6,6 +6,7 @@ import {
   readInstrument,
   readingKind,
 } from '@chargewright/visit'
+import { t } from '../words/t.ts'
 
 /** The instruments of this device's owner; of a sort that is missing a plain one is assumed. */
 export type MyInstruments = Readonly<Partial<Record<InstrumentId, Instrument>>>
@@ -22,9 +23,9 @@ export function instrumentInWords({ name, accuracy, class: gaugeClass, span, res
   const parts = [
     name,
     accuracy === undefined ? undefined : `± ${accuracy.replace(/^\s*(±|\+\/?-)\s*/, '')}`,
-    gaugeClass === undefined ? undefined : `class ${gaugeClass}`,
-    span === undefined ? undefined : `span ${span}`,
-    resolution === undefined ? undefined : `steps of ${resolution}`,
+    gaugeClass === undefined ? undefined : t('class {0}', gaugeClass),
+    span === undefined ? undefined : t('span {0}', span),
+    resolution === undefined ? undefined : t('steps of {0}', resolution),
   ]
   return parts.filter((part) => part !== undefined).join(', ')
 }

@@ -1,5 +1,5 @@
 import type { Assessment } from '@chargewright/charging'
-import { describeProblem, type Problem } from '@chargewright/quantity'
+import type { Problem } from '@chargewright/quantity'
 import {
   type EntryProblem,
   type FactName,
@@ -8,6 +8,8 @@ import {
   readingKind,
   type Visit,
 } from '@chargewright/visit'
+import { problemInWords } from '../words/problem-in-words.ts'
+import { t } from '../words/t.ts'
 
 /** Problems and doubts, each beside the field that it is about. */
 export interface Remarks {
@@ -29,9 +31,9 @@ export function remarks(visit: Visit, { problems, doubts }: Pick<Assessment, 'pr
     const place = places.get(key)
     if (!place) return undefined
     const problem = problems.find((one) => isAbout(one, place))
-    if (problem) return `Cannot be used. ${describeProblem(problem.problem)}`
+    if (problem) return t('Cannot be used. {0}', problemInWords(problem.problem))
     const doubt = doubts.find((one) => isAbout(one, place))
-    return doubt && `Doubtful, kept all the same. ${describeProblem(doubt.problem)}`
+    return doubt && t('Doubtful, kept all the same. {0}', problemInWords(doubt.problem))
   }
   const all = [...places.values()]
   return {

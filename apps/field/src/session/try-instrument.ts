@@ -1,5 +1,6 @@
-import { describeProblem, fail, ok, type Quantity, type Result } from '@chargewright/quantity'
+import { fail, ok, type Quantity, type Result } from '@chargewright/quantity'
 import { type Fact, fold, type Instrument, type InstrumentId } from '@chargewright/visit'
+import { problemInWords } from '../words/problem-in-words.ts'
 
 /** A usual reading of each sort of instrument. */
 const USUAL: Readonly<Record<InstrumentId, Fact>> = {
@@ -27,5 +28,5 @@ export function tryInstrument(id: InstrumentId, instrument: Instrument | undefin
   const fact = { ...USUAL[id], ...(instrument && { instrument }) } as Fact
   const { history, moves, problems } = fold({ id, events: [{ id, at: '1970-01-01T00:00:00Z', ...fact }] })
   const read = history[0]?.quantity ?? moves[0]?.mass
-  return read ? ok(read) : fail(problems.map(({ problem }) => describeProblem(problem)).join('\n'))
+  return read ? ok(read) : fail(problems.map(({ problem }) => problemInWords(problem)).join('\n'))
 }

@@ -1,6 +1,7 @@
 import { fail, type UnitPreference } from '@chargewright/quantity'
 import type { SystemFacts } from '@chargewright/visit'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { BlankForm } from './blank-form.tsx'
 
 type Part = NonNullable<SystemFacts['accessories']>[number]
@@ -18,9 +19,9 @@ export function AddedParts({ parts, units, state }: Props) {
       <ul class="added-parts">
         {parts.map((part, i) => (
           <li key={`${part.name} ${part.volume}`}>
-            {part.name}: {part.volume}, {part.liquidPercent} % of it liquid{' '}
+            {t('{0}: {1}, {2} % of it liquid', part.name, part.volume, part.liquidPercent)}{' '}
             <button type="button" class="link" onClick={() => void state(parts.toSpliced(i, 1))}>
-              take {part.name} out
+              {t('take {0} out', part.name)}
             </button>
           </li>
         ))}

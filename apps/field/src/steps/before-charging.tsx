@@ -16,7 +16,7 @@ export function BeforeCharging(step: StepProps) {
       />
       <StepPlace
         title={t('Evacuation')}
-        state={vacuumTests.at(-1)?.log ? 'log entered' : stateOf(vacuumTests.at(-1)?.readings.length)}
+        state={vacuumTests.at(-1)?.log ? t('log entered') : stateOf(vacuumTests.at(-1)?.readings.length)}
         load={async () => (await import('./evacuation-step.tsx')).EvacuationStep}
         step={step}
       />
@@ -28,7 +28,7 @@ export function BeforeCharging(step: StepProps) {
       />
       <StepPlace
         title={t('Weigh-in')}
-        state={step.visit.system.figures.nameplateCharge ? 'nameplate charge known' : 'nameplate charge missing'}
+        state={step.visit.system.figures.nameplateCharge ? t('nameplate charge known') : t('nameplate charge missing')}
         load={async () => (await import('./weigh-in-step.tsx')).WeighInStep}
         step={step}
       />
@@ -37,11 +37,11 @@ export function BeforeCharging(step: StepProps) {
 }
 
 function stateOf(readings: number | undefined): string {
-  if (readings === undefined) return 'not begun'
-  return readings === 1 ? '1 reading' : `${readings} readings`
+  if (readings === undefined) return t('not begun')
+  return readings === 1 ? t('1 reading') : t('{0} readings', readings)
 }
 
 function cylinderState({ length }: Visit['cylinders']): string {
-  if (length === 0) return 'none weighed'
-  return length === 1 ? '1 weighed' : `${length} weighed`
+  if (length === 0) return t('none weighed')
+  return length === 1 ? t('1 weighed') : t('{0} weighed', length)
 }

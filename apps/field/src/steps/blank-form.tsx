@@ -1,12 +1,4 @@
-import {
-  type Dimension,
-  describeProblem,
-  fail,
-  ok,
-  type Problem,
-  type Result,
-  type UnitPreference,
-} from '@chargewright/quantity'
+import { type Dimension, fail, ok, type Problem, type Result, type UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
 import { useId, useRef } from 'preact/hooks'
@@ -15,6 +7,8 @@ import { Trouble } from '../parts/trouble.tsx'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
+import { t } from '../words/t.ts'
 
 /** One blank of a form: a quantity, or words where it accepts no dimension. */
 export interface Blank {
@@ -62,7 +56,7 @@ export function BlankForm<Name extends string>({
     if (sending.current) return
     const filled = filledIn(blanks, textOf, units)
     if (!filled.ok) {
-      trouble.value = describeProblem(filled.error)
+      trouble.value = problemInWords(filled.error)
       return
     }
     sending.current = true
@@ -92,7 +86,7 @@ export function BlankForm<Name extends string>({
       })}
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="submit" class="act">
-        {keepLabel}
+        {t(keepLabel)}
       </button>
     </form>
   )
@@ -112,13 +106,13 @@ function WordsBlank({ id, label, example, text, type }: WordsProps) {
   return (
     <div class="form-entry">
       <label class="form-label" for={id}>
-        {label}
+        {t(label)}
       </label>
       <input
         id={id}
         class="form-blank"
         autoComplete="off"
-        placeholder={example}
+        placeholder={t(example)}
         value={text}
         onInput={(event) => type(event.currentTarget.value)}
       />

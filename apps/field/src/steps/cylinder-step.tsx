@@ -1,7 +1,8 @@
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import './steps.css'
 import { type BookFinding, bookUnits } from '@chargewright/ledger'
-import { describeProblem, type UnitPreference } from '@chargewright/quantity'
+import type { UnitPreference } from '@chargewright/quantity'
 import { inWords, quantityInWords } from '../session/in-words.ts'
 import type { CylinderAnswer } from '../worker/protocol.ts'
 import { useAnswer } from '../worker/use-answer.ts'
@@ -34,7 +35,7 @@ export function CylinderStep({ visit, events, units, record }: StepProps) {
         {answer?.balance.cylinders.map(({ cylinder, refrigerants, content, unexplained }, i) => (
           <li key={cylinder.id}>
             <h4>
-              {cylinder.id} · {cylinder.holds} {refrigerants.join(' + ')}
+              {cylinder.id} · {t(cylinder.holds)} {refrigerants.join(' + ')}
             </h4>
             <dl>
               <dt>{t('holds')}</dt>
@@ -48,15 +49,15 @@ export function CylinderStep({ visit, events, units, record }: StepProps) {
               .filter((finding) => finding.cylinder === cylinder.id)
               .map(({ kind, severity, sentence }) => (
                 <p key={kind} class={severity === 'stop' ? 'trouble' : 'doubt'}>
-                  {SEVERITY[severity]} {inWords(sentence, weighed)}
+                  {t(SEVERITY[severity])} {inWords(sentence, weighed)}
                 </p>
               ))}
           </li>
         ))}
       </ul>
       {problems.map((problem) => (
-        <p key={describeProblem(problem)} class="doubt">
-          Not counted. {describeProblem(problem)}
+        <p key={problemInWords(problem)} class="doubt">
+          {t('Not counted. {0}', problemInWords(problem))}
         </p>
       ))}
       <h4>{t('A cylinder on the scale')}</h4>
@@ -71,6 +72,6 @@ const SEVERITY: Readonly<Record<BookFinding['severity'], string>> = {
 }
 
 function roomInWords(room: CylinderAnswer['room'][number], units: UnitPreference): string {
-  if (room === undefined) return 'only to be emptied'
-  return room.ok ? `for ${quantityInWords(room.value, units)}` : 'fill limit not known: keep to the one stamped'
+  if (room === undefined) return t('only to be emptied')
+  return room.ok ? t('for {0}', quantityInWords(room.value, units)) : t('fill limit not known: keep to the one stamped')
 }

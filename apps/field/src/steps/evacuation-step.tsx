@@ -1,6 +1,6 @@
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import './steps.css'
-import { describeProblem } from '@chargewright/quantity'
 import { EVACUATION_CAUTIONS, HOLD_WORDS, vacuumUnits } from '@chargewright/tightness'
 import { PictureFigure } from '../parts/picture-figure.tsx'
 import { useWide } from '../parts/use-wide.ts'
@@ -24,7 +24,7 @@ export function EvacuationStep({ visit, events, units, record, showEntry }: Step
   return (
     <>
       <StepCautions cautions={EVACUATION_CAUTIONS} units={units} />
-      {judged && !judged.ok && <p class="doubt">Not judged yet. {describeProblem(judged.error)}</p>}
+      {judged && !judged.ok && <p class="doubt">{t('Not judged yet. {0}', problemInWords(judged.error))}</p>}
       {judged?.ok && (
         <>
           <TestVerdict

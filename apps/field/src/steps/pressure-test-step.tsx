@@ -1,6 +1,6 @@
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import './steps.css'
-import { describeProblem } from '@chargewright/quantity'
 import { PRESSURE_TEST_CAUTIONS, PRESSURE_TEST_WORDS } from '@chargewright/tightness'
 import { useWide } from '../parts/use-wide.ts'
 import { useAnswer } from '../worker/use-answer.ts'
@@ -19,7 +19,7 @@ export function PressureTestStep({ visit, events, units, instruments, record, sh
   return (
     <>
       <StepCautions cautions={PRESSURE_TEST_CAUTIONS} units={units} />
-      {judged && !judged.ok && <p class="doubt">Not judged yet. {describeProblem(judged.error)}</p>}
+      {judged && !judged.ok && <p class="doubt">{t('Not judged yet. {0}', problemInWords(judged.error))}</p>}
       {judged?.ok && (
         <TestVerdict
           verdict={PRESSURE_TEST_WORDS[judged.value.last.kind]}

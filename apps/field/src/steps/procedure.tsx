@@ -18,11 +18,13 @@ export function Procedure({ steps, units }: Props) {
           <b aria-hidden="true">{i + 1}.</b>
           <div>
             <p>{inWords(act, units)}</p>
-            {wait && <p class="hint">wait {quantityInWords(wait, units)}</p>}
-            {goOnWhen && <p class="hint">go on when: {inWords(goOnWhen, units)}</p>}
+            {wait && <p class="hint">{t('wait {0}', quantityInWords(wait, units))}</p>}
+            {goOnWhen && <p class="hint">{t('go on when: {0}', inWords(goOnWhen, units))}</p>}
             {stops.map(({ seen, after, means, instead }) => (
               <p key={seen.template} class="doubt">
-                Stop if{after && t(' after {0}', quantityInWords(after, units))}: {inWords(seen, units)}.{' '}
+                {after
+                  ? t('Stop if after {0}: {1}.', quantityInWords(after, units), inWords(seen, units))
+                  : t('Stop if: {0}.', inWords(seen, units))}{' '}
                 {inWords(means, units)}: {inWords(instead, units)}
               </p>
             ))}

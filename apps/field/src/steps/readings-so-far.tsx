@@ -18,8 +18,8 @@ export function ReadingsSoFar({ head, rows, units, showEntry }: Props) {
       <thead>
         <tr>
           {head.map((name) => (
-            <th key={name} scope="col">
-              {name}
+            <th key={t(name)} scope="col">
+              {t(name)}
             </th>
           ))}
           <td />

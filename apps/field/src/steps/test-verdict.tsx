@@ -19,7 +19,7 @@ export function TestVerdict({ verdict, sentence, steps, reasons, units, showEntr
   return (
     <div class="verdict">
       <p class="verdict-word" role="status">
-        <strong>{verdict}</strong>
+        <strong>{t(verdict)}</strong>
       </p>
       <p class="verdict-sentence">{inWords(sentence, units)}</p>
       <ol class="steps" aria-label={t('What to do now')}>

@@ -1,6 +1,6 @@
+import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import './steps.css'
-import { describeProblem } from '@chargewright/quantity'
 import { EvidenceTree } from '../parts/evidence-tree.tsx'
 import { MOVED_MASS, reveal } from '../parts/reveal.ts'
 import { inWords, quantityInWords } from '../session/in-words.ts'
@@ -21,8 +21,8 @@ export function WeighInStep({ visit, events, units, record, showEntry }: StepPro
         <>
           <p>{t('Still missing:')}</p>
           {answer.error.map((problem) => (
-            <p key={describeProblem(problem)} class="doubt">
-              {describeProblem(problem)}
+            <p key={problemInWords(problem)} class="doubt">
+              {problemInWords(problem)}
             </p>
           ))}
         </>

@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 /** Why this device did not keep or give something. */
 export interface StoreProblem {
   readonly kind: 'full' | 'refused' | 'closed' | 'unknown-log' | 'failed'
@@ -9,15 +10,15 @@ export interface StoreProblem {
 export function describeStoreProblem({ kind, detail }: StoreProblem): string {
   switch (kind) {
     case 'full':
-      return 'The storage of this device is full. Free some space, then enter it again.'
+      return t('The storage of this device is full. Free some space, then enter it again.')
     case 'refused':
-      return 'This browser refuses to store anything here (a private window, perhaps).'
+      return t('This browser refuses to store anything here (a private window, perhaps).')
     case 'closed':
-      return 'Another tab has opened a newer version. Reload this page, then enter it again.'
+      return t('Another tab has opened a newer version. Reload this page, then enter it again.')
     case 'unknown-log':
-      return `This device holds no such system or visit (${detail}).`
+      return t('This device holds no such system or visit ({0}).', detail)
     case 'failed':
-      return `The browser could not store it: ${detail}`
+      return t('The browser could not store it: {0}', detail)
   }
 }
 
