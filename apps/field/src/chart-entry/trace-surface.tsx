@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals'
 import { useEffect, useRef } from 'preact/hooks'
+import { t } from '../words/t.ts'
 import type { Calibration, Spot } from './calibration.ts'
 import type { ChartKind, Tap, Traced } from './trace.ts'
 import { TraceInk } from './trace-ink.tsx'
@@ -61,7 +62,7 @@ export function TraceSurface({ photo, taps, axes, curves, kind, place }: Props) 
       ref={frame}
       class="trace-surface"
       role="application"
-      aria-label="Photo of the chart. Arrow keys move the mark, with Shift in large steps; Enter sets it."
+      aria-label={t('Photo of the chart. Arrow keys move the mark, with Shift in large steps; Enter sets it.')}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: it is worked with the arrow keys
       tabIndex={0}
       onKeyDown={move}

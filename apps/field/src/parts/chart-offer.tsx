@@ -1,6 +1,7 @@
 import type { SystemFacts, SystemStatement } from '@chargewright/visit'
 import type { KnownSystem } from '../session/known-systems.ts'
 import type { Kept } from '../session/session.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly facts: SystemFacts
@@ -16,13 +17,15 @@ export function ChartOffer({ facts, known, state }: Props) {
   if (!alike || !makersChart) return null
   return (
     <section class="assumed" aria-labelledby="chart-offer">
-      <h2 id="chart-offer">A maker’s chart of a system like this one</h2>
+      <h2 id="chart-offer">{t('A maker’s chart of a system like this one')}</h2>
       <p>
-        It was entered at <strong>{alike.facts.name ?? 'a system without a name'}</strong>, which has the same
-        refrigerant, device and capacity. A chart holds for one model only: compare the nameplates first.
+        {t('It was entered at')} <strong>{alike.facts.name ?? t('a system without a name')}</strong>
+        {t(
+          ', which has the same refrigerant, device and capacity. A chart holds for one model only: compare the nameplates first.',
+        )}
       </p>
       <button type="button" class="key" onClick={() => void state({ makersChart })}>
-        It is the same model: take the chart over
+        {t('It is the same model: take the chart over')}
       </button>
     </section>
   )

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals'
 import type { Preferences } from '../session/preference.ts'
+import { t } from '../words/t.ts'
 import type { DevicePanelsProps } from './device-panels.tsx'
 import { useLazy } from './use-lazy.ts'
 
@@ -12,16 +13,16 @@ export function DeviceSettings({ preferences }: { readonly preferences: Preferen
   }
   const panel = (of: DevicePanelsProps['of']) => Panels && <Panels of={of} preferences={preferences} />
   return (
-    <section class="settings" aria-label="Kept on this device">
+    <section class="settings" aria-label={t('Kept on this device')}>
       <details class="group" onToggle={want}>
         <summary>
-          <h3>Unit of each quantity</h3>
+          <h3>{t('Unit of each quantity')}</h3>
         </summary>
         {panel('units')}
       </details>
       <details class="group" id="my-instruments" onToggle={want}>
         <summary>
-          <h3>My instruments</h3>
+          <h3>{t('My instruments')}</h3>
           <span class="group-count">{countInWords(Object.keys(preferences.instruments.value).length)}</span>
         </summary>
         {panel('instruments')}
@@ -30,4 +31,4 @@ export function DeviceSettings({ preferences }: { readonly preferences: Preferen
   )
 }
 
-const countInWords = (count: number) => (count === 0 ? 'plain ones assumed' : `${count} described`)
+const countInWords = (count: number) => (count === 0 ? t('plain ones assumed') : t('{0} described', count))

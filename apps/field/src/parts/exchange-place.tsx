@@ -3,6 +3,7 @@ import { type Archive, isArchive } from '../session/archive.ts'
 import { archiveInWords } from '../session/archive-in-words.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Session, TakenIn } from '../session/session.ts'
+import { t } from '../words/t.ts'
 import { download } from './download.ts'
 import { FilePicker } from './file-picker.tsx'
 
@@ -32,36 +33,36 @@ export function ExchangePlace({ session, archive }: Props) {
     }
     download(file.value)
     await archive.saved()
-    message.value = { trouble: false, text: `Everything is in ${file.value.name}. Keep it on another device.` }
+    message.value = { trouble: false, text: t('Everything is in {0}. Keep it on another device.', file.value.name) }
   }
   const takeIn = async (json: string) => {
     const refused = (error: Parameters<typeof notKeptInWords>[0]): Message => {
       return {
         trouble: true,
-        text: `The file was not taken in, and nothing here has changed.\n${notKeptInWords(error)}`,
+        text: `${t('The file was not taken in, and nothing here has changed.')}\n${notKeptInWords(error)}`,
       }
     }
-    message.value = { trouble: false, text: 'Reading the file …' }
+    message.value = { trouble: false, text: t('Reading the file …') }
     if (isArchive(json)) {
       const taken = await archive.takeIn(json)
       message.value = taken.ok ? { trouble: false, text: archiveInWords(taken.value) } : refused(taken.error)
     } else {
       const taken = await session.takeIn(json)
-      message.value = taken.ok ? { trouble: false, text: ARRIVED[taken.value.arrival] } : refused(taken.error)
+      message.value = taken.ok ? { trouble: false, text: t(ARRIVED[taken.value.arrival]) } : refused(taken.error)
     }
   }
   return (
     <>
       {hasOwn && (
         <p class="not-exported">
-          {count === 0 ? 'Everything entered here is in an export.' : `${count} entries are in no export yet.`}
+          {count === 0 ? t('Everything entered here is in an export.') : t('{0} entries are in no export yet.', count)}
         </p>
       )}
       <div class="exchange-keys">
         <button type="button" class="key" disabled={saving.value} onClick={() => void save()}>
-          {saving.value ? 'Writing the file …' : 'Export everything'}
+          {saving.value ? t('Writing the file …') : t('Export everything')}
         </button>
-        <FilePicker label="Take in a file" take={takeIn} />
+        <FilePicker label={t('Take in a file')} take={takeIn} />
       </div>
       {message.value && (
         <p class={message.value.trouble ? 'trouble' : 'notice'} role={message.value.trouble ? 'alert' : 'status'}>

@@ -157,5 +157,12 @@ function wholeMove(typed: Partial<Move>, units: UnitPreference): Result<Move, Pr
 
 function missing(part: Part): Problem {
   const { label, choices } = PARTS[part]
-  return { kind: 'missing', field: label, value: 'nothing', accepted: Object.values(choices).join(', ') }
+  return {
+    kind: 'missing',
+    field: label,
+    value: 'nothing',
+    accepted: Object.values(choices)
+      .map((one) => t(one))
+      .join(', '),
+  }
 }

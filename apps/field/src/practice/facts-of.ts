@@ -1,8 +1,8 @@
-import { t } from '../words/t.ts'
 import type { Action, BenchRequest } from '@chargewright/cycle'
 import { subtract, type UnitPreference } from '@chargewright/quantity'
 import { type Fact, READING_IDS } from '@chargewright/visit'
 import { quantityInWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 import type { BenchInstrument, Practised } from './practised.ts'
 
 /** What a trainee enters in the log of the visit for a request, as one would on a roof. */

@@ -7,6 +7,7 @@ import { DeviceSwitches } from '../parts/device-switches.tsx'
 import { timeInWords } from '../parts/time-in-words.ts'
 import type { Preferences } from '../session/preference.ts'
 import { practiceAddress, START_ADDRESS } from '../session/route.ts'
+import { t } from '../words/t.ts'
 import { useEngine } from '../worker/engine-context.ts'
 import type { PracticeStore } from './practice-store.ts'
 import { benchClock, clockOf, isOver, type Run } from './run.ts'
@@ -23,34 +24,36 @@ export function RunList({ runs, store, preferences }: Props) {
     <>
       <header class="bar">
         <a class="key" href={START_ADDRESS}>
-          All systems
+          {t('All systems')}
         </a>
         <DeviceSwitches preferences={preferences} />
       </header>
       <main class="start">
-        <h1 tabIndex={-1}>Practice bench</h1>
+        <h1 tabIndex={-1}>{t('Practice bench')}</h1>
         <p>
-          An invented air conditioner whose charge is in doubt, and perhaps more than its charge. Read it, wait, weigh,
-          mend as on a roof; at the end you see what it was and what each act did.
+          {t(
+            'An invented air conditioner whose charge is in doubt, and perhaps more than its charge. Read it, wait, weigh, mend as on a roof; at the end you see what it was and what each act did.',
+          )}
         </p>
         <NewCase store={store} />
         {runs.length > 0 && (
           <section aria-labelledby="runs">
-            <h2 id="runs">Runs on this device</h2>
+            <h2 id="runs">{t('Runs on this device')}</h2>
             <ul class="visits">
               {runs.map((run) => (
                 <li key={run.id} class="run">
                   <a href={practiceAddress(run.id)}>
-                    <strong>Case {run.seed}</strong>
+                    <strong>{t('Case {0}', run.seed)}</strong>
                     <time class="visit-time" dateTime={run.startedAt}>
                       {timeInWords(run.startedAt)}
                     </time>
                     <span class="visit-about">
-                      {METERING_DEVICES[run.device]} · {isOver(run) ? 'ended' : `at ${benchClock(clockOf(run))}`}
+                      {t(METERING_DEVICES[run.device])} ·{' '}
+                      {isOver(run) ? t('ended') : t('at {0}', benchClock(clockOf(run)))}
                     </span>
                   </a>
                   <button type="button" class="key" onClick={() => void store.remove(run.id)}>
-                    Take case {run.seed} away
+                    {t('Take case {0} away', run.seed)}
                   </button>
                 </li>
               ))}
@@ -73,14 +76,14 @@ function NewCase({ store }: { readonly store: PracticeStore }) {
     const text = typed.value.trim()
     const seed = text === '' ? 1 + Math.floor(Math.random() * MOST_DRAWN) : /^\d{1,10}$/.test(text) ? Number(text) : 0
     if (seed < 1 || seed > MOST_SEED) {
-      trouble.value = `The number of a case is a whole number from 1 to ${MOST_SEED}.`
+      trouble.value = t('The number of a case is a whole number from 1 to {0}.', MOST_SEED)
       return
     }
     isStarting.value = true
     const made = await engine.ask({}, 'practicePlate', { seed, device: device.value })
     isStarting.value = false
     if (!made.ok || !made.value.ok) {
-      trouble.value = 'This case could not be made up. Try another number.'
+      trouble.value = t('This case could not be made up. Try another number.')
       return
     }
     const runId = crypto.randomUUID()
@@ -98,20 +101,20 @@ function NewCase({ store }: { readonly store: PracticeStore }) {
       }}
     >
       <Choices
-        label="Its metering device"
+        label={t('Its metering device')}
         choices={METERING_DEVICES}
         chosen={device.value}
         choose={(to) => (device.value = to)}
       />
       <label class="form-label" for={id}>
-        Number of the case
+        {t('Number of the case')}
       </label>
       <input
         id={id}
         class="form-blank"
         inputMode="numeric"
         autoComplete="off"
-        placeholder="drawn where none is given"
+        placeholder={t('drawn where none is given')}
         aria-describedby={`${id}-says`}
         value={typed.value}
         onInput={(event) => {
@@ -120,7 +123,7 @@ function NewCase({ store }: { readonly store: PracticeStore }) {
         }}
       />
       <p class="hint" id={`${id}-says`}>
-        The same number and device are the same case on every device: give them to a whole class.
+        {t('The same number and device are the same case on every device: give them to a whole class.')}
       </p>
       {trouble.value !== undefined && (
         <p class="trouble" role="alert">
@@ -128,7 +131,7 @@ function NewCase({ store }: { readonly store: PracticeStore }) {
         </p>
       )}
       <button type="submit" class="act" disabled={isStarting.value}>
-        Start a case
+        {t('Start a case')}
       </button>
     </form>
   )

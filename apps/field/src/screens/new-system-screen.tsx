@@ -19,6 +19,7 @@ import type { Session } from '../session/session.ts'
 import { tradeDefaults } from '../session/trade-defaults.ts'
 import { understand } from '../session/understand.ts'
 import { problemInWords } from '../words/problem-in-words.ts'
+import { t } from '../words/t.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 
 interface Props {
@@ -30,7 +31,11 @@ interface Props {
 export function NewSystemScreen(props: Props) {
   return (
     <DraftPage.Provider value="new-system">
-      <SystemBar name="New system" about="From the nameplate; what is not known yet stays empty" undo={undefined} />
+      <SystemBar
+        name={t('New system')}
+        about={t('From the nameplate; what is not known yet stays empty')}
+        undo={undefined}
+      />
       <NewSystemForm {...props} />
     </DraftPage.Provider>
   )
@@ -82,9 +87,9 @@ function NewSystemForm({ session, preferences }: Props) {
           void finish(intoVisit)
         }}
       >
-        <FormBlank label="Name, or where it stands" example="Clinic roof, unit 2" {...blanks.name} />
+        <FormBlank label={t('Name, or where it stands')} example={t('Clinic roof, unit 2')} {...blanks.name} />
         <Choices
-          label="What it does"
+          label={t('What it does')}
           choices={APPLICATIONS}
           chosen={application.value}
           choose={(to) => {
@@ -92,13 +97,13 @@ function NewSystemForm({ session, preferences }: Props) {
           }}
         />
         <FormBlank
-          label="Refrigerant"
-          example="as on the nameplate"
+          label={t('Refrigerant')}
+          example={t('as on the nameplate')}
           suggestions={refrigerants}
           {...blanks.refrigerant}
         />
         <Choices
-          label="What feeds the evaporator"
+          label={t('What feeds the evaporator')}
           choices={METERING_DEVICES}
           chosen={device.value ?? usual?.meteringDevice ?? undefined}
           choose={(to) => {
@@ -107,18 +112,19 @@ function NewSystemForm({ session, preferences }: Props) {
         />
         {usual && (
           <p class="usual" role="status">
-            {device.value === undefined && `Marked as usual in the trade: ${METERING_DEVICES[usual.meteringDevice!]}. `}
-            {usual.receiver ? 'Taken as usual: with receiver and sight glass. ' : 'Taken as usual: no receiver. '}
-            It stays marked as not checked until it is confirmed at the unit.
+            {device.value === undefined &&
+              t('Marked as usual in the trade: {0}.', t(METERING_DEVICES[usual.meteringDevice!]))}{' '}
+            {usual.receiver ? t('Taken as usual: with receiver and sight glass.') : t('Taken as usual: no receiver.')}{' '}
+            {t('It stays marked as not checked until it is confirmed at the unit.')}
           </p>
         )}
-        <FormBlank label="Nominal capacity" example="3 ton, 10 kW" {...blanks.capacity} />
+        <FormBlank label={t('Nominal capacity')} example={t('3 ton, 10 kW')} {...blanks.capacity} />
         {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
         <button type="submit" class="act">
-          Begin the visit
+          {t('Begin the visit')}
         </button>
         <button type="button" class="key" onClick={() => void finish(async () => undefined)}>
-          Keep the system, visit later
+          {t('Keep the system, visit later')}
         </button>
       </form>
     </main>

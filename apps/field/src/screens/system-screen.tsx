@@ -23,6 +23,7 @@ import type { Session } from '../session/session.ts'
 import { nextUndo } from '../session/undo.ts'
 import { LeakRatePlace } from '../steps/leak-rate-place.tsx'
 import type { StoredSystem } from '../store/visit-store.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly stored: StoredSystem
@@ -73,7 +74,7 @@ export function SystemScreen({ stored, session, preferences }: Props) {
         <div class="answer">
           <OpenVisit visits={visits} />
           <button type="button" class="act" onClick={() => void start()}>
-            New visit
+            {t('New visit')}
           </button>
           {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
           <VisitHistory visits={visits} units={units} />
@@ -87,9 +88,11 @@ export function SystemScreen({ stored, session, preferences }: Props) {
           <SystemLabel id={stored.id} name={facts.name} refrigerant={facts.refrigerant} />
           <section class="aside-act">
             <button type="button" class="key" onClick={() => void setAside()}>
-              Put this system aside
+              {t('Put this system aside')}
             </button>
-            <p class="hint">It goes out of the list with its visits; nothing is deleted, and it can come back.</p>
+            <p class="hint">
+              {t('It goes out of the list with its visits; nothing is deleted, and it can come back.')}
+            </p>
           </section>
         </div>
       </main>
