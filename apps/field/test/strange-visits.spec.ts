@@ -89,7 +89,7 @@ test('[limit] forty strange but valid visits are taken in, open and unfold witho
 test('[property] of the conditions the one that is wanting stands first', async ({ page }) => {
   await openDemo(page, 'demo-orifice-no-airflow-evidence')
   await expect(page.locator('.fold .judged .state').first()).toHaveText('not known')
-  await expect(page.locator('.fold .judged .state').nth(1)).toHaveText('holds')
+  await expect(page.locator('.fold .judged .state').nth(1)).toHaveText('is met')
 })
 
 test('[limit] a row that this version cannot read takes neither the list nor the page with it', async ({ page }) => {

@@ -6,9 +6,9 @@ import { EvidenceTree } from './evidence-tree.tsx'
 import { NextLink } from './next-link.tsx'
 
 const STATES: Readonly<Record<Condition['state'], string>> = {
-  met: 'holds',
+  met: 'is met',
   doubtful: 'doubtful',
-  unmet: 'does not hold',
+  unmet: 'is not met',
   unknown: 'not known',
 }
 

@@ -65,7 +65,7 @@ export function SystemScreen({ stored, session, preferences }: Props) {
   return (
     <>
       <SystemBar
-        name={facts.name ?? 'System without a name'}
+        name={facts.name ?? t('System without a name')}
         about={aboutSystem(known.system, { invented: stored.origin === 'demo' }, units)}
         undo={nextUndo(stored.events) && undo}
       />

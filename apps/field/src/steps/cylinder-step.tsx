@@ -38,7 +38,7 @@ export function CylinderStep({ visit, events, units, record }: StepProps) {
               {cylinder.id} · {t(cylinder.holds)} {refrigerants.join(' + ')}
             </h4>
             <dl>
-              <dt>{t('holds')}</dt>
+              <dt>{t('contents')}</dt>
               <dd>{quantityInWords(content, weighed, true)}</dd>
               <dt>{t('room')}</dt>
               <dd>{roomInWords(answer.room[i], weighed)}</dd>

@@ -28,6 +28,18 @@ const hasEntry = (text: string) => Object.hasOwn(SPANISH, text) || Object.hasOwn
 /** Signs, units, numbers and bare places for values read the same in every language. */
 const isWorded = (text: string) => /\p{L}{2}/u.test(text.replace(/\{\d+\}/g, ''))
 
+/** Two words, or one that begins large: a class, a key or a mark of the program is neither. */
+const READS_AS_WORDS = /\p{L}{2,},? [\p{L}\d(]|^\p{Lu}\p{Ll}{2,}/u
+
+/** Classes, selectors, keys of a keyboard, names of errors and units, which are written like words. */
+const NOT_FOR_PEOPLE = new RegExp(
+  [
+    '^[a-z-]+( [a-z]*-[a-z-{}0-9]+)+$',
+    '^(kept trouble|form trace|group [a-z]+|input, textarea|Escape|Enter|Arrow.*|Chargewright|Notification|.*Error|No engine: .*)$',
+    '^(inHg vac|lb oz|CFM per ton|m³/h per kW|Btu/h|Pa [ag]|English)$',
+  ].join('|'),
+)
+
 const tables = {
   readings: READING_IDS.map(readingKind).flatMap(({ label, tells, howTo }) => [label, tells, howTo ?? '']),
   stations: STATIONS.map(({ label }) => label),
@@ -56,6 +68,19 @@ describe('the Spanish catalogue', () => {
     expect(labels.filter((text) => isWorded(text) && !hasEntry(text))).toEqual([])
   })
 
+  test('[property] has an entry for every text that the app looks up', () => {
+    const told = app.flatMap((source) => source.told)
+    expect(told.length).toBeGreaterThan(300)
+    expect(told.filter((text) => isWorded(text) && !hasEntry(text))).toEqual([])
+  })
+
+  test('[property] has an entry for every text that a table of the app holds', () => {
+    const written = app.filter(({ file }) => !/\/words\//.test(file)).flatMap((source) => source.written)
+    const texts = written.filter((text) => READS_AS_WORDS.test(text) && !NOT_FOR_PEOPLE.test(text))
+    expect(texts.length).toBeGreaterThan(200)
+    expect([...new Set(texts.filter((text) => !hasEntry(text)))]).toEqual([])
+  })
+
   test('[property] has no entry for a text that no source has any more', () => {
     const alive = new Set(all.flatMap(({ said, told, written }) => [...said, ...told, ...written]))
     const insides = new Set([...alive].map(inside))
@@ -75,6 +100,14 @@ describe('the Spanish catalogue', () => {
     const word = new RegExp(`\\b${english}\\b`, 'i')
     const entries = Object.entries(SPANISH).filter(([text]) => word.test(text))
     expect(entries.length).toBeGreaterThan(1)
-    expect(entries.filter(([, text]) => !text.toLowerCase().includes(spanish))).toEqual([])
+    const said = new RegExp(spanish, 'i')
+    expect(entries.filter(([, text]) => !said.test(text))).toEqual([])
   })
 })
+
+test.each(app.filter(({ file }) => file.endsWith('.tsx')).map(({ file, bare }) => [file, bare] as const))(
+  '[property] %s draws no text that is not looked up',
+  (_, bare) => {
+    expect(bare).toEqual([])
+  },
+)

@@ -17,7 +17,7 @@ export const GLOSSARY = {
   maker: 'fabricante',
   recover: 'recup',
   cylinder: 'cilindro',
-  scale: 'báscula',
+  scale: '(?:báscula|escala)',
   hose: 'manguera',
   leak: 'fuga',
   'vacuum gauge': 'vacuómetro',

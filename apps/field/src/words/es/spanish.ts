@@ -1,6 +1,12 @@
 import type { Catalogue } from '../t.ts'
 import { AIRFLOW } from './airflow.ts'
-import { APP } from './app.ts'
+import { APP_CHART_ENTRY } from './app-chart-entry.ts'
+import { APP_LIVE } from './app-live.ts'
+import { APP_PARTS } from './app-parts.ts'
+import { APP_PRACTICE } from './app-practice.ts'
+import { APP_SCREENS } from './app-screens.ts'
+import { APP_SESSION } from './app-session.ts'
+import { APP_STEPS } from './app-steps.ts'
 import { CAUTIONS } from './cautions.ts'
 import { COMPRESSOR } from './compressor.ts'
 import { CONDITIONS } from './conditions.ts'
@@ -18,6 +24,13 @@ import { WEIGH_IN } from './weigh-in.ts'
 /** The catalogue by areas; no text is in two of them. */
 export const AREAS: readonly Catalogue[] = [
   AIRFLOW,
+  APP_CHART_ENTRY,
+  APP_LIVE,
+  APP_PARTS,
+  APP_PRACTICE,
+  APP_SCREENS,
+  APP_SESSION,
+  APP_STEPS,
   CAUTIONS,
   COMPRESSOR,
   CONDITIONS,
@@ -31,7 +44,6 @@ export const AREAS: readonly Catalogue[] = [
   RECORD,
   TIGHTNESS,
   WEIGH_IN,
-  APP,
 ]
 
 /** The Spanish of the trade. Which word stands for what is settled in `glossary.ts`. */

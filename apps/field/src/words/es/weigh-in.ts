@@ -106,4 +106,12 @@ export const WEIGH_IN = {
   'weight after': 'peso después',
   'step of the scale': 'paso de la báscula',
   'share of the scale': 'participación de la báscula',
+  '{0} by a scale with steps of {1}: fine enough for {2}': '{0} por una báscula con pasos de {1}: basta para {2}',
+  '{0} by a scale with steps of {1}: too coarse for {2}, take a finer one':
+    '{0} por una báscula con pasos de {1}: demasiado gruesa para {2}, tome una más fina',
+  'Fill the hose before the scale is set to zero, as the sequence says: filled after it, the hose would keep {0} of what left the cylinder':
+    'Llene la manguera antes de poner la báscula en cero, como dice la secuencia: si se llena después, la manguera retendría {0} de lo que salió del cilindro',
+  'The level of a charging cylinder at {0} falls by {1} for {2}: vapour takes the place of the liquid':
+    'El nivel de un cilindro de carga a {0} baja {1} por {2}: el vapor ocupa el lugar del líquido',
+  'Its graduation, in mass of liquid at {0}, falls by {1}': 'Su graduación, en masa de líquido a {0}, baja {1}',
 } as const

@@ -1,0 +1,71 @@
+/** Entering a maker’s chart: typed, pasted, traced. */
+export const APP_CHART_ENTRY = {
+  'Maker’s charging chart, as text': 'Tabla de carga del fabricante, como texto',
+  'First line: the indoor temperatures. Then a line for each outdoor temperature, which comes first. Leave a cell empty where the maker gives no value.':
+    'Primera línea: las temperaturas interiores. Después una línea por cada temperatura exterior, que va primero. Deje vacía la celda donde el fabricante no da valor.',
+  'Keep the chart': 'Guardar la tabla',
+  'Maker’s charging chart': 'Tabla de carga del fabricante',
+  'None yet. The maker’s figures always win over any rule.':
+    'Ninguna todavía. Los datos del fabricante siempre valen más que cualquier regla.',
+  'This part could not be loaded. Load the page again.': 'Esta parte no se pudo cargar. Cargue la página de nuevo.',
+  'Change the chart': 'Cambiar la tabla',
+  'Enter the chart': 'Ingresar la tabla',
+  'indoor wet bulb': 'bulbo húmedo interior',
+  'indoor dry bulb': 'bulbo seco interior',
+  'One is kept, as text, over {0}, in {1}.': 'Hay una guardada, como texto, según {0}, en {1}.',
+  'One is kept: {0} outdoor temperatures by {1} of the {2}, in {3}.':
+    'Hay una guardada: {0} temperaturas exteriores por {1} de {2}, en {3}.',
+  'How the chart is entered': 'Cómo se ingresa la tabla',
+  'The chart is kept. The target comes from it now.': 'La tabla está guardada. Ahora el objetivo sale de ella.',
+  'Trace a photo': 'Trazar una foto',
+  'Type it': 'Escribirla',
+  'Paste as text': 'Pegar como texto',
+  'Indoor temperatures along the top, outdoor temperatures down the side, superheats between. Leave a cell empty where the maker gives no value. A block copied from a spreadsheet can be pasted into any cell.':
+    'Temperaturas interiores arriba, exteriores al costado, sobrecalentamientos en medio. Deje vacía la celda donde el fabricante no da valor. En cualquier celda se puede pegar un bloque copiado de una hoja de cálculo.',
+  'outdoor ↓ indoor →': 'exterior ↓ interior →',
+  'Empty the grid': 'Vaciar la tabla',
+  'Indoor temperature {0}': 'Temperatura interior {0}',
+  'Outdoor temperature {0}': 'Temperatura exterior {0}',
+  'Superheat at {0} outdoors and {1} indoors': 'Sobrecalentamiento con {0} afuera y {1} adentro',
+  'row {0}': 'fila {0}',
+  'column {0}': 'columna {0}',
+  'Unit of the chart': 'Unidad de la tabla',
+  'This file is no picture that the browser can read.': 'Este archivo no es una imagen que el navegador pueda leer.',
+  'Type its value first, then tap.': 'Escriba primero su valor y luego toque.',
+  'What it shows: {0} along the bottom, {1}, {2}': 'Lo que muestra: {0} abajo, {1}, {2}',
+  'Along the bottom': 'Abajo',
+  'Undo the last tap': 'Deshacer el último toque',
+  'Another photo': 'Otra foto',
+  'A second mark on the axis of the {0}': 'Una segunda marca en el eje de {0}',
+  'A first mark on the axis of the {0}': 'Una primera marca en el eje de {0}',
+  'A second mark on the axis of the superheat': 'Una segunda marca en el eje del sobrecalentamiento',
+  'A first mark on the axis of the superheat': 'Una primera marca en el eje del sobrecalentamiento',
+  'A curve: its {0}': 'Una curva: su {0}',
+  '{0}, in {1}': '{0}, en {1}',
+  'Tap along it from end to end, closer where it bends. Then type the next curve’s value.':
+    'Toque a lo largo de ella de un extremo al otro, más seguido donde se dobla. Después escriba el valor de la curva siguiente.',
+  'Type its value, then put the finger on it. The loupe shows where; lift the finger to set it.':
+    'Escriba su valor y luego ponga el dedo encima. La lupa muestra dónde; levante el dedo para fijarlo.',
+  'Photograph the chart on the panel straight from above, with its axes and their numbers. The photo stays on this device, and only until the chart is kept.':
+    'Fotografíe la tabla del panel de frente, con sus ejes y sus números. La foto queda en este dispositivo, y solo hasta que se guarda la tabla.',
+  'Take or pick a photo': 'Tomar o elegir una foto',
+  'wet bulb indoors': 'bulbo húmedo interior',
+  'dry bulb indoors': 'bulbo seco interior',
+  'The grid so far': 'La tabla hasta ahora',
+  'Hold the drawn curves against the photo. The grid passes every tap within {0}.':
+    'Compare las curvas dibujadas con la foto. La tabla pasa a menos de {0} de cada toque.',
+  'outdoor, {0}': 'exterior, {0}',
+  'Photo of the chart. Arrow keys move the mark, with Shift in large steps; Enter sets it.':
+    'Foto de la tabla. Las flechas mueven la marca, con Mayús a pasos grandes; Intro la fija.',
+  'axes of the chart': 'ejes de la tabla',
+  'two marks on each axis, in different places and of different values':
+    'dos marcas en cada eje, en lugares distintos y con valores distintos',
+  'curves of the chart': 'curvas de la tabla',
+  'at least one curve': 'al menos una curva',
+  'curve of {0} {1}': 'curva de {0} {1}',
+  'at least two taps along it': 'al menos dos toques a lo largo de ella',
+  'temperatures and superheats of the chart': 'temperaturas y sobrecalentamientos de la tabla',
+  'each temperature once': 'cada temperatura una vez',
+  'at least one row and one column': 'al menos una fila y una columna',
+  'chart, row {0}, column {1}': 'tabla, fila {0}, columna {1}',
+} as const

@@ -1,1 +1,0 @@
-export const APP = { 'en-GB': 'es' } as const
