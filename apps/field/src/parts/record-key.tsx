@@ -2,6 +2,7 @@ import type { UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { fileName, type SavedFile } from '../session/saved-file.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
+import { t } from '../words/t.ts'
 import { useEngine } from '../worker/engine-context.ts'
 import { download } from './download.ts'
 import { canShare, share } from './share.ts'
@@ -52,13 +53,13 @@ export function RecordKey({ stored: { id, events, about }, name, units }: Props)
   )
   return (
     <>
-      {key(state.value === 'writing' ? 'Writing …' : 'Record to sign (PDF)', 'pdf')}
-      {canShare() && key('Share the record', 'pdf', share)}
-      {key('As a table (CSV)', 'csv')}
-      {key('As data (JSON)', 'json')}
+      {key(state.value === 'writing' ? t('Writing …') : t('Record to sign (PDF)'), 'pdf')}
+      {canShare() && key(t('Share the record'), 'pdf', share)}
+      {key(t('As a table (CSV)'), 'csv')}
+      {key(t('As data (JSON)'), 'json')}
       {state.value === 'failed' && (
         <p class="trouble" role="alert">
-          The record could not be written. Nothing is lost: print this page, or export the visit.
+          {t('The record could not be written. Nothing is lost: print this page, or export the visit.')}
         </p>
       )}
     </>

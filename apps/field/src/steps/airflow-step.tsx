@@ -1,3 +1,4 @@
+import { t } from '../words/t.ts'
 import './steps.css'
 import type { Airflow } from '@chargewright/moist-air'
 import { COVERAGE, fail, fromSi, preferredUnit, quantity, type UnitPreference } from '@chargewright/quantity'
@@ -35,7 +36,7 @@ export function AirflowStep({ events, units, record, showEntry }: StepProps) {
       kind: 'reading',
       what: 'airflow',
       value: typedAs(airflow, units),
-      instrument: { name: `${WAYS[asked.kind]}, ${how}`.slice(0, 200), accuracy: typedAs(accuracy, units) },
+      instrument: { name: `${t(WAYS[asked.kind])}, ${how}`.slice(0, 200), accuracy: typedAs(accuracy, units) },
     })
     if (kept.ok) found.value = answer.value.value
     return kept
@@ -43,7 +44,7 @@ export function AirflowStep({ events, units, record, showEntry }: StepProps) {
   const form = { units, find }
   return (
     <>
-      <Choices label="Found by" choices={WAYS} chosen={way.value} choose={(to) => (way.value = to)} />
+      <Choices label={t('Found by')} choices={WAYS} chosen={way.value} choose={(to) => (way.value = to)} />
       {way.value === 'electric-heat' && <HeatForm {...form} />}
       {way.value === 'traverse' && <TraverseForm {...form} />}
       {way.value === 'pressure-drop' && <TableForm key="drop" kind="pressure-drop" {...form} />}
@@ -51,7 +52,7 @@ export function AirflowStep({ events, units, record, showEntry }: StepProps) {
       {found.value && (
         <div class="verdict" role="status">
           <EvidenceTree evidence={found.value.evidence} units={units} showEntry={showEntry} />
-          <p class="hint">It stands among the readings now, with this uncertainty.</p>
+          <p class="hint">{t('It stands among the readings now, with this uncertainty.')}</p>
         </div>
       )}
     </>

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals'
 import { Choices } from '../parts/choices.tsx'
+import { t } from '../words/t.ts'
 import type { AirflowFormProps } from './airflow-step.tsx'
 import { BlankForm } from './blank-form.tsx'
 
@@ -37,12 +38,14 @@ export function HeatForm({ units, find }: AirflowFormProps) {
             phases: phases.value === 'three' ? 3 : 1,
             ...(blower !== undefined && { blower }),
           },
-          `${volts}, ${amps}, rise ${rise}, ${PHASES[phases.value]}`,
+          t('{0}, {1}, rise {2}, {3}', volts, amps, rise, t(PHASES[phases.value])),
         )
       }
     >
-      <p class="hint">Compressor off, heat on, until the rise stands still. Work at live terminals only if you may.</p>
-      <Choices label="The heater is" choices={PHASES} chosen={phases.value} choose={(to) => (phases.value = to)} />
+      <p class="hint">
+        {t('Compressor off, heat on, until the rise stands still. Work at live terminals only if you may.')}
+      </p>
+      <Choices label={t('The heater is')} choices={PHASES} chosen={phases.value} choose={(to) => (phases.value = to)} />
     </BlankForm>
   )
 }

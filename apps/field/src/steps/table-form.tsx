@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals'
 import { useId } from 'preact/hooks'
+import { t } from '../words/t.ts'
 import type { AirflowFormProps } from './airflow-step.tsx'
 import { BlankForm } from './blank-form.tsx'
 
@@ -31,13 +32,13 @@ export function TableForm({ kind, units, find }: AirflowFormProps & { readonly k
       keep={({ pressure = '' }) =>
         find(
           { kind, table: table.value, pressure },
-          `${pressure}, table of ${Math.max(0, table.value.trim().split(/\r\n|\n|\r/).length - 1)} lines`,
+          t('{0}, table of {1} lines', pressure, Math.max(0, table.value.trim().split(/\r\n|\n|\r/).length - 1)),
         )
       }
     >
-      <p class="hint">{hint}</p>
+      <p class="hint">{t(hint)}</p>
       <label class="form-label" for={id}>
-        The maker’s table
+        {t('The maker’s table')}
       </label>
       <textarea
         id={id}

@@ -2,6 +2,7 @@ import { ok, preferredUnit } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { useId } from 'preact/hooks'
 import { Choices } from '../parts/choices.tsx'
+import { t } from '../words/t.ts'
 import type { AirflowFormProps } from './airflow-step.tsx'
 import { BlankForm } from './blank-form.tsx'
 import { pointsInWords } from './points-in-words.ts'
@@ -38,22 +39,22 @@ export function TraverseForm({ units, find }: AirflowFormProps) {
           return ok(undefined)
         }
         const duct = isRound ? { diameter } : { width, height }
-        const sized = isRound ? `${diameter} duct` : `${width} by ${height} duct`
+        const sized = isRound ? t('{0} duct', diameter) : t('{0} by {1} duct', width, height)
         return find(
           { kind: 'traverse', duct, readings: numbers.map((each) => `${each} ${unit}`) },
-          `${numbers.length} points, ${sized}`,
+          t('{0} points, {1}', numbers.length, sized),
         )
       }}
     >
-      <Choices label="The duct is" choices={DUCTS} chosen={shape.value} choose={(to) => (shape.value = to)} />
+      <Choices label={t('The duct is')} choices={DUCTS} chosen={shape.value} choose={(to) => (shape.value = to)} />
       {points.value !== undefined && <p role="status">{points.value}</p>}
       <label class="form-label" for={id}>
-        Velocities, one at each point, in {unit}
+        {t('Velocities, one at each point, in {0}', unit)}
       </label>
       <textarea
         id={id}
         rows={4}
-        placeholder="bare numbers, set apart by a space or a line"
+        placeholder={t('bare numbers, set apart by a space or a line')}
         value={readings.value}
         onInput={(event) => {
           readings.value = event.currentTarget.value

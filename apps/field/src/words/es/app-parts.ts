@@ -265,4 +265,7 @@ export const APP_PARTS = {
   'wet-bulb': 'bulbo húmedo',
   'dry-bulb': 'bulbo seco',
   steady: 'estable',
+  'Share the record': 'Compartir el registro',
+  'As a table (CSV)': 'Como tabla (CSV)',
+  'As data (JSON)': 'Como datos (JSON)',
 } as const
