@@ -1,5 +1,6 @@
 import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
 import type { MakersChart } from '@chargewright/visit'
+import { t } from '../words/t.ts'
 import { type Calibration, calibration, type Mark, type Spot } from './calibration.ts'
 
 /** What was said of a chart before anything was tapped. */
@@ -65,7 +66,7 @@ export function traced(taps: readonly Tap[], kind: ChartKind): Result<Traced, Pr
   const curves = curvesOf(taps, axes)
   if (curves.length === 0) return fail(missing('curves of the chart', 'at least one curve'))
   const short = curves.find(({ points }) => points.length < 2)
-  if (short) return fail(missing(`curve of ${short.value} ${kind.unit}`, 'at least two taps along it'))
+  if (short) return fail(missing(t('curve of {0} {1}', short.value, kind.unit), 'at least two taps along it'))
   const ticks = ticksFor(curves, kind.unit)
   const rows = ticks.map((tick) => curves.map((curve) => rounded(upAt(curve, tick))))
   const columns = curves.map((_, j) => rows.map((row) => row[j] ?? null))

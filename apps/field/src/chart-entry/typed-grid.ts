@@ -1,5 +1,6 @@
 import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
 import type { MakersChart } from '@chargewright/visit'
+import { t } from '../words/t.ts'
 
 /**
  * A chart as it is typed: rows of texts, the indoor temperatures in the first row, the outdoor ones first in every other
@@ -67,7 +68,7 @@ export function chartOfGrid(
     return fail({
       kind: 'unreadable',
       field: 'chart',
-      value: `${twice} ${unit} twice`,
+      value: t('{0} {1} twice', twice, unit),
       accepted: 'each temperature once',
     })
   const superheat = byRow.map((i) => byColumn.map((j) => (cell(i, j) === '' ? null : numberOf(cell(i, j)))))
@@ -114,7 +115,7 @@ const missing = (field: string): Problem => ({
 
 const unreadable = (row: number, column: number, text: string, isAxis: boolean): Problem => ({
   kind: text === '' ? 'missing' : 'unreadable',
-  field: `chart, row ${row + 1}, column ${column + 1}`,
+  field: t('chart, row {0}, column {1}', row + 1, column + 1),
   value: text === '' ? 'nothing' : text,
   accepted: isAxis ? 'a temperature' : 'a number, or nothing',
 })

@@ -1,4 +1,5 @@
 import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
+import { t } from '../words/t.ts'
 
 /** A table of text: its head, and the rows that have as many cells. */
 export interface TextTable {
@@ -23,7 +24,7 @@ export function readTable(text: string): Result<TextTable, Problem> {
     .replace(/^\uFEFF/, '')
     .split(/\r\n|\r|\n/)
     .filter((line) => line.trim() !== '')
-  if (lines.length > MOST_ROWS) return fail(unreadable(`${lines.length} lines`, `at most ${MOST_ROWS} lines`))
+  if (lines.length > MOST_ROWS) return fail(unreadable(t('{0} lines', lines.length), t('at most {0} lines', MOST_ROWS)))
   const separator = separatorOf(lines.slice(0, LOOKED_AT))
   if (!separator) return fail(unreadable(lines[0] ?? 'nothing', 'columns parted by comma, semicolon, tab or bar'))
   const cells = lines.map((line) => cellsOf(line, separator))
@@ -36,7 +37,7 @@ export function readTable(text: string): Result<TextTable, Problem> {
   const above = table.slice(Math.max(0, first - 2), first)
   const head = Array.from({ length: width }, (_, i) => {
     const words = above.map((row) => row[i]!.trim()).filter((word) => word !== '')
-    return words.join(' ') || `Column ${i + 1}`
+    return words.join(' ') || t('Column {0}', i + 1)
   })
   return ok({ head: distinct(head), rows: table.slice(first), numberOf })
 }

@@ -68,4 +68,5 @@ export const APP_CHART_ENTRY = {
   'each temperature once': 'cada temperatura una vez',
   'at least one row and one column': 'al menos una fila y una columna',
   'chart, row {0}, column {1}': 'tabla, fila {0}, columna {1}',
+  '{0} {1} twice': '{0} {1} dos veces',
 } as const
