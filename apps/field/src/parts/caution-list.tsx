@@ -1,6 +1,7 @@
 import type { Caution } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import { inWords } from '../session/in-words.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly cautions: readonly Caution[]
@@ -15,15 +16,17 @@ export function CautionList({ cautions, units }: Props) {
   if (cautions.length === 0) return null
   return (
     <div class="cautions">
-      <h3>Take care</h3>
+      <h3>{t('Take care')}</h3>
       <ul>
         {cautions.map(({ id: about, statement, source }) => (
           <li key={about}>
-            {inWords(statement, units)} {source !== HABIT && <span class="source">{source}</span>}
+            {inWords(statement, units)} {source !== HABIT && <span class="source">{t(source)}</span>}
           </li>
         ))}
       </ul>
-      {cautions.some(({ source }) => source === HABIT) && <p class="source">{HABIT}, where no source is named</p>}
+      {cautions.some(({ source }) => source === HABIT) && (
+        <p class="source">{t('common practice, where no source is named')}</p>
+      )}
     </div>
   )
 }

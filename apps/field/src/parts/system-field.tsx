@@ -62,7 +62,7 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
     case 'compressorRating':
       return (
         <p class="hint">
-          The maker’s coefficients of the compressor are entered in “Compressor and supply”, at station 6.
+          {t('The maker’s coefficients of the compressor are entered in “Compressor and supply”, at station 6.')}
         </p>
       )
     case 'accessories':

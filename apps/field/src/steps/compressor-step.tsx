@@ -1,5 +1,6 @@
+import { problemInWords } from '../words/problem-in-words.ts'
+import { t } from '../words/t.ts'
 import './steps.css'
-import { describeProblem } from '@chargewright/quantity'
 import { EvidenceTree } from '../parts/evidence-tree.tsx'
 import { inWords } from '../session/in-words.ts'
 import { useAnswer } from '../worker/use-answer.ts'
@@ -23,18 +24,20 @@ export function CompressorStep({ visit, events, units, record, showEntry }: Step
   return (
     <>
       <div class="cautions">
-        <h4>Take care</h4>
+        <h4>{t('Take care')}</h4>
         <ul>
           <li>
-            Measure at live terminals only if you may, with rated gloves and leads; else lock the power out first.
+            {t(
+              'Measure at live terminals only if you may, with rated gloves and leads; else lock the power out first.',
+            )}
           </li>
         </ul>
       </div>
-      {supply && !supply.ok && <p class="doubt">Supply not judged. {describeProblem(supply.error)}</p>}
+      {supply && !supply.ok && <p class="doubt">{t('Supply not judged. {0}', problemInWords(supply.error))}</p>}
       {supply?.ok && (
         <div class="verdict">
           <p class="verdict-word" role="status">
-            <strong>supply: {SUPPLY[supply.value.kind]}</strong>
+            <strong>{t('supply: {0}', t(SUPPLY[supply.value.kind]))}</strong>
           </p>
           {supply.value.reasons.map((reason) => (
             <EvidenceTree key={reason.statement.template} evidence={reason} {...shown} />
@@ -44,13 +47,13 @@ export function CompressorStep({ visit, events, units, record, showEntry }: Step
           ))}
         </div>
       )}
-      {rating && !rating.ok && <p class="doubt">Compressor not judged yet. {describeProblem(rating.error)}</p>}
+      {rating && !rating.ok && <p class="doubt">{t('Compressor not judged yet. {0}', problemInWords(rating.error))}</p>}
       {rating?.ok && (
         <div class="verdict">
           {rating.value.judged.map(({ side, evidence, suggests }) => (
             <div key={evidence.statement.template}>
               <p class="verdict-word" role="status">
-                <strong>{SIDES[side]}</strong>
+                <strong>{t(SIDES[side])}</strong>
               </p>
               <EvidenceTree evidence={evidence} {...shown} />
               <ul>
@@ -65,17 +68,19 @@ export function CompressorStep({ visit, events, units, record, showEntry }: Step
               <EvidenceTree key={evidence.statement.template} evidence={evidence} {...shown} />
             ))}
           {rating.value.judged.length === 0 && (
-            <p class="hint">Read compressor power or current, above, to judge it.</p>
+            <p class="hint">{t('Read compressor power or current, above, to judge it.')}</p>
           )}
-          {rating.value.gasAssumed && <p class="hint">The suction line was not read: its gas was taken as rated.</p>}
+          {rating.value.gasAssumed && (
+            <p class="hint">{t('The suction line was not read: its gas was taken as rated.')}</p>
+          )}
         </div>
       )}
       <details class="fold" open={!visit.supply}>
-        <summary>The supply, under load</summary>
+        <summary>{t('The supply, under load')}</summary>
         <SupplyForm units={units} record={record} />
       </details>
       <details class="fold">
-        <summary>The maker’s figures of the compressor</summary>
+        <summary>{t('The maker’s figures of the compressor')}</summary>
         <RatingForm
           rating={visit.system.facts.compressorRating}
           state={(compressorRating) => record({ kind: 'system-described', facts: { compressorRating } })}

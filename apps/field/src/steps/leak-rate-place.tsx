@@ -2,6 +2,7 @@ import type { ApplianceUse } from '@chargewright/ledger'
 import type { UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import type { ComponentType } from 'preact'
+import { t } from '../words/t.ts'
 import type { VisitEvents } from '../worker/protocol.ts'
 
 export interface LeakRateProps {
@@ -26,12 +27,12 @@ export function LeakRatePlace(props: LeakRateProps) {
   return (
     <details class="group" onToggle={(event) => event.currentTarget.open && void load()}>
       <summary>
-        <h2>Leak rate by law</h2>
+        <h2>{t('Leak rate by law')}</h2>
       </summary>
       <div class="step">
         {Rate.value && <Rate.value {...props} />}
         {isCutOff.value && (
-          <p class="trouble">This part could not be loaded. Load the page again; every entry is kept.</p>
+          <p class="trouble">{t('This part could not be loaded. Load the page again; every entry is kept.')}</p>
         )}
       </div>
     </details>

@@ -1,6 +1,7 @@
+import { problemInWords } from '../words/problem-in-words.ts'
+import { t } from '../words/t.ts'
 import './steps.css'
 import { APPLIANCE_USES } from '@chargewright/ledger'
-import { describeProblem } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { Choices } from '../parts/choices.tsx'
 import { EngineState } from '../parts/engine-state.tsx'
@@ -15,22 +16,26 @@ export function LeakRate({ visits, use, units }: LeakRateProps) {
   const found = asking.answer
   return (
     <>
-      <Choices label="It is" choices={APPLIANCE_USES} chosen={chosen.value} choose={(to) => (chosen.value = to)} />
+      <Choices label={t('It is')} choices={APPLIANCE_USES} chosen={chosen.value} choose={(to) => (chosen.value = to)} />
       <EngineState asking={asking} />
-      {found && !found.ok && <p class="doubt">No rate yet. {describeProblem(found.error)}</p>}
+      {found && !found.ok && <p class="doubt">{t('No rate yet. {0}', problemInWords(found.error))}</p>}
       {found?.ok && (
         <>
           <p>
-            Full charge {quantityInWords(found.value.fullCharge, units)}; added{' '}
-            {found.value.additions
-              .map(({ on, mass }) => `${quantityInWords(mass, units)} on ${on.slice(0, 10)}`)
-              .join(', ')}
-            .
+            {t(
+              'Full charge {0}; added {1}.',
+              quantityInWords(found.value.fullCharge, units),
+              found.value.additions
+                .map(({ on, mass }) => t('{0} on {1}', quantityInWords(mass, units), on.slice(0, 10)))
+                .join(', '),
+            )}
           </p>
-          {found.value.laws.length === 0 && <p>No leak-repair law on file applies to this charge and refrigerant.</p>}
+          {found.value.laws.length === 0 && (
+            <p>{t('No leak-repair law on file applies to this charge and refrigerant.')}</p>
+          )}
           {found.value.laws.map(({ coverage, rates, clocks }) => (
             <section key={coverage.law.id} class="verdict">
-              <h3>{coverage.law.title}</h3>
+              <h3>{t(coverage.law.title)}</h3>
               {coverage.verdict === 'cannot-tell' && <p class="doubt">{inWords(coverage.because, units)}</p>}
               {rates.map((rate) =>
                 rate.ok ? (
@@ -38,8 +43,8 @@ export function LeakRate({ visits, use, units }: LeakRateProps) {
                     {inWords(rate.value.sentence, units)} <span class="source">{rate.value.source}</span>
                   </p>
                 ) : (
-                  <p key={describeProblem(rate.error)} class="doubt">
-                    {describeProblem(rate.error)}
+                  <p key={problemInWords(rate.error)} class="doubt">
+                    {problemInWords(rate.error)}
                   </p>
                 ),
               )}
@@ -47,14 +52,14 @@ export function LeakRate({ visits, use, units }: LeakRateProps) {
                 {clocks.map(({ what, due }) => (
                   <li key={what.template}>
                     {inWords(what, units)}:{' '}
-                    {due.kind === 'by' ? `by ${due.day}` : <>waits for {inWords(due.for, units)}</>}
+                    {due.kind === 'by' ? t('by {0}', due.day) : t('waits for {0}', inWords(due.for, units))}
                   </li>
                 ))}
               </ul>
             </section>
           ))}
           <p class="hint">
-            No legal advice. State and local law may ask for more; a recharge after a repair counts in full.
+            {t('No legal advice. State and local law may ask for more; a recharge after a repair counts in full.')}
           </p>
         </>
       )}

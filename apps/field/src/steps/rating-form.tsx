@@ -1,10 +1,11 @@
 import { readCoefficients } from '@chargewright/compressor'
-import { describeProblem } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { useId } from 'preact/hooks'
 import { Trouble } from '../parts/trouble.tsx'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
+import { problemInWords } from '../words/problem-in-words.ts'
+import { t } from '../words/t.ts'
 
 interface Props {
   readonly rating: string | undefined
@@ -21,7 +22,7 @@ export function RatingForm({ rating, state }: Props) {
     const typed = text.trim()
     const read = typed === '' ? undefined : readCoefficients(typed)
     if (read && !read.ok) {
-      trouble.value = describeProblem(read.error)
+      trouble.value = problemInWords(read.error)
       return
     }
     const kept = await state(typed === '' ? null : typed)
@@ -31,18 +32,19 @@ export function RatingForm({ rating, state }: Props) {
   return (
     <div class="form">
       <label class="form-label" for={id}>
-        Coefficients
+        {t('Coefficients')}
       </label>
       <p class="hint" id={`${id}-says`}>
-        First line: the unit of the temperatures, then what is rated with its unit. Then C1 to C10, a line each, the
-        range of use of suction and discharge, the return gas, and for amps the voltage and the phases.
+        {t(
+          'First line: the unit of the temperatures, then what is rated with its unit. Then C1 to C10, a line each, the range of use of suction and discharge, the return gas, and for amps the voltage and the phases.',
+        )}
       </p>
       <textarea
         id={id}
         rows={8}
         spellcheck={false}
         aria-describedby={`${id}-says`}
-        placeholder={'°F,power W\nC1,…\nC10,…\nsuction,30,55\ndischarge,90,140\nreturn gas superheat,20'}
+        placeholder={SAMPLE}
         value={text}
         onInput={(event) => {
           draft.value = event.currentTarget.value
@@ -51,8 +53,11 @@ export function RatingForm({ rating, state }: Props) {
       />
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="button" class="act" onClick={() => void keep()}>
-        Keep the figures
+        {t('Keep the figures')}
       </button>
     </div>
   )
 }
+
+/** In the words in which a file of coefficients is read, in every language. */
+const SAMPLE = '°F,power W\nC1,…\nC10,…\nsuction,30,55\ndischarge,90,140\nreturn gas superheat,20'

@@ -39,7 +39,7 @@ export function VacuumLogForm({ record }: Props) {
         rows={6}
         spellcheck={false}
         aria-describedby={`${id}-says`}
-        placeholder={t('time, micron\n0 min, 250\n5 min, 310\n10 min, 340')}
+        placeholder={SAMPLE}
         value={text.value}
         onInput={(event) => {
           text.value = event.currentTarget.value
@@ -59,3 +59,6 @@ export function VacuumLogForm({ record }: Props) {
     </div>
   )
 }
+
+/** In the words in which a log is read, in every language. */
+const SAMPLE = 'time, micron\n0 min, 250\n5 min, 310\n10 min, 340'

@@ -31,9 +31,10 @@ const isWorded = (text: string) => /\p{L}{2}/u.test(text.replace(/\{\d+\}/g, '')
 /** Two words, or one that begins large: a class, a key or a mark of the program is neither. */
 const READS_AS_WORDS = /\p{L}{2,},? [\p{L}\d(]|^\p{Lu}\p{Ll}{2,}/u
 
-/** Classes, selectors, keys of a keyboard, names of errors and units, which are written like words. */
+/** Classes, selectors, keys of a keyboard, errors, units and samples of files, which are written like words. */
 const NOT_FOR_PEOPLE = new RegExp(
   [
+    '\\n',
     '^[a-z-]+( [a-z]*-[a-z-{}0-9]+)+$',
     '^(kept trouble|form trace|group [a-z]+|input, textarea|Escape|Enter|Arrow.*|Chargewright|Notification|.*Error|No engine: .*)$',
     '^(inHg vac|lb oz|CFM per ton|m³/h per kW|Btu/h|Pa [ag]|English)$',

@@ -268,4 +268,6 @@ export const APP_PARTS = {
   'Share the record': 'Compartir el registro',
   'As a table (CSV)': 'Como tabla (CSV)',
   'As data (JSON)': 'Como datos (JSON)',
+  'The maker’s coefficients of the compressor are entered in “Compressor and supply”, at station 6.':
+    'Los coeficientes del compresor según el fabricante se ingresan en “Compresor y suministro”, en la estación 6.',
 } as const

@@ -90,4 +90,9 @@ export const LEDGER = {
   'industrial process refrigeration': 'refrigeración de procesos industriales',
   'refrigerated transport': 'transporte refrigerado',
   'another appliance': 'otro equipo',
+  'US, appliance maintenance and leak repair (Clean Air Act, section 608)':
+    'EE. UU., mantenimiento de equipos y reparación de fugas (Clean Air Act, sección 608)',
+  'US, management of hydrofluorocarbons, leak repair (AIM Act, subsection (h))':
+    'EE. UU., gestión de hidrofluorocarbonos, reparación de fugas (AIM Act, inciso (h))',
+  'EU, fluorinated greenhouse gases, leak checks': 'UE, gases fluorados de efecto invernadero, control de fugas',
 } as const
