@@ -1,3 +1,4 @@
+import type { Memory } from '@chargewright/diagnosis'
 import { type Problem, say } from '@chargewright/quantity'
 import { findRefrigerant } from '@chargewright/refrigerant'
 import type { Visit } from '@chargewright/visit'
@@ -27,11 +28,12 @@ const RULINGS: Readonly<Record<MethodId, (asked: Case) => Ruling>> = {
  * whether another cause would explain them as well. The same visit always gets the same answer.
  *
  * @param added parts of the system beside those that the visit states, which a charge by weight fills too
+ * @param memory what earlier visits taught about this very system
  *
  * Never throws for anything a visit can contain: what cannot be read or derived comes back under `problems`, and the
  * finding is then *cannot tell* with the entry that would help.
  */
-export function assess(visit: Visit, added: readonly Accessory[] = []): Assessment {
+export function assess(visit: Visit, added: readonly Accessory[] = [], memory?: Memory): Assessment {
   const { refrigerant: name } = visit.system.facts
   if (name === undefined) {
     const missing = missingEntries([
@@ -55,7 +57,7 @@ export function assess(visit: Visit, added: readonly Accessory[] = []): Assessme
 
   const stated = statedAccessories(visit.system.facts)
   const accessories = [...stated.accessories, ...added]
-  const asked: Case = { visit, refrigerant: refrigerant.value, measures, accessories }
+  const asked: Case = { visit, refrigerant: refrigerant.value, measures, accessories, ...(memory ? { memory } : {}) }
   const ruling = RULINGS[method.value.id](asked)
   return {
     ...answer(visit, ruling.finding, measures, [...problems, ...stated.problems, ...(ruling.problems ?? [])]),
@@ -65,6 +67,7 @@ export function assess(visit: Visit, added: readonly Accessory[] = []): Assessme
     cautions: cautions(asked, ruling.finding),
     beside: cautionsBeside(asked),
     ...(ruling.target ? { target: ruling.target } : {}),
+    ...(ruling.memory ? { memory: ruling.memory } : {}),
   }
 }
 

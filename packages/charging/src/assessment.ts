@@ -1,3 +1,4 @@
+import type { Cause, Memory } from '@chargewright/diagnosis'
 import type { Evidence, Measure, Quantity, Statement } from '@chargewright/quantity'
 import type { EntryProblem, FactOf, FigureId, ObservationId, ReadingId } from '@chargewright/visit'
 import type { Limit } from './limit.ts'
@@ -62,20 +63,15 @@ export interface Step extends Statement {
 
 /** Another cause that could make the same readings. */
 export interface LookAlike {
-  readonly id:
-    | 'liquid-line-restriction'
-    | 'gas-or-poor-condenser-air'
-    | 'weak-compressor-or-oversized-orifice'
-    | 'valve-feeds-too-little'
-    | 'valve-feeds-too-much'
-    | 'unanswered-step'
-    | 'leak'
+  readonly id: Cause | 'gas-or-poor-condenser-air' | 'weak-compressor-or-oversized-orifice' | 'unanswered-step' | 'leak'
   readonly label: Statement
   /**
    * `explains`: the readings speak for it. `excluded`: they speak against it. `open`: it cannot be told from the charge
    * with what was read, so no charge may be moved yet. `unlikely`: not excluded, but nothing speaks for it.
    */
   readonly verdict: 'explains' | 'excluded' | 'open' | 'unlikely'
+  /** Seen or measured at the place itself; the others are read off a pattern of readings. */
+  readonly seen?: true
   readonly evidence: Evidence
   readonly next?: NextEntry
 }
@@ -137,6 +133,8 @@ export interface Assessment {
   /** Derived values worth showing beside the readings they come from. */
   readonly measures: Measures
   readonly target?: Target
+  /** What this visit taught about the system, where its causes were weighed: for the next visit. */
+  readonly memory?: Memory
   readonly problems: readonly EntryProblem[]
   readonly doubts: readonly EntryProblem[]
 }

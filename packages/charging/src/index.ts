@@ -26,6 +26,11 @@ export {
   steadyValue,
 } from './conditions/steadiness.ts'
 export * from './decision/index.ts'
+export { type Decision, decide, type FaultElsewhere } from './decision/index.ts'
+export { CAUSE_WORDS, type CauseWords } from './diagnosis/cause-words.ts'
+export { explanation } from './diagnosis/explanation.ts'
+export { wantedReading } from './diagnosis/wanted-readings.ts'
+export { type WeighedCauses, weighedCauses } from './diagnosis/weighed-causes.ts'
 export { entryLabel } from './entry-label.ts'
 export { LIMITS, type Limit } from './limit.ts'
 export type { MeasureId, Measures } from './measures/measures.ts'

@@ -1,3 +1,4 @@
+import type { Memory } from '@chargewright/diagnosis'
 import type { Problem } from '@chargewright/quantity'
 import type { Refrigerant } from '@chargewright/refrigerant'
 import type { Visit } from '@chargewright/visit'
@@ -11,6 +12,8 @@ export interface Case {
   readonly refrigerant: Refrigerant
   readonly measures: Measures
   readonly accessories: readonly Accessory[]
+  /** What earlier visits taught about this system. */
+  readonly memory?: Memory
 }
 
 /** What a method says: its conditions, what else it considered, and its finding. */
@@ -20,6 +23,8 @@ export interface Ruling {
   readonly finding: Finding
   /** The target the method set itself, where it has one. */
   readonly target?: Target
+  /** What this visit taught about the system. */
+  readonly memory?: Memory
   /** What could not be read on the way, the maker's chart for instance. */
   readonly problems?: readonly Problem[]
 }

@@ -17,7 +17,7 @@ export function gasOrPoorCondenserAir({ visit, measures }: Case): LookAlike {
   const coil = visit.observations['condenser-coil']
   if (coil?.answer === 'dirty') {
     const seen = { ...evidence(say`The condenser coil is dirty or blocked`), eventId: coil.eventId }
-    return { id, label, verdict: 'explains', evidence: seen }
+    return { id, label, verdict: 'explains', seen: true, evidence: seen }
   }
   const rise = measures.condensingRise
   if (!rise) {

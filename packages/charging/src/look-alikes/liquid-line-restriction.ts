@@ -19,7 +19,13 @@ export function liquidLineRestriction(asked: Case): LookAlike {
   const dropSide = drop && againstLimit(drop.quantity, LIMITS.drierDrop.quantity)
   if (drop && dropSide === 'above') {
     const statement = say`The drier cools the liquid by ${drop.quantity}, more than ${LIMITS.drierDrop.quantity}: it is restricted`
-    return { id, label, verdict: 'explains', evidence: evidence(statement, LIMITS.drierDrop.source, [drop.evidence]) }
+    return {
+      id,
+      label,
+      verdict: 'explains',
+      seen: true,
+      evidence: evidence(statement, LIMITS.drierDrop.source, [drop.evidence]),
+    }
   }
   const liquid = condenserLiquid(asked)
   switch (liquid.amount) {

@@ -14,5 +14,5 @@ export function lostCharge({ visit }: Case): LookAlike | undefined {
           ...evidence(say`The charge went missing suddenly: it left through a leak`, 'common practice'),
           eventId: state!.eventId,
         }
-  return { id: 'leak', label: say`a leak`, verdict: 'explains', evidence: seen }
+  return { id: 'leak', label: say`a leak`, verdict: 'explains', seen: true, evidence: seen }
 }

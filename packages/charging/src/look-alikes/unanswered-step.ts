@@ -19,6 +19,7 @@ export function unansweredStep(asked: Case, watched: Watched): readonly LookAlik
       id: 'unanswered-step',
       label: say`the system does not answer to its charge`,
       verdict: rightWay ? 'excluded' : 'explains',
+      ...(rightWay ? {} : { seen: true as const }),
       evidence: answer.evidence,
     },
   ]

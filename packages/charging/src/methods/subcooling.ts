@@ -9,7 +9,7 @@ import { settled } from '../conditions/settled.ts'
 import { gate, missingEntries, nextFigure, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import { gasOrPoorCondenserAir } from '../look-alikes/gas-or-poor-condenser-air.ts'
-import { judge, otherCause } from '../look-alikes/judge.ts'
+import { type Judged, judge, judgeInBand } from '../look-alikes/judge.ts'
 import { liquidLineRestriction } from '../look-alikes/liquid-line-restriction.ts'
 import { unansweredStep } from '../look-alikes/unanswered-step.ts'
 import { valveFeedsTooLittle, valveFeedsTooMuch } from '../look-alikes/valve.ts'
@@ -50,6 +50,8 @@ export function bySubcooling(asked: Case): Ruling {
     ...(target ? { target: { ...target, tolerance: LIMITS.subcoolingTolerance } } : {}),
   })
 
+  const ruled = (judged: Judged): Ruling => ({ ...rule(judged.finding, judged.lookAlikes), ...judged })
+
   const stopped = gate(visit, conditions, NEEDED)
   if (stopped) return rule(stopped)
   if (!target)
@@ -80,7 +82,7 @@ export function bySubcooling(asked: Case): Ruling {
         say`Subcooling ${subcooling.quantity} is within ${tolerance.quantity} of the nameplate ${target.quantity}`,
       )
       const lookAlikes = [tooLittle, tooMuch]
-      return rule(otherCause(inBand, lookAlikes) ?? hold(inBand, [band.evidence]), lookAlikes)
+      return ruled(judgeInBand(asked, inBand, hold(inBand, [band.evidence]), lookAlikes))
     }
     case 'below': {
       // A high superheat beside little subcooling is a very short charge: the valve is wide open and still starved.
@@ -88,7 +90,7 @@ export function bySubcooling(asked: Case): Ruling {
         say`Subcooling ${subcooling.quantity} is ${subtract(target.quantity, subcooling.quantity)} below the nameplate ${target.quantity}`,
       )
       const lookAlikes = [...shared, liquidLineRestriction(asked)]
-      return rule(
+      return ruled(
         judge(
           asked,
           {
@@ -100,13 +102,12 @@ export function bySubcooling(asked: Case): Ruling {
           },
           lookAlikes,
         ),
-        lookAlikes,
       )
     }
     case 'above': {
       const over = compared(say`Subcooling ${subcooling.quantity} is ${apart} above the nameplate ${target.quantity}`)
       const lookAlikes = [...shared, tooLittle, gasOrPoorCondenserAir(asked)]
-      return rule(
+      return ruled(
         judge(
           asked,
           {
@@ -118,7 +119,6 @@ export function bySubcooling(asked: Case): Ruling {
           },
           lookAlikes,
         ),
-        lookAlikes,
       )
     }
   }

@@ -1,4 +1,4 @@
-import { evidence, type Measure, type Statement, say, subtract } from '@chargewright/quantity'
+import { type Evidence, evidence, type Measure, type Statement, say, subtract } from '@chargewright/quantity'
 import type { ReadingId } from '@chargewright/visit'
 import type { Condition, Finding, NextEntry } from '../assessment.ts'
 import { againstBand } from '../compare.ts'
@@ -12,7 +12,7 @@ import { validTarget } from '../conditions/valid-target.ts'
 import { gate, missingEntries, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
 import { gasOrPoorCondenserAir } from '../look-alikes/gas-or-poor-condenser-air.ts'
-import { judge } from '../look-alikes/judge.ts'
+import { type Judged, judge, judgeInBand } from '../look-alikes/judge.ts'
 import { liquidLineRestriction } from '../look-alikes/liquid-line-restriction.ts'
 import { unansweredStep } from '../look-alikes/unanswered-step.ts'
 import { weakCompressor } from '../look-alikes/weak-compressor.ts'
@@ -53,6 +53,8 @@ export function bySuperheat(asked: Case): Ruling {
   })
   if (!target.ok) return { ...rule(missingEntries([unreadableChart])), problems: [target.error] }
 
+  const ruled = (judged: Judged): Ruling => ({ ...rule(judged.finding, judged.lookAlikes), ...judged })
+
   const stopped = gate(visit, conditions, [...NEEDED, ...(target.value.kind === 'missing' ? [target.value.what] : [])])
   if (stopped) return rule(stopped)
   const { superheat } = measures
@@ -63,12 +65,11 @@ export function bySuperheat(asked: Case): Ruling {
   const apart = subtract(superheat.quantity, aim.quantity)
   const compared = (statement: Statement, source = tolerance.source) =>
     evidence(statement, source, [superheat.evidence, aim.evidence])
+  const within = (inBand: Evidence) => ruled(judgeInBand(asked, inBand, hold(inBand)))
   switch (againstBand(apart, -tolerance.quantity.si, tolerance.quantity.si)) {
     case 'inside':
-      return rule(
-        hold(
-          compared(say`Superheat ${superheat.quantity} is within ${tolerance.quantity} of its target ${aim.quantity}`),
-        ),
+      return within(
+        compared(say`Superheat ${superheat.quantity} is within ${tolerance.quantity} of its target ${aim.quantity}`),
       )
     case 'too-close': {
       const reason = say`Superheat ${superheat.quantity} is ${apart} from its target ${aim.quantity}: an edge of the band of ${tolerance.quantity} lies within that uncertainty`
@@ -77,7 +78,7 @@ export function bySuperheat(asked: Case): Ruling {
     case 'above': {
       const above = compared(say`Superheat ${superheat.quantity} is ${apart} above its target ${aim.quantity}`)
       const lookAlikes = [...unansweredStep(asked, 'superheat'), liquidLineRestriction(asked)]
-      return rule(
+      return ruled(
         judge(
           asked,
           {
@@ -89,14 +90,13 @@ export function bySuperheat(asked: Case): Ruling {
           },
           lookAlikes,
         ),
-        lookAlikes,
       )
     }
     case 'below': {
       const under = subtract(aim.quantity, superheat.quantity)
       const below = compared(say`Superheat ${superheat.quantity} is ${under} below its target ${aim.quantity}`)
       const lookAlikes = [...unansweredStep(asked, 'superheat'), weakCompressor(asked), gasOrPoorCondenserAir(asked)]
-      return rule(
+      return ruled(
         judge(
           asked,
           {
@@ -108,7 +108,6 @@ export function bySuperheat(asked: Case): Ruling {
           },
           lookAlikes,
         ),
-        lookAlikes,
       )
     }
   }

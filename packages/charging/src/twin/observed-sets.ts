@@ -1,46 +1,25 @@
 import { conditions, type Observable, type Observation } from '@chargewright/cycle'
 import type { Quantity } from '@chargewright/quantity'
-import type { Move, Reading, ReadingId, Visit } from '@chargewright/visit'
+import type { Visit } from '@chargewright/visit'
 import { type Measures, measure } from '../measures/measures.ts'
 import { sitePressure } from '../measures/site-pressure.ts'
 import type { Case } from '../ruling.ts'
+import { type VisitSet, visitSets } from '../visit-sets.ts'
 
-/**
- * The sets of readings that a twin can learn from: one before the first weighed step, one after each. What is read of
- * the circuit counts for its own set alone; what is read of the weather and the room holds until it is read again.
- */
+/** The sets of readings of a visit that a twin can learn from. */
 export function observedSets(asked: Pick<Case, 'visit' | 'refrigerant'>): readonly Observation[] {
-  const { visit } = asked
-  return [undefined, ...visit.moves].flatMap((move, i) => {
-    const from = move?.position ?? -1
-    const to = visit.moves[i]?.position ?? Number.POSITIVE_INFINITY
-    const own = visit.history.filter(({ position }) => position > from && position < to)
-    const standing = visit.history.filter(({ position, what }) => position < to && OF_THE_SITE.includes(what))
-    return observationOf(asked, [...standing, ...own], added(visit.moves.slice(0, i)))
-  })
+  return visitSets(asked.visit).flatMap((set) => observationOf(asked, set))
 }
 
-const OF_THE_SITE: readonly ReadingId[] = [
-  'return-air-dry-bulb',
-  'return-air-wet-bulb',
-  'return-air-humidity',
-  'condenser-entering-air',
-]
-
-function observationOf(
-  asked: Pick<Case, 'visit' | 'refrigerant'>,
-  set: readonly Reading[],
-  added_kg: number,
-): readonly Observation[] {
-  const readings = Object.fromEntries(set.map((reading) => [reading.what, reading]))
-  const visit: Visit = { ...asked.visit, readings }
+function observationOf(asked: Pick<Case, 'visit' | 'refrigerant'>, set: VisitSet): readonly Observation[] {
+  const visit: Visit = { ...asked.visit, readings: set.readings }
   const { measures } = measure(visit, asked.refrigerant)
   const outdoor = visit.readings['condenser-entering-air']
   const dryBulb = visit.readings['return-air-dry-bulb']
   if (!outdoor || !dryBulb || !measures.returnWetBulb || !measures.superheat) return []
   const site = sitePressure(visit, [])
   const at = conditions(outdoor.quantity.si, dryBulb.quantity.si, measures.returnWetBulb.quantity.si, site.quantity.si)
-  return at.ok ? [{ conditions: at.value, added_kg, readings: teaching(visit, measures) }] : []
+  return at.ok ? [{ conditions: at.value, added_kg: set.added_kg, readings: teaching(visit, measures) }] : []
 }
 
 function teaching({ readings }: Visit, measures: Measures): Observation['readings'] {
@@ -54,8 +33,4 @@ function teaching({ readings }: Visit, measures: Measures): Observation['reading
   }
   const known = Object.entries(found).flatMap(([name, q]) => (q?.u ? [[name, { value: q.si, sd: q.u }]] : []))
   return Object.fromEntries(known)
-}
-
-function added(moves: readonly Move[]): number {
-  return moves.reduce((sum, { fact, mass }) => sum + (fact.direction === 'into-system' ? mass.si : -mass.si), 0)
 }

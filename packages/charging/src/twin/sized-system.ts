@@ -1,5 +1,12 @@
-import { type CycleApplication, type System as CycleSystem, type Device, propertiesOf, size } from '@chargewright/cycle'
-import { fail, outOfRange, type Problem, type Result } from '@chargewright/quantity'
+import {
+  type CycleApplication,
+  type System as CycleSystem,
+  type Device,
+  type Nameplate,
+  propertiesOf,
+  size,
+} from '@chargewright/cycle'
+import { fail, ok, outOfRange, type Problem, type Result } from '@chargewright/quantity'
 import { findRefrigerant } from '@chargewright/refrigerant'
 import { type Figure, type FigureId, figureKind, type System } from '@chargewright/visit'
 
@@ -8,7 +15,15 @@ import { type Figure, type FigureId, figureKind, type System } from '@chargewrig
  *
  * @returns every fact that is still missing; or the one that cannot be used, or that contradicts the others
  */
-export function sizedSystem({ facts, figures }: System): Result<CycleSystem, readonly Problem[]> {
+export function sizedSystem(system: System): Result<CycleSystem, readonly Problem[]> {
+  const plate = nameplateOf(system)
+  if (!plate.ok) return plate
+  const sized = size(plate.value)
+  return sized.ok ? sized : fail([sized.error])
+}
+
+/** What a model is sized from, out of the facts that a visit states; else every fact that is missing or cannot be used. */
+export function nameplateOf({ facts, figures }: System): Result<Nameplate, readonly Problem[]> {
   const { nominalCapacity, nameplateCharge, nameplateSubcooling, lineLength, boxSetPoint } = figures
   const { refrigerant: name, meteringDevice, application } = facts
   if (!name || !meteringDevice || !application || !nominalCapacity || !nameplateCharge) {
@@ -32,7 +47,7 @@ export function sizedSystem({ facts, figures }: System): Result<CycleSystem, rea
   if (!refrigerant.ok) return fail([refrigerant.error])
   const properties = propertiesOf(refrigerant.value)
   if (!properties.ok) return fail([properties.error])
-  const sized = size({
+  return ok({
     properties: properties.value,
     application: application satisfies CycleApplication,
     device: meteringDevice satisfies Device['kind'],
@@ -44,7 +59,6 @@ export function sizedSystem({ facts, figures }: System): Result<CycleSystem, rea
     ...(facts.receiver ? { receiver: {} } : {}),
     ...(facts.accumulator ? { accumulator: true } : {}),
   })
-  return sized.ok ? sized : fail([sized.error])
 }
 
 /** Beyond these no system of the covered applications is built: the model is not asked. Own choice. */

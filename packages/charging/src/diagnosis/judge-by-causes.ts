@@ -1,0 +1,138 @@
+import type { Cause, Diagnosis } from '@chargewright/diagnosis'
+import { type Evidence, type Statement, say } from '@chargewright/quantity'
+import type { Finding, LookAlike, NextEntry } from '../assessment.ts'
+import type { Decision } from '../decision/index.ts'
+import { LOSS } from '../decision/loss-table.ts'
+import type { Deviation } from '../deviation.ts'
+import { nextDose } from '../dose.ts'
+import { entryLabel } from '../entry-label.ts'
+import type { Judged } from '../look-alikes/judge.ts'
+import { leaveTheCharge } from '../look-alikes/other-cause.ts'
+import type { Case } from '../ruling.ts'
+import { charge, hold } from '../sentence.ts'
+import { CAUSE_WORDS } from './cause-words.ts'
+import { explanation } from './explanation.ts'
+import { wantedReading } from './wanted-readings.ts'
+import type { WeighedCauses } from './weighed-causes.ts'
+
+/** A deviation, or readings in their band that are only asked whether something else is wrong. */
+type Found = Deviation | { readonly evidence: Evidence; readonly direction?: never }
+
+/** The finding of the act with the least expected loss. */
+export function judgeByCauses(asked: Case, found: Found, { diagnosis, decision }: WeighedCauses): Judged {
+  const lookAlikes = weighedLookAlikes(diagnosis, decision, found.direction)
+  return { finding: findingOf(asked, found, diagnosis, decision, lookAlikes), lookAlikes, memory: diagnosis.memory }
+}
+
+function findingOf(
+  asked: Case,
+  found: Found,
+  diagnosis: Diagnosis,
+  decision: Decision,
+  lookAlikes: readonly LookAlike[],
+): Finding {
+  const named = decision.kind === 'other' && lookAlikes.find(({ id }) => id === decision.cause)
+  if (named) return leaveTheCharge(found.evidence, named)
+  if (!found.direction) return hold(found.evidence)
+  const isWanting = decision.kind === 'read' && decision.next.required
+  if (!isWanting && elsewhere(diagnosis, ownCause(found.direction)) <= LITTLE)
+    return act(asked, found, diagnosis, decision)
+  return decision.kind === 'read'
+    ? readFirst(asked, found, decision.next.observable, lookAlikes)
+    : undecided(found, decision, lookAlikes)
+}
+
+/**
+ * The target says that the charge is off; the causes say whether anything else would explain it. At this chance of
+ * something else moving refrigerant costs as much as one more reading.
+ */
+const LITTLE = LOSS.oneMoreReading / LOSS.harmfulAct
+
+/** Chance that neither the charge that the target speaks of nor a sound system stands behind the readings. */
+const elsewhere = ({ singles }: Diagnosis, own: Cause) =>
+  singles
+    .filter(({ cause }) => cause !== 'sound' && cause !== own)
+    .reduce((sum, { probability }) => sum + probability, 0)
+
+const ownCause = (direction: Deviation['direction']) =>
+  direction === 'into-system' ? 'short-of-charge' : 'overcharged'
+
+function act(asked: Case, deviation: Deviation, diagnosis: Diagnosis, decision: Decision): Finding {
+  const finding = charge(asked, deviation.evidence, [], nextDose(asked, deviation))
+  const reasons = [...finding.reasons, explanation(diagnosis, ownCause(deviation.direction))]
+  const first = 'fixFirst' in decision && decision.fixFirst ? CAUSE_WORDS[decision.fixFirst] : undefined
+  if (!first) return { ...finding, reasons }
+  const beside = say`Before that: ${first.label} is likely too. ${first.mend}, then read again`
+  return { ...finding, reasons, steps: [beside, ...finding.steps] }
+}
+
+/** One more reading saves more than any act would now. */
+function readFirst(
+  { visit }: Case,
+  { evidence: deviation, direction }: Deviation,
+  observable: Parameters<typeof wantedReading>[0],
+  lookAlikes: readonly LookAlike[],
+): Finding {
+  const wanted = wantedReading(observable, visit)
+  const open = lookAlikes.filter(({ verdict }) => verdict === 'open')
+  const next: readonly NextEntry[] = wanted ? [wanted] : []
+  const own = CAUSE_WORDS[ownCause(direction)].label
+  return {
+    kind: 'cannot-tell',
+    sentence: open[0] ? say`${own} or ${open[0].label}: these readings fit both` : say`One more reading will tell`,
+    reasons: [deviation, ...open.map(({ evidence }) => evidence)],
+    steps: next.map(({ entry, why }) => say`${entryLabel(entry)}: ${why}`),
+    next,
+  }
+}
+
+/** Target and model do not agree, or nothing that could still be read would settle it. */
+function undecided({ evidence: deviation }: Deviation, decision: Decision, lookAlikes: readonly LookAlike[]): Finding {
+  const likely = lookAlikes.filter(({ verdict }) => verdict === 'open' || verdict === 'explains')
+  return {
+    kind: 'cannot-tell',
+    sentence:
+      decision.kind === 'undecided'
+        ? say`The readings do not single out one cause`
+        : say`The target and the model of this system do not agree`,
+    reasons: [deviation, ...likely.map(({ evidence }) => evidence)],
+    steps: [
+      say`Check the facts of the system against its nameplate, then read everything again`,
+      ...likely.slice(0, 2).map(({ label, id }) => say`To rule out ${label}: ${mendOf(id as Cause)}`),
+    ],
+    next: [],
+  }
+}
+
+const mendOf = (cause: Cause): Statement => CAUSE_WORDS[cause].mend
+
+/** Below this chance a cause is excluded; above the other it is open while no act was decided. Own choice. */
+const EXCLUDED = 0.01
+const OPEN = 0.05
+/** Causes that are shown at least, so that the runner-up is always there. */
+const FEWEST = 2
+
+/** The causes beside the one that the deviation itself speaks for, the most probable first. */
+function weighedLookAlikes(
+  diagnosis: Diagnosis,
+  decision: Decision,
+  direction: Deviation['direction'] | undefined,
+): readonly LookAlike[] {
+  const own =
+    direction === 'into-system' ? 'short-of-charge' : direction === 'out-of-system' ? 'overcharged' : undefined
+  const isDecided = decision.kind !== 'read' && decision.kind !== 'undecided'
+  return diagnosis.singles
+    .filter(({ cause }) => cause !== own && cause !== 'sound')
+    .filter(({ probability }, i) => i < FEWEST || probability >= EXCLUDED)
+    .map(({ cause, probability }): LookAlike => {
+      const isNamed = decision.kind === 'other' && decision.cause === cause
+      const verdict = isNamed
+        ? 'explains'
+        : probability < EXCLUDED
+          ? 'excluded'
+          : probability > OPEN && !isDecided
+            ? 'open'
+            : 'unlikely'
+      return { id: cause, label: CAUSE_WORDS[cause].label, verdict, evidence: explanation(diagnosis, cause) }
+    })
+}

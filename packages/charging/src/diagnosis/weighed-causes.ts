@@ -1,0 +1,37 @@
+import { type Diagnosis, diagnose, type Memory, SHIPPED_CALIBRATION } from '@chargewright/diagnosis'
+import { describeProblem, fail, ok, type Result, type Statement, say } from '@chargewright/quantity'
+import { type Decision, decide } from '../decision/index.ts'
+import type { Case } from '../ruling.ts'
+import { circuitReadings } from './circuit-readings.ts'
+import { familyOfSystem } from './family-of-system.ts'
+
+/** Every cause weighed by what was read, and the act of least expected loss. */
+export interface WeighedCauses {
+  readonly diagnosis: Diagnosis
+  readonly decision: Decision
+}
+
+/**
+ * Weighs the causes of what was read on this very system; or says in words why that cannot be done: facts are missing or
+ * contradict each other, a receiver hides the charge, too little was read, or the model has no such state.
+ */
+export function weighedCauses(
+  { visit, refrigerant }: Pick<Case, 'visit' | 'refrigerant'>,
+  memory?: Memory,
+): Result<WeighedCauses, Statement> {
+  if (visit.system.facts.receiver) return fail(say`a receiver hides the charge, so the readings do not answer to it`)
+  const family = familyOfSystem(visit.system)
+  if (!family.ok) {
+    return fail(say`the facts do not make a model of this system (${family.error.map(describeProblem).join('; ')})`)
+  }
+  const sets = circuitReadings({ visit, refrigerant })
+  if (sets.length === 0) {
+    return fail(say`suction pressure, outdoor temperature and return air with its wet bulb were never read together`)
+  }
+  const knowledge = { calibration: SHIPPED_CALIBRATION, ...(memory ? { memory } : {}) }
+  const diagnosis = diagnose(family.value, sets, knowledge)
+  if (!diagnosis.ok) return fail(say`the model of this system has no answer (${describeProblem(diagnosis.error)})`)
+  if (diagnosis.value.misfit.unexplained) return fail(say`nothing that is known explains these readings`)
+  const rightCharge_kg = family.value.nominal.rated.charge_kg
+  return ok({ diagnosis: diagnosis.value, decision: decide(diagnosis.value, { rightCharge_kg, hasReceiver: false }) })
+}
