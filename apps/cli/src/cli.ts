@@ -19,6 +19,7 @@ import { declareBench } from './verbs/bench.ts'
 import { declareChart } from './verbs/chart.ts'
 import { declareCompressor } from './verbs/compressor.ts'
 import { declareCylinders } from './verbs/cylinders.ts'
+import { declareDiagnose } from './verbs/diagnose.ts'
 import { declareDose } from './verbs/dose.ts'
 import { declareEvacuation } from './verbs/evacuation.ts'
 import { answerLeak } from './verbs/leak.ts'
@@ -144,6 +145,7 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
     )
 
   const declaring = { chargewright, terminal, end, batch }
+  declareDiagnose(declaring)
   declareAirflow(declaring)
   declareCompressor(declaring)
   declareEvacuation(declaring)

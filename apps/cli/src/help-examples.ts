@@ -80,6 +80,11 @@ Examples:
   chargewright chart examples/service/system.json
   chargewright chart examples/service/system.json --family dry-bulb --humidity "50 %" --csv chart.csv --svg chart.svg
   chargewright chart examples/valve-subcooling-add.json --measure subcooling --units metric --json`,
+  diagnose: `
+Examples:
+  chargewright diagnose examples/orifice-starved-coil.json
+  chargewright diagnose examples/valve-dirty-condenser.json --units metric --json`,
+
   dose: `
 Examples:
   chargewright dose examples/orifice-add.json

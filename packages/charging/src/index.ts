@@ -28,6 +28,7 @@ export {
 export * from './decision/index.ts'
 export { type Decision, decide, type FaultElsewhere } from './decision/index.ts'
 export { CAUSE_WORDS, type CauseWords } from './diagnosis/cause-words.ts'
+export { type DecisionWords, decisionWords } from './diagnosis/decision-words.ts'
 export { explanation } from './diagnosis/explanation.ts'
 export { wantedReading } from './diagnosis/wanted-readings.ts'
 export { type WeighedCauses, weighedCauses } from './diagnosis/weighed-causes.ts'
