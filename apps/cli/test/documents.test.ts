@@ -48,7 +48,7 @@ describe('docs/cli.md', () => {
   const numbers: [string, unknown][] = []
 
   /** Objects whose keys are names of components, values or measures: not the manual's to list. */
-  const FREE_NAMES = ['components', 'liquid_components', 'sources', 'measures']
+  const FREE_NAMES = ['components', 'liquid_components', 'sources', 'measures', 'memory']
 
   function collect(value: unknown): void {
     if (Array.isArray(value)) value.forEach(collect)
@@ -88,7 +88,9 @@ describe('docs/cli.md', () => {
 
   test('[property] holds its word that every number names its unit', () => {
     const unitless = new Set(
-      'quality gwp gwp_AR4 gwp_AR5 gwp_AR6 lost liquid_gone_at diameters cop sets misfit seed'.split(' '),
+      'quality gwp gwp_AR4 gwp_AR5 gwp_AR6 lost liquid_gone_at diameters cop sets misfit seed distance degrees_of_freedom'.split(
+        ' ',
+      ),
     )
     const units = /_(Pa|Pa_gauge|K|kg|m|kg_m|m3|m3_s|m3_sW|W|A|V|fraction|s|Pa_s|kg_s|days|J_kg|J_kgK|kg_m3|m_s)$/
     expect(numbers.filter(([key]) => !unitless.has(key) && !units.test(key))).toEqual([])

@@ -11,6 +11,9 @@ import { readRequest } from '../src/bench/read-request.ts'
 import { chart } from '../src/commands/chart.ts'
 import { chartJson } from '../src/commands/chart-json.ts'
 import { chartText } from '../src/commands/chart-text.ts'
+import { diagnose } from '../src/commands/diagnose.ts'
+import { diagnoseJson } from '../src/commands/diagnose-json.ts'
+import { diagnoseText } from '../src/commands/diagnose-text.ts'
 import { dose } from '../src/commands/dose.ts'
 import { doseJson } from '../src/commands/dose-json.ts'
 import { doseText } from '../src/commands/dose-text.ts'
@@ -81,6 +84,11 @@ test('[property] chart answers or refuses any system', () => {
   const ask = ([text, f, u]: readonly [string, Parameters<typeof chart>[1], '°F' | '°C']) =>
     parsed((data: unknown) => chart(data, f, u))([text, undefined])
   answersOrRefuses(fc.tuple(systems, flags, unit), ask, { text: chartText, json: chartJson }, 600)
+})
+
+test('[property] diagnose answers or refuses any visit', () => {
+  const ask = (text: string) => parsed((data: unknown) => diagnose(data))([text, undefined])
+  answersOrRefuses(visitLine, ask, { text: diagnoseText, json: diagnoseJson }, 300)
 })
 
 test('[property] dose answers or refuses any visit', () => {
