@@ -35,6 +35,8 @@ export const LIMITS = {
     1.1 * F,
     `${HABIT}, compared with the grid of ${RA3}, recalled`,
   ),
+  /** Root mean square of model minus published grid, outdoor 65 to 115 °F, wet bulb 56 to 76 °F, five refrigerants. */
+  twinDeparture: limit('temperature difference', 2.8 * F, `own model, compared with the grid of ${RA3}, recalled`),
   outdoorRefused: limit('temperature', (55 + 459.67) * F, RA3),
   outdoorWarned: limit('temperature', (60 + 459.67) * F, HABIT),
 

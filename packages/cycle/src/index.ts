@@ -5,6 +5,7 @@ export {
   type ChartFamily,
   type ChartMeasure,
   chargingChart,
+  targetAt,
 } from './chart/charging-chart.ts'
 export { chartCsv } from './chart/chart-csv.ts'
 export { chartSvg } from './chart/chart-svg.ts'

@@ -15,12 +15,13 @@ import { LIMITS } from '../limit.ts'
 import type { Measures } from '../measures/measures.ts'
 import { typedIn } from '../measures/typed-in.ts'
 import { gridOf, lookUp, spread } from './chart.ts'
+import { twinTarget } from './twin-target.ts'
 
 /** A target superheat, or why there is none at these conditions. */
 export type SuperheatTarget =
   | {
       readonly kind: 'target'
-      readonly source: 'makers-chart' | 'rule-of-thumb'
+      readonly source: 'makers-chart' | 'twin' | 'rule-of-thumb'
       readonly measure: Measure<Quantity<'temperature difference'>>
       /** How far the target itself may be off beyond the instruments; decides only whether there is a valid test. */
       readonly departure: number
@@ -35,12 +36,14 @@ const F = 5 / 9
 const ZERO_F_IN_K = 459.67 * F
 
 /**
- * The target superheat in the order of trust: the maker's own chart if it was entered, else the trade's rule of thumb.
- * Where the maker's chart gives no value or does not reach, there is none: the rule never fills in for the maker.
+ * The target superheat in the order of trust: the maker's own chart if it was entered; else what the model of this very
+ * system has at its nameplate charge, where its facts make one; else the trade's rule of thumb. Where the one that is
+ * trusted gives no value or does not reach, there is none: a rule never fills in for the maker.
  */
 export function superheatTarget(visit: Visit, measures: Measures): Result<SuperheatTarget, Problem> {
   const chart = visit.system.facts.makersChart
-  return chart ? fromChart(chart, visit, measures) : ok(ruleOfThumb(visit, measures))
+  if (chart) return fromChart(chart, visit, measures)
+  return ok(twinTarget(visit, measures) ?? ruleOfThumb(visit, measures))
 }
 
 function fromChart(chart: MakersChart, visit: Visit, measures: Measures): Result<SuperheatTarget, Problem> {

@@ -10,8 +10,8 @@ import {
   STANDARD_ATMOSPHERE,
 } from '@chargewright/quantity'
 import type { OutcomeKind } from '../outcome.ts'
-import { type Solution, type SteadyState, solve } from '../solve.ts'
-import { conditions, type Health, type System, type Unknowns } from '../system.ts'
+import { type Solution, solve } from '../solve.ts'
+import { type Conditions, conditions, type Health, type System, type Unknowns } from '../system.ts'
 
 /** What the indoor axis of a chart means. */
 export type ChartFamily =
@@ -77,13 +77,19 @@ export function chargingChart(
       if (!at.ok) return at
       const solution = solve(system, at.value, health, start)
       start = solution.kind === 'steady' ? solution.unknowns : undefined
-      rows[row]!.push(solution.kind === 'steady' ? cellOf(solution, measure) : { kind: 'none', because: solution.kind })
+      rows[row]!.push(cellOf(solution, measure))
     }
   }
   return ok({ source: 'estimated by model', measure, family, outdoor_K, indoor_K, cells: rows })
 }
 
-function cellOf({ readings, outcomes }: SteadyState, measure: ChartMeasure): ChartCell {
+/** The cell of one weather: what a chart of this system would say there, without reading between its lines. */
+export const targetAt = (system: System, health: Health, at: Conditions, measure: ChartMeasure): ChartCell =>
+  cellOf(solve(system, at, health), measure)
+
+function cellOf(solution: Solution, measure: ChartMeasure): ChartCell {
+  if (solution.kind !== 'steady') return { kind: 'none', because: solution.kind }
+  const { readings, outcomes } = solution
   const stopped = outcomes.find(({ kind }) => NO_TARGET.includes(kind))
   if (stopped) return { kind: 'none', because: stopped.kind }
   const value_K = readings[measure]
