@@ -1,46 +1,59 @@
 import type { Cause } from '@chargewright/diagnosis'
 import { type Statement, say } from '@chargewright/quantity'
 
-/** What a cause is called within a sentence, and what to do about it. */
+/** What a cause is called within a sentence, how a sentence about its effects begins, and what to do about it. */
 export interface CauseWords {
   readonly label: Statement
+  readonly were: Statement
   readonly mend: Statement
 }
 
 /** @source what to do about each: *common practice* */
 export const CAUSE_WORDS: Readonly<Record<Cause, CauseWords>> = {
-  sound: { label: say`nothing wrong`, mend: say`Leave it as it is` },
+  sound: { label: say`nothing wrong`, were: say`Were nothing wrong`, mend: say`Leave it as it is` },
   'short-of-charge': {
     label: say`a short charge`,
+    were: say`Were the charge short`,
     mend: say`Find and repair the leak, then bring the charge up in weighed steps`,
   },
-  overcharged: { label: say`an overcharge`, mend: say`Recover in weighed steps` },
+  overcharged: {
+    label: say`an overcharge`,
+    were: say`Were there too much charge`,
+    mend: say`Recover in weighed steps`,
+  },
   'low-indoor-air': {
     label: say`too little indoor air`,
+    were: say`Were there too little indoor air`,
     mend: say`Look at filter, coil, blower, dampers and registers, then measure the airflow`,
   },
   'poor-condenser-air': {
     label: say`too little condenser air`,
+    were: say`Were there too little condenser air`,
     mend: say`Clean the condenser coil and clear what stands before it; check the fan, its blades and its direction`,
   },
   'liquid-line-restriction': {
     label: say`a restricted liquid line`,
+    were: say`Were the liquid line restricted`,
     mend: say`Find the restriction: feel or measure along the liquid line for the place where it turns colder; change the drier if it is there`,
   },
   'non-condensables': {
     label: say`gas that does not condense`,
+    were: say`Were there gas in it that does not condense`,
     mend: say`Compare the pressure at rest with saturation at the ambient temperature; if gas it is, recover the charge, evacuate and weigh in fresh refrigerant`,
   },
   'weak-compressor': {
     label: say`a compressor that pumps too little`,
+    were: say`Were the compressor weak`,
     mend: say`Compare current and pressures with the maker's curves; check the orifice against the nameplate, and a reversing valve for leaking through`,
   },
   'valve-feeds-too-little': {
     label: say`a valve that feeds too little`,
+    were: say`Did the valve feed too little`,
     mend: say`Check the valve: bulb charge, strainer, adjustment, pressure drop ahead of it`,
   },
   'valve-feeds-too-much': {
     label: say`a valve that feeds too much`,
+    were: say`Did the valve feed too much`,
     mend: say`Check the valve: bulb fixed, insulated and in its place, adjustment, seat`,
   },
 }

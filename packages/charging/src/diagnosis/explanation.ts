@@ -14,11 +14,11 @@ export function explanation({ readings }: Diagnosis, cause: Cause): Evidence {
     .flatMap((outlook) => lineOf(outlook, cause))
     .toSorted((a, b) => b.apart - a.apart)
   const against = lines.filter(({ apart }) => apart > APART).length
-  const { label } = CAUSE_WORDS[cause]
+  const { were } = CAUSE_WORDS[cause]
   const statement =
     against === 0
-      ? say`Were it ${label}, every reading would be where it is`
-      : say`Were it ${label}, ${against} of ${lines.length} readings would be elsewhere`
+      ? say`${were}, every reading would be where it is`
+      : say`${were}, ${against} of ${lines.length} readings would be elsewhere`
   return evidence(
     statement,
     MODEL,

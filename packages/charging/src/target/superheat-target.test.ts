@@ -103,7 +103,10 @@ describe('the model of the system', () => {
   })
 
   test('[limit] has no target where the system would flood or have too little superheat to test', () => {
-    expect(modelled('110 °F', '60 °F')).toMatchObject({ kind: 'none', source: expect.stringContaining('estimated by model') })
+    expect(modelled('110 °F', '60 °F')).toMatchObject({
+      kind: 'none',
+      source: expect.stringContaining('estimated by model'),
+    })
   })
 })
 
