@@ -17,6 +17,7 @@ export const BENCH_COMMANDS = [
   ['clean condenser', 'clean the condenser coil'],
   ['drier', 'change the filter-drier'],
   ['purge 7 lb', 'recover all, evacuate, weigh that much in'],
+  ['compressor 7 lb', 'replace the compressor and the drier, evacuate, weigh that much in'],
   ['restart', 'after a switch has stopped it'],
   ['debrief', 'end, and see what it was and what each act did'],
   ['help', 'this list'],
@@ -47,6 +48,8 @@ export function parseRequest(line: string): Result<BenchRequest, Problem> {
       return amount('mass', (mass_kg) => ({ kind: word, mass_kg }))
     case 'purge':
       return amount('mass', (mass_kg) => ({ kind: 'recover-evacuate-recharge', mass_kg }))
+    case 'compressor':
+      return amount('mass', (mass_kg) => ({ kind: 'replace-compressor', mass_kg }))
     case 'valve':
       return parseTurns(rest)
     case 'fan': {

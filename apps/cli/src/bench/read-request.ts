@@ -27,5 +27,6 @@ const READ = variant({
   'clean-condenser': plain('clean-condenser'),
   'change-drier': plain('change-drier'),
   'recover-evacuate-recharge': fields({ kind: choice('recover-evacuate-recharge'), mass_kg: number }, {}),
+  'replace-compressor': fields({ kind: choice('replace-compressor'), mass_kg: number }, {}),
   restart: plain('restart'),
 })

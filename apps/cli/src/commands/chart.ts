@@ -1,4 +1,4 @@
-import { sizedSystem } from '@chargewright/charging'
+import { sitePressure, sizedSystem } from '@chargewright/charging'
 import {
   type ChargingChart,
   type ChartFamily,
@@ -65,6 +65,7 @@ export function chart(
     chosen.value,
     AXES[unit].outdoor.map((T) => kelvinOf(T, unit)),
     AXES[unit][family].map((T) => kelvinOf(T, unit)),
+    sitePressure(visit.value, []).quantity.si,
   )
   return found.ok ? ok({ visit: visit.value, chart: found.value }) : fail([found.error])
 }

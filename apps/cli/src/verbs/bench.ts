@@ -9,11 +9,12 @@ import { type Declaring, type FormFlags, printIn } from './declaring.ts'
 interface Flags extends FormFlags {
   readonly seed?: string
   readonly device: MeteringDevice
+  readonly receiver?: boolean
 }
 
 /** Declares `bench`: practice on a system with a hidden fault. */
 export function declareBench({ chargewright, terminal, end }: Declaring): void {
-  const answer = async ({ seed: typed, device, ...flags }: Flags): Promise<ExitCode> => {
+  const answer = async ({ seed: typed, device, receiver = false, ...flags }: Flags): Promise<ExitCode> => {
     const [{ benchSession, MOST_SEED }, { runPrompt, runScript }] = await Promise.all([
       import('@chargewright/cycle'),
       import('../bench/run-bench.ts'),
@@ -22,7 +23,7 @@ export function declareBench({ chargewright, terminal, end }: Declaring): void {
       printIn(flags, fail(atFault(problems)), { text: () => '', json: () => ({}) }, terminal)
     const seed = seedOf(typed ?? drawn(MOST_SEED), MOST_SEED)
     if (!seed.ok) return refuse([seed.error])
-    const session = benchSession(seed.value, device)
+    const session = benchSession(seed.value, device, receiver)
     if (!session.ok) return refuse(session.error)
     const run = flags.json ? runScript : runPrompt
     await run(session.value, option.UNIT_SYSTEMS[flags.units], terminal)
@@ -39,6 +40,7 @@ export function declareBench({ chargewright, terminal, end }: Declaring): void {
         .choices(Object.keys(METERING_DEVICES))
         .default('fixed-orifice'),
     )
+    .option('--receiver', 'with a receiver behind its condenser')
     .addOption(option.units())
     .addOption(new Option('--json', 'read one JSON object a line from stdin, write one a line'))
     .addHelpText('after', EXAMPLES.bench)
