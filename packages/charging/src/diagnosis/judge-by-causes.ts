@@ -1,6 +1,7 @@
 import type { Cause, Diagnosis } from '@chargewright/diagnosis'
 import { type Evidence, type Statement, say } from '@chargewright/quantity'
 import type { Finding, LookAlike, NextEntry } from '../assessment.ts'
+import { lossOf } from '../decision/expected-loss.ts'
 import type { Decision } from '../decision/index.ts'
 import { LOSS } from '../decision/loss-table.ts'
 import type { Deviation } from '../deviation.ts'
@@ -35,24 +36,24 @@ function findingOf(
   if (named) return leaveTheCharge(found.evidence, named)
   if (!found.direction) return hold(found.evidence)
   const isWanting = decision.kind === 'read' && decision.next.required
-  if (!isWanting && elsewhere(diagnosis, ownCause(found.direction)) <= LITTLE)
+  if (!isWanting && riskOfMoving(diagnosis, found.direction) <= LOSS.oneMoreReading) {
     return act(asked, found, diagnosis, decision)
+  }
   return decision.kind === 'read'
     ? readFirst(asked, found, decision.next.observable, lookAlikes)
     : undecided(found, decision, lookAlikes)
 }
 
 /**
- * The target says that the charge is off; the causes say whether anything else would explain it. At this chance of
- * something else moving refrigerant costs as much as one more reading.
+ * Expected loss of moving refrigerant where the target says that the charge is off: what is left is that something else
+ * put the readings there. It may cost as much as one more reading.
  */
-const LITTLE = LOSS.oneMoreReading / LOSS.harmfulAct
-
-/** Chance that neither the charge that the target speaks of nor a sound system stands behind the readings. */
-const elsewhere = ({ singles }: Diagnosis, own: Cause) =>
+const riskOfMoving = ({ singles }: Diagnosis, direction: Deviation['direction']) =>
   singles
-    .filter(({ cause }) => cause !== 'sound' && cause !== own)
-    .reduce((sum, { probability }) => sum + probability, 0)
+    .filter(({ cause }) => cause !== 'sound')
+    .reduce((sum, { cause, probability }) => sum + probability * lossOf(ACT[direction], cause), 0)
+
+const ACT = { 'into-system': 'add', 'out-of-system': 'recover' } as const
 
 const ownCause = (direction: Deviation['direction']) =>
   direction === 'into-system' ? 'short-of-charge' : 'overcharged'
