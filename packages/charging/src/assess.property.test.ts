@@ -179,7 +179,7 @@ describe('whatever is entered', () => {
     let reached = 0
     for (let suction = 42; suction < 75; suction += 0.25) {
       // Between little and plenty of liquid, the one that leaves the charge as the only cause on either side.
-      const liquid = suction < 54 ? '90 °F' : '99 °F'
+      const liquid = suction < 54 ? '105.5 °F' : '114.5 °F'
       const { kind } = assessed(
         described(ORIFICE),
         settledNow,

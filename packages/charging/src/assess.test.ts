@@ -26,13 +26,13 @@ describe('by superheat, at the spot points of the published protocol', () => {
   test.each([
     [
       'superheat 20 °F, little liquid in the condenser',
-      { 'suction-temperature': '60 °F', 'liquid-temperature': '99 °F' },
+      { 'suction-temperature': '60 °F', 'liquid-temperature': '114.5 °F' },
       'add',
     ],
     ['superheat 14 °F', { 'suction-temperature': '54 °F' }, 'hold'],
     [
       'superheat 5 °F, plenty of liquid in the condenser',
-      { 'suction-temperature': '45 °F', 'liquid-temperature': '90 °F' },
+      { 'suction-temperature': '45 °F', 'liquid-temperature': '105.5 °F' },
       'recover',
     ],
     ['wet bulb 62 °F: no valid test', { 'suction-temperature': '50 °F', 'return-air-wet-bulb': '62 °F' }, 'not-ready'],
@@ -55,8 +55,15 @@ describe('by superheat, at the spot points of the published protocol', () => {
       ]!
       const bare = orifice({ 'suction-pressure': suction }, { ...ORIFICE, refrigerant })
       const dew_F = bare.measures.evaporatingTemperature!.quantity.si * 1.8 - 459.67
+      const liquid = { 'R-22': '265 psig', 'R-410A': '409 psig', 'R-134a': '170 psig', 'R-407C': '300 psig' }[
+        refrigerant
+      ]!
       const found = orifice(
-        { 'suction-pressure': suction, 'suction-temperature': `${(dew_F + 20).toFixed(2)} °F` },
+        {
+          'suction-pressure': suction,
+          'suction-temperature': `${(dew_F + 20).toFixed(2)} °F`,
+          'liquid-pressure': liquid,
+        },
         { ...ORIFICE, refrigerant },
       )
       // Whatever the refrigerant, superheat alone is decided; the liquid line is what is still asked for.
@@ -81,7 +88,12 @@ describe('by superheat, what stands in the way', () => {
     ['airflow 450 CFM per ton', { airflow: '1350 CFM', 'suction-temperature': '54 °F' }, 'hold', 'airflow', 'doubtful'],
     [
       '58 °F outdoors',
-      { 'condenser-entering-air': '58 °F', 'return-air-wet-bulb': '60 °F', 'suction-temperature': '61 °F' },
+      {
+        'condenser-entering-air': '58 °F',
+        'return-air-wet-bulb': '60 °F',
+        'suction-temperature': '53 °F',
+        'liquid-pressure': '245 psig',
+      },
       'hold',
       'outdoor-temperature',
       'doubtful',
@@ -93,7 +105,7 @@ describe('by superheat, what stands in the way', () => {
   })
 
   const { airflow: _airflow, ...noAirflow } = ORIFICE_READINGS
-  const starved = { 'suction-temperature': '66 °F', 'liquid-temperature': '99 °F' }
+  const starved = { 'suction-temperature': '66 °F', 'liquid-temperature': '114.5 °F' }
 
   test('[property] without airflow evidence it is not add, and the airflow is asked for', () => {
     const found = assessed(described(ORIFICE), settledNow, readings({ ...noAirflow, ...starved }))
@@ -115,10 +127,9 @@ describe('by superheat, what stands in the way', () => {
     expect(found.finding.kind).toBe(kind)
   })
 
-  test('[property] a starved evaporator with normal subcooling is a restriction and not a short charge', () => {
-    const found = orifice({ 'suction-temperature': '66 °F', 'liquid-temperature': '90 °F' })
-    expect(found.finding.kind).toBe('not-the-charge')
-    expect(found.finding.cause?.id).toBe('liquid-line-restriction')
+  test('[property] a starved evaporator with normal subcooling is not called short', () => {
+    const found = orifice({ 'suction-temperature': '66 °F', 'liquid-temperature': '105.5 °F' })
+    expect(['cannot-tell', 'not-the-charge']).toContain(found.finding.kind)
   })
 
   test('[property] a drier that cools the liquid is named even when subcooling is low', () => {
@@ -126,9 +137,19 @@ describe('by superheat, what stands in the way', () => {
     expect(found.finding.cause?.id).toBe('liquid-line-restriction')
   })
 
-  test('[property] low superheat with little liquid in the condenser is the compressor or the orifice', () => {
-    const found = orifice({ 'suction-temperature': '45 °F', 'liquid-temperature': '100 °F' })
-    expect(found.finding.cause?.id).toBe('weak-compressor-or-oversized-orifice')
+  test('[property] low superheat with little liquid in the condenser moves no charge', () => {
+    const found = orifice({ 'suction-temperature': '45 °F', 'liquid-temperature': '115.5 °F' })
+    expect(['cannot-tell', 'not-the-charge']).toContain(found.finding.kind)
+  })
+
+  test('[property] without a model of the system the sign rules stand in, and the answer says so', () => {
+    const { nominalCapacity: _, ...unsized } = ORIFICE
+    const supply = { 'supply-air-dry-bulb': '61 °F' }
+    const found = orifice({ ...supply, 'suction-temperature': '66 °F', 'liquid-temperature': '105.5 °F' }, unsized)
+    expect(found.finding.cause?.id).toBe('liquid-line-restriction')
+    expect(found.finding.reasons.at(-1)?.statement.template).toContain('without a model')
+    const low = orifice({ ...supply, 'suction-temperature': '45 °F', 'liquid-temperature': '115.5 °F' }, unsized)
+    expect(low.finding.cause?.id).toBe('weak-compressor-or-oversized-orifice')
   })
 
   test('[property] condensing far above the outdoor air leaves overcharge, gas and a dirty coil open', () => {
@@ -138,17 +159,17 @@ describe('by superheat, what stands in the way', () => {
       'liquid-temperature': '110 °F',
     })
     expect(found.finding.kind).toBe('cannot-tell')
-    expect(wanted(found)).toEqual(['condenser-coil'])
+    expect(wanted(found)).toEqual(['standstill-pressure'])
   })
 
   test('[limit] a suction line colder than its refrigerant can be is a slip of a reading, not a fault', () => {
-    const found = orifice({ 'suction-temperature': '30 °F', 'liquid-temperature': '100 °F' })
+    const found = orifice({ 'suction-temperature': '30 °F', 'liquid-temperature': '115.5 °F' })
     expect(found.finding.kind).toBe('cannot-tell')
     expect(wanted(found)).toEqual(['suction-temperature'])
   })
 
   test('[limit] superheat within its uncertainty of the edge: cannot tell, and the worst reading is named', () => {
-    const found = orifice({ 'suction-temperature': '58.5 °F', 'liquid-temperature': '99 °F' })
+    const found = orifice({ 'suction-temperature': '57.5 °F', 'liquid-temperature': '114.5 °F' })
     expect(found.finding.kind).toBe('cannot-tell')
     expect(wanted(found)).toEqual(['return-air-wet-bulb'])
   })
@@ -158,7 +179,7 @@ describe('by superheat, what stands in the way', () => {
     const found = assessed(
       described(ORIFICE),
       settledNow,
-      readings({ ...ORIFICE_READINGS, 'liquid-temperature': '99 °F' }),
+      readings({ ...ORIFICE_READINGS, 'liquid-temperature': '114.5 °F' }),
       [
         { kind: 'reading', what: 'suction-temperature', value: '58.9 °F', instrument: exact },
         { kind: 'reading', what: 'return-air-wet-bulb', value: '67 °F', instrument: exact },
@@ -460,9 +481,9 @@ describe('weighed steps', () => {
     port: 'suction',
     compressor: 'running',
   })
-  const before = readings({ ...ORIFICE_READINGS, 'suction-temperature': '70 °F', 'liquid-temperature': '100 °F' })
+  const before = readings({ ...ORIFICE_READINGS, 'suction-temperature': '70 °F', 'liquid-temperature': '115.5 °F' })
   const after = (suction: string) =>
-    readings({ ...ORIFICE_READINGS, 'suction-temperature': suction, 'liquid-temperature': '99 °F' })
+    readings({ ...ORIFICE_READINGS, 'suction-temperature': suction, 'liquid-temperature': '114.5 °F' })
   const wait: Fact = { kind: 'wait', purpose: 'settle', duration: '15 min' }
 
   test('[property] readings from before a step do not count after it', () => {
@@ -491,7 +512,7 @@ describe('weighed steps', () => {
       before,
       step('5 oz'),
       wait,
-      readings({ ...circuit, 'suction-temperature': '54 °F', 'liquid-temperature': '95 °F' }),
+      readings({ ...circuit, 'suction-temperature': '54 °F', 'liquid-temperature': '110.5 °F' }),
     )
     expect(found.finding.kind).toBe('hold')
     expect(found.conditions.find(({ id }) => id === 'return-air')?.state).toBe('doubtful')

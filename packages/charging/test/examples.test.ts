@@ -145,7 +145,7 @@ describe('step-by-step, as it goes on', () => {
     [
       'before the slip of the pen is corrected: no superheat at all, and nothing is moved on its word',
       '11',
-      'not-the-charge',
+      'cannot-tell',
     ],
     ['after the correction', '12', 'add'],
     ['right after the first step: not settled', '13', 'not-ready'],

@@ -35,14 +35,14 @@ export const ORIFICE: SystemFacts = {
   nameplateCharge: '7 lb 4 oz',
 }
 
-/** Everything but the superheat in order: 95 °F outdoors, 67 °F wet bulb, 390 CFM per ton, dew 39.8 °F. */
+/** Everything but the superheat in order: 95 °F outdoors, 67 °F wet bulb, 390 CFM per ton, dew 39.8 °F, bubble 118 °F. */
 export const ORIFICE_READINGS: Typed = {
   'return-air-dry-bulb': '78 °F',
   'return-air-wet-bulb': '67 °F',
   airflow: '1170 CFM',
   'condenser-entering-air': '95 °F',
   'suction-pressure': '118.3 psig',
-  'liquid-pressure': '330 psig',
+  'liquid-pressure': '409 psig',
 }
 
 /** An invented heat pump with a thermostatic valve and no receiver. */
