@@ -10,7 +10,7 @@ export function timeOfReading(typed: string | undefined, begun: string): Result<
   return fail({ kind: 'problems', problems: [{ kind: 'missing', field: AFTER_LABEL, value: 'nothing', accepted }] })
 }
 
-export const AFTER_LABEL = 'How long after the beginning'
+const AFTER_LABEL = 'How long after the beginning'
 
 /** The blank for it. */
 export const AFTER = {
