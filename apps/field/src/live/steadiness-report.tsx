@@ -3,6 +3,7 @@ import { type Dimension, type Quantity, quantity, type UnitPreference } from '@c
 import { readingKind } from '@chargewright/visit'
 import { FigureTable } from '../parts/picture-figure.tsx'
 import { inWords, quantityInWords } from '../session/in-words.ts'
+import { sourceInWords } from '../words/source-in-words.ts'
 import { t } from '../words/t.ts'
 
 interface Props {
@@ -36,7 +37,7 @@ export function SteadinessReport({ found, channels, units }: Props) {
           ]
         })}
       />
-      <p class="source">{t(found.source)}</p>
+      <p class="source">{sourceInWords(found.source)}</p>
     </div>
   )
 }

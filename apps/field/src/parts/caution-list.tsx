@@ -1,6 +1,7 @@
 import type { Caution } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import { inWords } from '../session/in-words.ts'
+import { sourceInWords } from '../words/source-in-words.ts'
 import { t } from '../words/t.ts'
 
 interface Props {
@@ -20,7 +21,7 @@ export function CautionList({ cautions, units }: Props) {
       <ul>
         {cautions.map(({ id: about, statement, source }) => (
           <li key={about}>
-            {inWords(statement, units)} {source !== HABIT && <span class="source">{t(source)}</span>}
+            {inWords(statement, units)} {source !== HABIT && <span class="source">{sourceInWords(source)}</span>}
           </li>
         ))}
       </ul>

@@ -1,5 +1,6 @@
 import type { Evidence, UnitPreference } from '@chargewright/quantity'
 import { inWords } from '../session/in-words.ts'
+import { sourceInWords } from '../words/source-in-words.ts'
 import { t } from '../words/t.ts'
 
 interface Props {
@@ -27,7 +28,7 @@ export function EvidenceTree({ evidence, units, showEntry }: Props) {
             ))}
           </ul>
         )}
-        {source !== undefined && <p class="source">{t(source)}</p>}
+        {source !== undefined && <p class="source">{sourceInWords(source)}</p>}
         {eventId !== undefined && (
           <button type="button" class="link" onClick={() => showEntry(eventId)}>
             {t('Show the entry in the log')}

@@ -1,4 +1,5 @@
 import type { Picture } from '@chargewright/picture'
+import { drawnWords, figureWords } from '../words/drawn-words.ts'
 import { t } from '../words/t.ts'
 
 /** A picture with its title, and its figures as a table for those who do not see it. */
@@ -10,7 +11,7 @@ export function PictureFigure({ picture: { svg, title, table } }: { readonly pic
         <h3>{t(title)}</h3>
       </figcaption>
       {/* The package writes the element itself and escapes every word in it. */}
-      <div class="picture-drawing" dangerouslySetInnerHTML={{ __html: svg }} />
+      <div class="picture-drawing" dangerouslySetInnerHTML={{ __html: drawnWords(svg) }} />
       <details class="fold">
         <summary>{t('The same in figures')}</summary>
         <FigureTable head={head} rows={rows} />
@@ -28,7 +29,7 @@ export function FigureTable({ head, rows }: Picture['table']) {
           <tr>
             {head.map((cell) => (
               <th key={cell} scope="col">
-                {t(cell)}
+                {figureWords(cell)}
               </th>
             ))}
           </tr>
@@ -37,7 +38,7 @@ export function FigureTable({ head, rows }: Picture['table']) {
           {rows.map((row, i) => (
             <tr key={i}>
               {row.map((cell, column) => (
-                <td key={head[column]}>{t(cell)}</td>
+                <td key={head[column]}>{figureWords(cell)}</td>
               ))}
             </tr>
           ))}
