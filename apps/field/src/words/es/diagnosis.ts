@@ -116,4 +116,71 @@ export const DIAGNOSIS = {
   'only one cause is known for such a system': 'se conoce una sola causa para un sistema así',
   'were it {0}, {1} would be about {2}; it is {3}': 'si fuera {0}, {1} sería de unos {2}; es {3}',
   '{0} explains the readings better than {1}': '{0} explica las lecturas mejor que {1}',
+  'Were nothing wrong': 'Si no hubiera ninguna falla',
+  'Leave it as it is': 'Déjelo como está',
+  'a short charge': 'una falta de carga',
+  'Were the charge short': 'Si faltara carga',
+  'Find and repair the leak, then bring the charge up in weighed steps':
+    'Encuentre y repare la fuga, y luego complete la carga en pasos pesados',
+  'an overcharge': 'una sobrecarga',
+  'Were there too much charge': 'Si sobrara carga',
+  'Recover in weighed steps': 'Recupere en pasos pesados',
+  'Were there too little indoor air': 'Si hubiera muy poco aire interior',
+  'Look at filter, coil, blower, dampers and registers, then measure the airflow':
+    'Mire filtro, serpentín, ventilador, compuertas y rejillas, y luego mida el flujo de aire',
+  'too little condenser air': 'muy poco aire en el condensador',
+  'Were there too little condenser air': 'Si hubiera muy poco aire en el condensador',
+  'Clean the condenser coil and clear what stands before it; check the fan, its blades and its direction':
+    'Limpie el serpentín del condensador y quite lo que tenga delante; revise el ventilador, sus aspas y su sentido de giro',
+  'a restricted liquid line': 'una línea de líquido restringida',
+  'Were the liquid line restricted': 'Si la línea de líquido estuviera restringida',
+  'gas that does not condense': 'gas no condensable',
+  'Were there gas in it that does not condense': 'Si hubiera gas no condensable',
+  'Compare the pressure at rest with saturation at the ambient temperature; if gas it is, recover the charge, evacuate and weigh in fresh refrigerant':
+    'Compare la presión en reposo con la saturación a la temperatura ambiente; si es gas no condensable, recupere la carga, haga vacío y cargue por peso refrigerante nuevo',
+  'a compressor that pumps too little': 'un compresor que bombea muy poco',
+  'Were the compressor weak': 'Si el compresor estuviera débil',
+  "Compare current and pressures with the maker's curves; check the orifice against the nameplate, and a reversing valve for leaking through":
+    'Compare la corriente y las presiones con las curvas del fabricante; compare el orificio con la placa, y revise que la válvula reversible no tenga fuga interna',
+  'a valve that feeds too little': 'una válvula que alimenta muy poco',
+  'Did the valve feed too little': 'Si la válvula alimentara muy poco',
+  'a valve that feeds too much': 'una válvula que alimenta de más',
+  'Did the valve feed too much': 'Si la válvula alimentara de más',
+  'Short of charge: {0} is missing, {1} to {2} in nine of ten such cases; add it in weighed steps':
+    'Falta carga: faltan {0}, de {1} a {2} en nueve de diez casos así; agréguela en pasos pesados',
+  'Overcharged: {0} is too much, {1} to {2} in nine of ten such cases; recover it in weighed steps':
+    'Sobrecargado: sobran {0}, de {1} a {2} en nueve de diez casos así; recupérelo en pasos pesados',
+  'Leave the charge as it is: these are the readings of a sound system':
+    'Deje la carga como está: estas son las lecturas de un sistema en orden',
+  'One more reading is worth more than any act now': 'Una lectura más vale ahora más que cualquier acción',
+  'The readings do not single out one cause': 'Las lecturas no señalan una sola causa',
+  'The receiver hides the charge: judge the glass under load, or weigh':
+    'El recibidor oculta la carga: juzgue la mirilla bajo carga térmica, o pese',
+  '{0}, every reading would be where it is': '{0}, cada lectura estaría donde está',
+  '{0}, {1} of {2} readings would be elsewhere': '{0}, {1} de {2} lecturas estarían en otra parte',
+  '{0} would be {1}; it is not, it is {2}': '{0} sería {1}; no lo es, es {2}',
+  '{0} would be {1}; it is {2}': '{0} sería {1}; es {2}',
+  'Rise of the condenser air': 'Aumento del aire del condensador',
+  'Drop from return to supply air': 'Caída del aire de retorno al de suministro',
+  'Drop over the drier': 'Caída en el filtro secador',
+  'Saturation at rest above the air around it': 'Saturación en reposo sobre el aire que lo rodea',
+  'Before that: {0} is likely too. {1}, then read again':
+    'Antes de eso: {0} también es probable. {1}, y luego lea de nuevo',
+  '{0} or {1}: these readings fit both': '{0} o {1}: estas lecturas concuerdan con ambas',
+  'One more reading will tell': 'Una lectura más lo dirá',
+  'The target and the model of this system do not agree': 'El objetivo y el modelo de este sistema no concuerdan',
+  'Check the facts of the system against its nameplate, then read everything again':
+    'Compare los datos del sistema con su placa, y luego lea todo de nuevo',
+  'To rule out {0}: {1}': 'Para descartar {0}: {1}',
+  'suction pressure, outdoor temperature and return air with its wet bulb were never read together':
+    'la presión de succión, la temperatura exterior y el aire de retorno con su bulbo húmedo nunca se leyeron juntos',
+  'the model of this system has no answer ({0})': 'el modelo de este sistema no tiene respuesta ({0})',
+  'nothing that is known explains these readings': 'nada de lo conocido explica estas lecturas',
+  'Judged by sign rules, without a model of this system: {0}':
+    'Juzgado por reglas de signos, sin un modelo de este sistema: {0}',
+  'the model of this system does not reach this weather': 'el modelo de este sistema no llega a este clima',
+  'the model of this system has less superheat than can be tested in this weather':
+    'el modelo de este sistema tiene menos sobrecalentamiento del que se puede probar con este clima',
+  'the model of this system has no steady target in this weather':
+    'el modelo de este sistema no tiene un objetivo estable con este clima',
 } as const
