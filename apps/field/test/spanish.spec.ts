@@ -14,9 +14,10 @@ const ENGLISH = Object.entries(SPANISH)
 async function leftInEnglish(page: Page): Promise<readonly string[]> {
   const read = await page.evaluate(() => {
     for (const fold of document.querySelectorAll('details')) fold.open = true
-    const aloud = [...document.querySelectorAll('[aria-label], [placeholder]')].map(
-      (element) => `${element.getAttribute('aria-label')}\n${element.getAttribute('placeholder')}`,
-    )
+    // A sample of a file has lines, and is written as the file is read.
+    const aloud = [...document.querySelectorAll('[aria-label], [placeholder]')]
+      .flatMap((element) => [element.getAttribute('aria-label'), element.getAttribute('placeholder')])
+      .filter((text) => text !== null && !text.includes('\n'))
     for (const written of document.querySelectorAll('.about, .row-words')) written.remove()
     const shown = [...document.querySelectorAll('body *')].filter((element) => !element.closest('script, style, desc'))
     const texts = shown.map(({ childNodes }) =>

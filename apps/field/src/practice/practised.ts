@@ -113,7 +113,7 @@ export function plateOf({ seed, device }: Case): Result<SystemStatement, readonl
   const session = benchSession(seed, device)
   if (!session.ok) return session
   const { start } = session.value
-  const plate: SystemStatement = { ...PRACTICE_PLATE, name: `Practice ${seed}, no real system`, meteringDevice: device }
+  const plate: SystemStatement = { ...PRACTICE_PLATE, meteringDevice: device }
   if (start.target_K === undefined) return ok(plate)
   if (!targetsSuperheat(start.system)) return ok({ ...plate, nameplateSubcooling: `${start.target_K.toFixed(1)} K` })
   const chart = chartOf(start)

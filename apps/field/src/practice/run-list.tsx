@@ -88,7 +88,8 @@ function NewCase({ store }: { readonly store: PracticeStore }) {
     }
     const runId = crypto.randomUUID()
     const startedAt = new Date().toISOString()
-    const plate = { id: crypto.randomUUID(), at: startedAt, kind: 'system-described', facts: made.value.value } as const
+    const facts = { ...made.value.value, name: t('Practice {0}, no real system', seed) }
+    const plate = { id: crypto.randomUUID(), at: startedAt, kind: 'system-described', facts } as const
     await store.start({ id: runId, seed, device: device.value, startedAt, requests: [], events: [plate] })
     location.hash = practiceAddress(runId)
   }

@@ -1,4 +1,5 @@
 import { problemInWords } from '../words/problem-in-words.ts'
+import { sourceInWords } from '../words/source-in-words.ts'
 import { t } from '../words/t.ts'
 import './steps.css'
 import { APPLIANCE_USES } from '@chargewright/ledger'
@@ -40,7 +41,7 @@ export function LeakRate({ visits, use, units }: LeakRateProps) {
               {rates.map((rate) =>
                 rate.ok ? (
                   <p key={rate.value.sentence.values.join()} class={rate.value.over ? 'trouble' : ''}>
-                    {inWords(rate.value.sentence, units)} <span class="source">{rate.value.source}</span>
+                    {inWords(rate.value.sentence, units)} <span class="source">{sourceInWords(rate.value.source)}</span>
                   </p>
                 ) : (
                   <p key={problemInWords(rate.error)} class="doubt">

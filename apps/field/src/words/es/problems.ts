@@ -31,4 +31,5 @@ export const PROBLEMS = {
   'what the system cools': 'qué enfría el sistema',
   'a capacity such as 3 ton': 'una capacidad, como 3 ton',
   'a mass such as 6 lb 4 oz': 'una masa, como 6 lb 4 oz',
+  recalled: 'de memoria',
 } as const
