@@ -11,7 +11,7 @@ export const APP_PARTS = {
     'Nadie lo ha leído en el equipo. Confírmelo allí, o dé la respuesta correcta en Sistema.',
   'It is so: {0}': 'Así es: {0}',
   'It is so': 'Así es',
-  '{0} to {1}': 'de {0} a {1}',
+  '{0} to {1}': '{0} a {1}',
   'target {0}, band {1}': 'objetivo {0}, banda {1}',
   'Take care': 'Tenga cuidado',
   'common practice, where no source is named': 'práctica habitual del oficio, donde no se nombra fuente',
