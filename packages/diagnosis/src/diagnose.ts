@@ -54,7 +54,7 @@ export function diagnose(
 }
 
 /** The answer from the weights of all points. */
-export function assembled(
+function assembled(
   { singles, pairs, belief, rows }: WeighedCauses,
   sets: number,
   width: number,
@@ -89,7 +89,7 @@ export interface WeighedCauses {
   readonly rows: readonly Row[]
 }
 
-export function weighCauses(
+function weighCauses(
   family: Family,
   sets: readonly WeighedSet[],
   { calibration, memory, instruments = COMMON_INSTRUMENTS }: Knowledge,

@@ -124,10 +124,10 @@ const CELL_SD = 0.4
 /** Share of a cell along which its slope is taken. */
 const SEVERITY_STEP = 0.15
 /** Spread of the charge of systems whose charge is not the trouble, over the right charge: *common practice*. */
-export const CHARGE_SD = 0.025
+const CHARGE_SD = 0.025
 
 /** From half-way to the one neighbour to half-way to the other. */
-export function cellWidth(grid: readonly number[], i: number): number {
+function cellWidth(grid: readonly number[], i: number): number {
   const here = grid[i]!
   const [before, after] = [grid[i - 1], grid[i + 1]]
   if (before === undefined && after === undefined) return 0

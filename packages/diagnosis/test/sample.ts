@@ -19,7 +19,7 @@ export type Device = 'fixed-orifice' | 'capillary' | 'thermostatic'
 
 export const RIGHT_KG = 3.2
 
-export function plate(device: Device): Nameplate {
+function plate(device: Device): Nameplate {
   const found = findRefrigerant('R-410A')
   const properties = found.ok ? propertiesOf(found.value) : found
   if (!properties.ok) throw new Error('no tables for R-410A')
@@ -51,7 +51,7 @@ export interface Weather {
   readonly wetBulb_C: number
 }
 
-export const WARM: Weather = { outdoor_C: 32, returnAir_C: 26, wetBulb_C: 18.5 }
+const WARM: Weather = { outdoor_C: 32, returnAir_C: 26, wetBulb_C: 18.5 }
 const CELSIUS = 273.15
 
 /** Everything read on a system with these causes, each at its severity, and its charge this far off besides. */

@@ -13,8 +13,22 @@ function curves(name: string) {
 
 const at = (points: readonly { x: number; y: number }[], x: number) => points.find((point) => point.x === x)?.y
 
-test('[property] without a maker’s chart the curves are the rule of thumb, worked by hand', () => {
-  const family = curves('orifice-add')
+test('[property] without a maker’s chart they are those of the model of this system: its own target lies on its own curve', () => {
+  const { visit, assessment } = example('orifice-add')
+  const family = targetFamily(visit, indoorOf(visit, assessment)!, outdoors, INCH_POUND)
+  const outdoor_F = visit.readings['condenser-entering-air']!.quantity.si * 1.8 - 459.67
+  const own = family[3]!.points
+  const next = own.findIndex(({ x }) => x >= outdoor_F - 1e-6)
+  const target_F = assessment.target!.quantity.si * 1.8
+  expect(own[next]!.y).toBeLessThan(target_F + 1)
+  expect(own[next]!.y).toBeGreaterThan(target_F - 1)
+})
+
+test('[property] with neither chart nor model the curves are the rule of thumb, worked by hand', () => {
+  const { visit, assessment } = example('orifice-add')
+  const { nominalCapacity: _, ...figures } = visit.system.figures
+  const unsized = { ...visit, system: { ...visit.system, figures } }
+  const family = targetFamily(unsized, indoorOf(visit, assessment)!, outdoors, INCH_POUND)
   expect(family.map(({ name }) => name)).toEqual(['58°', '61°', '64°', '67°', '70°', '73°', '76°'])
   // (3·WB − 80 − DB)/2 in °F: common practice, as the assessment cites it.
   expect(at(family[3]!.points, 90)).toBeCloseTo((3 * 67 - 80 - 90) / 2, 6)
@@ -47,5 +61,5 @@ test('[property] both unit systems draw the same targets', () => {
   const { visit, assessment } = example('orifice-add')
   const metric = targetFamily(visit, indoorOf(visit, assessment)!, linearAxis('outdoors', [15, 45], 6), METRIC)
   const point = metric[3]!.points.find(({ x }) => x === 35)!
-  expect(point.y * 1.8).toBeCloseTo((3 * 67 - 80 - 95) / 2, 6)
+  expect(point.y).toBeCloseTo(assessment.target!.quantity.si, 6)
 })

@@ -63,12 +63,19 @@ function between({ ticks }: Axis): readonly number[] {
  */
 function targetAt(visit: Visit, outdoor_K: number, indoor_K: number): Quantity | undefined {
   const indoor = indoorKind(visit) === 'dry bulb' ? 'return-air-dry-bulb' : 'return-air-wet-bulb'
+  const own = visit.readings['return-air-dry-bulb']
+  // A model of the system asks for both; air is never wetter than its own dry bulb allows.
+  const beside = indoor === 'return-air-wet-bulb' && own ? { [own.what]: warmEnough(own, indoor_K) } : {}
   const readings = {
+    ...beside,
     'condenser-entering-air': assumed('condenser-entering-air', outdoor_K),
     [indoor]: assumed(indoor, indoor_K),
   }
   return assess({ ...visit, readings, history: [], moves: [], observations: {} }).target?.quantity
 }
+
+const warmEnough = (own: Reading, wetBulb_K: number): Reading =>
+  own.quantity.si > wetBulb_K ? own : assumed(own.what, wetBulb_K)
 
 function assumed(what: ReadingId, temperature_K: number): Reading {
   const origin = { eventId: '', at: '', position: 0 }

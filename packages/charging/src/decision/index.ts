@@ -1,3 +1,2 @@
 export { type Circumstances, decide } from './decide.ts'
 export type { Decision, FaultElsewhere, Losses, NextReading } from './decision.ts'
-export { explanation } from './explanation.ts'
