@@ -113,9 +113,6 @@ export const DIAGNOSIS = {
     'Bombea menos de lo que debe porque el gas se fuga hacia atrás: sube la presión de succión, bajan la presión de alta, la potencia y el sobrecalentamiento.',
   'The flow and power of its rating at these two pressures; suction pressure that will not pull down with the liquid line closed.':
     'El flujo y la potencia nominales a estas dos presiones; una presión de succión que no baja con la línea de líquido cerrada.',
-  'only one cause is known for such a system': 'se conoce una sola causa para un sistema así',
-  'were it {0}, {1} would be about {2}; it is {3}': 'si fuera {0}, {1} sería de unos {2}; es {3}',
-  '{0} explains the readings better than {1}': '{0} explica las lecturas mejor que {1}',
   'Were nothing wrong': 'Si no hubiera ninguna falla',
   'Leave it as it is': 'Déjelo como está',
   'a short charge': 'una falta de carga',
