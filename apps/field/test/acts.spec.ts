@@ -67,7 +67,7 @@ test('[property] waits, adjustments and notes go into the log in words', async (
 
 test('[property] a pasted maker’s chart sets the target, before any rule of thumb', async ({ page }) => {
   await openDemo(page, 'demo-orifice-add')
-  await expect(page.locator('.band-target-label')).toContainText('13.0 °F')
+  await expect(page.locator('.band-target-label')).toContainText('12.4 °F')
   await page.locator('.system summary', { hasText: 'Nameplate' }).click()
   await page.getByRole('button', { name: 'Enter the chart' }).click()
   await page.getByRole('button', { name: 'Paste as text' }).click()

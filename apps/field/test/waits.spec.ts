@@ -129,6 +129,7 @@ test('[limit] a clock that was set back is told, and the wait can be ended by th
   await page.clock.install({ time: START })
   await unsettled(page)
   await page.getByRole('button', { name: /^Begin the wait/ }).click()
+  await expect(timer(page)).toContainText('15 min to go')
   await page.clock.setSystemTime(new Date('2026-07-01T12:00:00'))
   await page.clock.runFor(2000)
   // While the page lives it goes on by what passed.
