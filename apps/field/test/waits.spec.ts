@@ -29,6 +29,7 @@ test('[property] a wait that is stopped early counts as long as it lasted', asyn
   await page.clock.install({ time: START })
   await unsettled(page)
   await page.getByRole('button', { name: /^Begin the wait/ }).click()
+  await expect(timer(page)).toContainText('15 min to go')
   await page.clock.fastForward('06:20')
   await page.getByRole('button', { name: 'Stop waiting' }).click()
   await expect(logLines(page).first()).toContainText(/[67] min/)
