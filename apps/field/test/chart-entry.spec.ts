@@ -63,8 +63,12 @@ test('[property] a chart traced on a turned photo comes out within 2 % of its ax
   expect(Math.abs(chart.outdoorTemperatures[0]! - OUTDOOR[0]) / (OUTDOOR[1] - OUTDOOR[0])).toBeLessThan(0.02)
   // 67 °F indoors and 95 °F outdoors, between the curves of 66 and 72.
   const target = CURVES[66]!(95) + (CURVES[72]!(95) - CURVES[66]!(95)) / 6
-  const shown = await page.locator('.band-target-label').textContent()
-  expect(Math.abs(Number(/target ([\d.]+)/.exec(shown ?? '')?.[1]) - target)).toBeLessThan(0.8)
+  const apart = async () => {
+    const shown = await page.locator('.band-target-label').textContent()
+    return Math.abs(Number(/target ([\d.]+)/.exec(shown ?? '')?.[1]) - target)
+  }
+  // The engine answers a little later than the chart is kept.
+  await expect.poll(apart).toBeLessThan(0.8)
 })
 
 test('[property] every tap can be undone, and a trace survives a reload', async ({ page }) => {
