@@ -26,6 +26,7 @@ test('[property] every kind of event and no other is in the schema, each closed 
     'vacuum-log',
     'pressure-test',
     'pressure-test-reading',
+    'lessons-forgotten',
     'photo',
     'note',
     'correction',

@@ -25,3 +25,10 @@ test('[limit] a long text is kept whole', () => {
   const { visit, assessment } = exampleWith('orifice-add', { kind: 'note', text })
   expect(recordJson(visit, assessment, options)).toContain(text)
 })
+
+test('[property] it says from how many earlier visits the system is known, where it is', () => {
+  const { visit, assessment } = example('orifice-add')
+  const rows = (learntFrom: number) => JSON.parse(recordJson(visit, assessment, { ...options, learntFrom })).system.rows
+  expect(rows(3)).toContainEqual({ label: 'Visits it is known from', value: '3' })
+  expect(rows(0)).toEqual(JSON.parse(recordJson(visit, assessment, options)).system.rows)
+})

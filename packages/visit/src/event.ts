@@ -4,6 +4,9 @@ import { READING_IDS } from './reading-kind.ts'
 import { SystemStatementSchema } from './system.ts'
 import { Identifier, Prose, Typed, typed } from './text.ts'
 
+/** More visits than a system will see. */
+const MOST_VISITS = 10_000
+
 /** What is known of the instrument behind a reading. A plain one of its sort is assumed where it is absent. */
 export const InstrumentSchema = v.strictObject({
   name: v.exactOptional(Typed),
@@ -131,6 +134,15 @@ const FACTS = {
     pressure: typed('As typed, with its unit: 300 psig'),
     temperature: typed('Of the gas, best on the pipe in the shade: 72 °F'),
   },
+  'lessons-forgotten': {
+    kind: v.literal('lessons-forgotten'),
+    visits: v.pipe(
+      v.array(Identifier),
+      v.minLength(1),
+      v.maxLength(MOST_VISITS),
+      v.description('Visits to this system: what they taught of it counts for none that is not among them'),
+    ),
+  },
   photo: { kind: v.literal('photo'), subject: Prose, file: typed('Name of the file that is kept beside the visit') },
   note: { kind: v.literal('note'), text: Prose },
 } as const
@@ -151,6 +163,7 @@ export const FactSchema = v.variant('kind', [
   v.strictObject(FACTS['vacuum-log']),
   v.strictObject(FACTS['pressure-test']),
   v.strictObject(FACTS['pressure-test-reading']),
+  v.strictObject(FACTS['lessons-forgotten']),
   v.strictObject(FACTS.photo),
   v.strictObject(FACTS.note),
 ])
@@ -184,6 +197,7 @@ export const EventSchema = v.variant('kind', [
   v.strictObject({ ...HEAD, ...FACTS['vacuum-log'] }),
   v.strictObject({ ...HEAD, ...FACTS['pressure-test'] }),
   v.strictObject({ ...HEAD, ...FACTS['pressure-test-reading'] }),
+  v.strictObject({ ...HEAD, ...FACTS['lessons-forgotten'] }),
   v.strictObject({ ...HEAD, ...FACTS.photo }),
   v.strictObject({ ...HEAD, ...FACTS.note }),
   v.strictObject({

@@ -126,6 +126,7 @@ function take(fact: Fact, origin: Origin, draft: Draft): void {
     case 'pressure-test-reading':
       continuePressureTest(fact, origin, draft.pressureTests, refuse)
       return
+    case 'lessons-forgotten':
     case 'photo':
     case 'note':
       return

@@ -175,6 +175,10 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
     waterCapacity: typedQuantity,
     gross: typedQuantity,
   }),
+  fc.record({
+    kind: fc.constant('lessons-forgotten' as const),
+    visits: fc.array(text(50), { minLength: 1, maxLength: 3 }),
+  }),
   fc.record({ kind: fc.constant('photo' as const), subject: text(300), file: text(200) }),
   fc.record({ kind: fc.constant('note' as const), text: text(300) }),
 )

@@ -68,6 +68,9 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
     case 'pressure-test-reading':
       // Entered again in its step, once it is withdrawn.
       return null
+    case 'lessons-forgotten':
+      // Withdrawn, it is all there again.
+      return null
     case 'photo':
       return <WordsForm {...words('Subject', fact.subject)} keep={(subject) => correct({ ...fact, subject })} />
   }

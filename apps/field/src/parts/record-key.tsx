@@ -1,14 +1,16 @@
 import type { UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { fileName, type SavedFile } from '../session/saved-file.ts'
-import type { StoredVisit } from '../store/visit-store.ts'
 import { t } from '../words/t.ts'
 import { useEngine } from '../worker/engine-context.ts'
+import type { VisitEvents } from '../worker/protocol.ts'
 import { download } from './download.ts'
 import { canShare, share } from './share.ts'
 
 interface Props {
-  readonly stored: StoredVisit
+  readonly visit: VisitEvents
+  /** The free words of the file that the visit came from. */
+  readonly about: string | undefined
   /** Of the system. */
   readonly name: string | undefined
   readonly units: UnitPreference
@@ -22,13 +24,12 @@ const FORMS = {
 type Form = keyof typeof FORMS
 
 /** Makes the service record, on this device: to sign and to pass on, and as a table or data for other programs. */
-export function RecordKey({ stored: { id, events, about }, name, units }: Props) {
+export function RecordKey({ visit, about, name, units }: Props) {
   const engine = useEngine()
   const state = useSignal<'idle' | 'writing' | 'failed'>('idle')
   const contentOf = async (form: Form): Promise<SavedFile['content'] | undefined> => {
     const created = new Date().toISOString()
     const options = { preference: units, created, ...(about !== undefined && { about }) }
-    const visit = { id, events }
     const written =
       form === 'pdf'
         ? await engine.ask({}, 'record', visit, options)

@@ -2,6 +2,7 @@ import { FINDINGS } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import { useMemo } from 'preact/hooks'
 import { quantityInWords } from '../session/in-words.ts'
+import { type Forgetting, lessonsBefore } from '../session/lessons.ts'
 import { visitAddress } from '../session/route.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
 import { t } from '../words/t.ts'
@@ -15,12 +16,16 @@ import { dayInWords } from './time-in-words.ts'
 interface Props {
   /** The first one first. */
   readonly visits: readonly StoredVisit[]
+  readonly forgettings: readonly Forgetting[]
   readonly units: UnitPreference
 }
 
 /** The visits to a system, the latest on top, and how its measures went from one to the next. */
-export function VisitHistory({ visits, units }: Props) {
-  const told = useMemo(() => visits.map(({ id, events }) => ({ id, events, called: whenOf(events) })), [visits])
+export function VisitHistory({ visits, forgettings, units }: Props) {
+  const told = useMemo(() => {
+    const beginsAnew = (id: string) => lessonsBefore(visits, forgettings, id).visits.length === 0
+    return visits.map(({ id, events }) => ({ id, events, called: whenOf(events), beginsAnew: beginsAnew(id) }))
+  }, [visits, forgettings])
   const asking = useAnswer('history', told, units)
   const outcomes = new Map(asking.answer?.outcomes.map((outcome) => [outcome.id, outcome]))
   return (

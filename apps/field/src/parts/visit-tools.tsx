@@ -4,6 +4,7 @@ import type { Keeping } from '../session/session.ts'
 import { visitFileOf } from '../session/visit-file-of.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
 import { t } from '../words/t.ts'
+import type { VisitEvents } from '../worker/protocol.ts'
 import { DeviceSettings } from './device-settings.tsx'
 import { DeviceSwitches } from './device-switches.tsx'
 import { download } from './download.ts'
@@ -12,6 +13,8 @@ import { RecordKey } from './record-key.tsx'
 
 interface Props {
   readonly stored: StoredVisit
+  /** The visit, and what it begins with. */
+  readonly events: VisitEvents
   /** Of the system. */
   readonly name: string | undefined
   readonly units: UnitPreference
@@ -20,11 +23,11 @@ interface Props {
 }
 
 /** What can be done with the visit as a whole. */
-export function VisitTools({ stored, name, units, keeping, preferences }: Props) {
+export function VisitTools({ stored, events, name, units, keeping, preferences }: Props) {
   return (
     <div class="tools">
       <DeviceSwitches preferences={preferences} />
-      <RecordKey stored={stored} name={name} units={units} />
+      <RecordKey visit={events} about={stored.about} name={name} units={units} />
       <button type="button" class="key" onClick={() => download(visitFileOf(stored, name))}>
         {t('Export')}
       </button>

@@ -3,6 +3,7 @@ import { useSignal } from '@preact/signals'
 import { useMemo } from 'preact/hooks'
 import { AssumedList } from '../parts/assumed-list.tsx'
 import { ChartOffer } from '../parts/chart-offer.tsx'
+import { LearntPlace } from '../parts/learnt-place.tsx'
 import { OpenVisit } from '../parts/open-visit.tsx'
 import { PhotoList } from '../parts/photo-list.tsx'
 import { SystemBar } from '../parts/system-bar.tsx'
@@ -10,11 +11,13 @@ import { SystemForm } from '../parts/system-form.tsx'
 import { SystemLabel } from '../parts/system-label.tsx'
 import { Trouble } from '../parts/trouble.tsx'
 import { UndoneNotice } from '../parts/undone-notice.tsx'
+import { useLessons } from '../parts/use-lessons.ts'
 import { useUndoKeys } from '../parts/use-undo-keys.ts'
 import { VisitHistory } from '../parts/visit-history.tsx'
 import { aboutSystem } from '../session/about-system.ts'
 import { assumedFacts } from '../session/carried.ts'
 import { knownSystems } from '../session/known-systems.ts'
+import { forgettingsOf, visitsTo } from '../session/lessons.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Preferences } from '../session/preference.ts'
 import { remarks } from '../session/remarks.ts'
@@ -24,6 +27,7 @@ import { nextUndo } from '../session/undo.ts'
 import { LeakRatePlace } from '../steps/leak-rate-place.tsx'
 import type { StoredSystem } from '../store/visit-store.ts'
 import { t } from '../words/t.ts'
+import { useAnswer } from '../worker/use-answer.ts'
 
 interface Props {
   readonly stored: StoredSystem
@@ -37,10 +41,10 @@ export function SystemScreen({ stored, session, preferences }: Props) {
   const { value: all = [] } = session.visits
   const known = useMemo(() => fold(stored), [stored])
   const remark = useMemo(() => remarks(known, known), [known])
-  const visits = useMemo(() => {
-    const own = all.filter(({ system, setAside }) => system === stored.id && !setAside)
-    return own.toSorted((a, b) => String(a.events[0]?.at ?? 'z').localeCompare(String(b.events[0]?.at ?? 'z')))
-  }, [all, stored.id])
+  const visits = useMemo(() => visitsTo(stored.id, all), [all, stored.id])
+  const forgettings = useMemo(() => forgettingsOf(stored), [stored])
+  const lessons = useLessons(session, stored.id)
+  const learning = useAnswer('learntFrom', lessons.visits)
   const others = useMemo(() => {
     const here = (session.systems.value ?? []).filter(({ id, origin }) => id !== stored.id && origin === stored.origin)
     return knownSystems({ systems: here, visits: [] })
@@ -77,7 +81,16 @@ export function SystemScreen({ stored, session, preferences }: Props) {
             {t('New visit')}
           </button>
           {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
-          <VisitHistory visits={visits} units={units} />
+          <VisitHistory visits={visits} forgettings={forgettings} units={units} />
+          <LearntPlace
+            system={stored.id}
+            lessons={lessons}
+            learntFrom={learning.answer ?? 0}
+            absent={
+              visits.length > 0 ? t('Nothing learnt yet: a visit teaches once its causes can be weighed.') : undefined
+            }
+            session={session}
+          />
           {visits.length > 0 && <LeakRatePlace visits={ofSystem} use={useOf(facts.application)} units={units} />}
         </div>
         <div class="entries">

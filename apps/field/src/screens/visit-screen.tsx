@@ -9,6 +9,7 @@ import { ConditionList } from '../parts/condition-list.tsx'
 import { EngineState } from '../parts/engine-state.tsx'
 import { FindingBlock } from '../parts/finding-block.tsx'
 import { Keypad } from '../parts/keypad.tsx'
+import { LearntPlace } from '../parts/learnt-place.tsx'
 import { LookAlikeList } from '../parts/look-alike-list.tsx'
 import { ObservationList } from '../parts/observation-list.tsx'
 import { PhotoList } from '../parts/photo-list.tsx'
@@ -17,6 +18,7 @@ import { ReadingWalk } from '../parts/reading-walk.tsx'
 import { logLineId, reveal } from '../parts/reveal.ts'
 import { SystemForm } from '../parts/system-form.tsx'
 import { UndoneNotice } from '../parts/undone-notice.tsx'
+import { useLessons } from '../parts/use-lessons.ts'
 import { useUndoKeys } from '../parts/use-undo-keys.ts'
 import { VisitBar } from '../parts/visit-bar.tsx'
 import { VisitLog } from '../parts/visit-log.tsx'
@@ -49,7 +51,11 @@ interface Props {
 /** One visit, as a work order in the order of the walk: the finding on top, then what it came from. */
 export function VisitScreen({ stored, session, preferences, bench }: Props) {
   const visit = useMemo(() => fold(stored), [stored])
-  const events = useMemo(() => ({ id: stored.id, events: stored.events }), [stored])
+  const lessons = useLessons(session, stored.system, stored.id)
+  const events = useMemo(
+    () => ({ id: stored.id, events: stored.events, earlier: lessons.visits.map(({ id, events }) => ({ id, events })) }),
+    [stored, lessons],
+  )
   const assessing = useAnswer('assess', events)
   // Until there is an answer, the page is whole but for it.
   const assessment = assessing.answer?.assessment
@@ -108,6 +114,12 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
               />
               <ConditionList conditions={assessment.conditions} {...shown} />
               <LookAlikeList lookAlikes={assessment.lookAlikes} {...shown} />
+              <LearntPlace
+                system={stored.system}
+                lessons={lessons}
+                learntFrom={assessing.answer?.learntFrom ?? 0}
+                session={session}
+              />
             </>
           )}
           {remark.others.map((problem) => (
@@ -120,6 +132,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
         <div class="entries">
           <VisitTools
             stored={stored}
+            events={events}
             name={facts.name}
             units={units}
             keeping={session.keeping.value}

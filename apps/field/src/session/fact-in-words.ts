@@ -62,6 +62,8 @@ export function factInWords(fact: Fact): FactInWords {
       return { what: t('Pressure test'), typed: t('begun under dry nitrogen') }
     case 'pressure-test-reading':
       return { what: t('Test pressure'), typed: t('{0} at {1} after {2}', fact.pressure, fact.temperature, fact.after) }
+    case 'lessons-forgotten':
+      return { what: t('Forgotten'), typed: t('what {0} visits taught', fact.visits.length) }
     case 'photo':
       return { what: t('Photo'), typed: `${t(fact.subject)} (${fact.file})` }
     case 'note':

@@ -25,6 +25,8 @@ export interface Tasks {
   readonly recordText: (visit: VisitEvents, options: RecordOptions, form: 'csv' | 'json') => string
   /** What the visits to one system came to, the first visit first. */
   readonly history: (visits: readonly NamedVisit[], units: UnitPreference) => SystemHistory
+  /** How many of these visits to one system taught something of it, the first one first. */
+  readonly learntFrom: (visits: readonly VisitEvents[]) => number
   /** What stands on the plate of a practice case. */
   readonly practicePlate: (of: Case) => Result<SystemStatement, readonly Problem[]>
   /** The practice bench after everything that was asked of it. */
@@ -52,10 +54,14 @@ export type Gotten<Name extends TaskName> = Awaited<ReturnType<Tasks[Name]>>
 export interface VisitEvents {
   readonly id: string
   readonly events: readonly VisitEvent[]
+  /** The visits to the same system whose lessons it begins with, the first one first. */
+  readonly earlier?: readonly VisitEvents[]
 }
 
 export interface Assessed {
   readonly assessment: Assessment
+  /** How many earlier visits taught something that it was judged with. */
+  readonly learntFrom: number
   /** The designation of the refrigerant, whatever name was typed; absent where none is known by it. */
   readonly refrigerant?: string
 }

@@ -1,12 +1,15 @@
-import type { Assessment, FindingKind } from '@chargewright/charging'
+import type { FindingKind } from '@chargewright/charging'
 import { PAGE, PHONE, type Picture, type TrendPoint, visitTrend } from '@chargewright/picture'
 import { inQuadrature, type Quantity, quantity, type UnitPreference } from '@chargewright/quantity'
 import { fold, type Move } from '@chargewright/visit'
+import { assessedKnowing, type Known, taughtAfter } from './assessed.ts'
 import type { VisitEvents } from './protocol.ts'
 
 /** A visit to be told of, and what it is called: when it was, in words. */
 export interface NamedVisit extends VisitEvents {
   readonly called: string
+  /** What those before it taught was forgotten before it. */
+  readonly beginsAnew: boolean
 }
 
 /** What a visit came to. */
@@ -32,13 +35,12 @@ const TRENDS = [
 ] as const
 
 /** The visits to one system, the first one first: what each came to, and how it changed from one to the next. */
-export function systemHistory(
-  visits: readonly NamedVisit[],
-  units: UnitPreference,
-  assess: (visit: VisitEvents) => Assessment,
-): SystemHistory {
+export function systemHistory(visits: readonly NamedVisit[], units: UnitPreference): SystemHistory {
+  let known: Known
   const told = visits.flatMap((visit, i) => {
-    const outcome = outcomeOf(visit, assess)
+    if (visit.beginsAnew) known = undefined
+    const outcome = outcomeOf(visit, known)
+    known = taughtAfter(visit, known)
     return outcome ? [{ outcome, visit: i + 1, called: visit.called }] : []
   })
   const sheet = { ...PHONE, palette: PAGE }
@@ -54,9 +56,9 @@ export function systemHistory(
   }
 }
 
-function outcomeOf(visit: VisitEvents, assess: (visit: VisitEvents) => Assessment): VisitOutcome | undefined {
+function outcomeOf(visit: VisitEvents, known: Known): VisitOutcome | undefined {
   try {
-    const { finding, measures } = assess(visit)
+    const { finding, measures } = assessedKnowing(visit, known).assessment
     const { moves } = fold(visit)
     const [superheat, subcooling] = [measures.superheat?.quantity, measures.subcooling?.quantity]
     return {

@@ -1,4 +1,3 @@
-import { assess } from '@chargewright/charging'
 import {
   chargingChart,
   convergenceChart,
@@ -9,15 +8,16 @@ import {
   stepsChart,
   subcoolingChart,
 } from '@chargewright/picture'
-import { findRefrigerant, refrigerantNames } from '@chargewright/refrigerant'
+import { refrigerantNames } from '@chargewright/refrigerant'
 import { recordCsv, recordJson, renderPdf, serviceRecord } from '@chargewright/report'
 import { fold } from '@chargewright/visit'
 import { plateOf, practised } from '../practice/practised.ts'
 import { airflowOf } from './airflow-of.ts'
+import { assessed, taughtBy } from './assessed.ts'
 import { compressorOf } from './compressor-of.ts'
 import { cylindersOf } from './cylinders-of.ts'
 import { leakRateOf } from './leak-rate-of.ts'
-import type { Assessed, Tasks, VisitEvents } from './protocol.ts'
+import type { Tasks } from './protocol.ts'
 import { systemHistory } from './system-history.ts'
 import { tightnessOf } from './tightness-of.ts'
 import { weighInOf } from './weigh-in-of.ts'
@@ -34,15 +34,17 @@ export const TASKS: Tasks = {
     return DRAWINGS.flatMap((drawing) => drawing(visit, assessment, units, sheet) ?? [])
   },
   record: async (events, options) => {
-    const { assessment } = assessed(events)
-    return new Uint8Array(await renderPdf(serviceRecord(fold(events), assessment, options)))
+    const { assessment, learntFrom } = assessed(events)
+    return new Uint8Array(await renderPdf(serviceRecord(fold(events), assessment, { ...options, learntFrom })))
   },
-  history: (visits, units) => systemHistory(visits, units, (visit) => assessed(visit).assessment),
+  history: systemHistory,
+  learntFrom: (visits) => taughtBy(visits)?.visits ?? 0,
   practicePlate: plateOf,
   practise: practised,
   recordText: (events, options, form) => {
+    const { assessment, learntFrom } = assessed(events)
     const write = form === 'csv' ? recordCsv : recordJson
-    return write(fold(events), assessed(events).assessment, options)
+    return write(fold(events), assessment, { ...options, learntFrom })
   },
   tightness: tightnessOf,
   airflow: airflowOf,
@@ -51,26 +53,4 @@ export const TASKS: Tasks = {
   cylinders: cylindersOf,
   weighIn: weighInOf,
   refrigerants: refrigerantNames,
-}
-
-/** Answers kept, the latest last: a picture is drawn of the visit that was just assessed. */
-const known = new Map<string, Assessed>()
-const KEPT = 32
-
-function assessed(events: VisitEvents): Assessed {
-  const key = JSON.stringify([events.id, events.events])
-  const answer = known.get(key) ?? assessAnew(events)
-  known.delete(key)
-  known.set(key, answer)
-  const [oldest] = known.keys()
-  if (known.size > KEPT && oldest !== undefined) known.delete(oldest)
-  return answer
-}
-
-function assessAnew(events: VisitEvents): Assessed {
-  const visit = fold(events)
-  const assessment = assess(visit)
-  const { refrigerant } = visit.system.facts
-  const found = refrigerant === undefined ? undefined : findRefrigerant(refrigerant)
-  return found?.ok ? { assessment, refrigerant: found.value.name } : { assessment }
 }

@@ -35,6 +35,8 @@ export function factInWords(fact: Fact): string {
       return `Test pressure “${fact.pressure}” at “${fact.temperature}” after “${fact.after}”`
     case 'cylinder-weighed':
       return `Cylinder ${fact.cylinder} on the scale “${fact.gross}”, stamped tare “${fact.tare}” and water capacity “${fact.waterCapacity}”`
+    case 'lessons-forgotten':
+      return `Forgot what ${fact.visits.length} visits had taught of the system`
     case 'photo':
       return `Photo of ${fact.subject} (${fact.file})`
     case 'note':

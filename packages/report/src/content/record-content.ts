@@ -6,7 +6,7 @@ import { citations } from './citations.ts'
 import { evidenceLines } from './evidence-lines.ts'
 import { measureRows, readingRows } from './reading-rows.ts'
 import { correctionRows, doubtLines, happeningRows, problemLines } from './remarks.ts'
-import { systemRows } from './system-rows.ts'
+import { type SystemRow, systemRows } from './system-rows.ts'
 import { zoneOf } from './time-in-words.ts'
 import { visitChecks } from './visit-checks.ts'
 import { cylinderRows, moveRows } from './weight-rows.ts'
@@ -18,6 +18,8 @@ export interface RecordOptions {
   readonly created: string
   /** On the visit file itself, for instance that its figures are invented. */
   readonly about?: string
+  /** How many earlier visits to the system taught something that the answer was found with. */
+  readonly learntFrom?: number
   /** Else Letter where temperatures are shown in °F, and A4. */
   readonly paper?: 'A4' | 'LETTER'
   /** What was checked and has no entries in the visit, after what has. */
@@ -31,7 +33,7 @@ const NOTE =
   'Readings are as typed by the technician; everything else is computed from them. ± is about 95 %. The maker’s instructions, local codes and a licence come first.'
 
 export function recordContent(visit: Visit, assessment: Assessment, options: RecordOptions) {
-  const { preference, created, about } = options
+  const { preference, created, about, learntFrom = 0 } = options
   const checks = [...visitChecks(visit, preference), ...(options.checks ?? [])]
   const { finding, method } = assessment
   const words = citations()
@@ -39,7 +41,10 @@ export function recordContent(visit: Visit, assessment: Assessment, options: Rec
   const times = visit.log.map(({ at }) => at)
   const readings = readingRows(visit, preference, words)
   return {
-    system: { name: visit.system.facts.name ?? 'System without a name', rows: systemRows(visit.system, preference) },
+    system: {
+      name: visit.system.facts.name ?? 'System without a name',
+      rows: [...systemRows(visit.system, preference), ...learntRow(learntFrom)],
+    },
     visit: {
       id: visit.id,
       from: times[0] ?? '',
@@ -87,3 +92,6 @@ export function recordContent(visit: Visit, assessment: Assessment, options: Rec
     note: NOTE,
   }
 }
+
+const learntRow = (visits: number): readonly SystemRow[] =>
+  visits === 0 ? [] : [{ label: 'Visits it is known from', value: String(visits) }]

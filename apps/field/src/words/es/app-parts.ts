@@ -240,6 +240,15 @@ export const APP_PARTS = {
   'weighed in': 'cargado por peso',
   'nothing measured': 'nada medido',
   'just begun': 'recién empezada',
+  'Known from 1 earlier visit: how this very system differs from what its nameplate alone would give.':
+    'Conocido por 1 visita anterior: en qué se aparta este sistema de lo que daría su placa por sí sola.',
+  'Known from {0} earlier visits: how this very system differs from what its nameplate alone would give.':
+    'Conocido por {0} visitas anteriores: en qué se aparta este sistema de lo que daría su placa por sí sola.',
+  'What earlier visits had taught was forgotten.': 'Se olvidó lo que habían enseñado las visitas anteriores.',
+  'Nothing learnt yet: a visit teaches once its causes can be weighed.':
+    'Todavía no se aprendió nada: una visita enseña en cuanto se pueden sopesar sus causas.',
+  'Learnt from earlier visits': 'Aprendido de visitas anteriores',
+  'Forget it: parts were changed, or it is another unit': 'Olvidarlo: se cambiaron piezas, o es otra unidad',
   Log: 'Registro',
   'Nothing entered yet. Every entry will stand here as it was typed.':
     'Todavía no se ingresó nada. Cada anotación quedará aquí como se escribió.',

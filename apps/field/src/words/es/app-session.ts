@@ -29,6 +29,8 @@ export const APP_SESSION = {
     'Se importó el archivo; nada de lo que había aquí cambió.',
   'carried over from the system': 'traído del sistema',
   'usual in the trade, not checked': 'habitual en el oficio, no comprobado',
+  Forgotten: 'Olvidado',
+  'what {0} visits taught': 'lo que enseñaron {0} visitas',
   'the correction to {0}': 'la corrección a {0}',
   'a withdrawal': 'una anotación retirada',
   Adjustment: 'Ajuste',
