@@ -1,6 +1,8 @@
 import type { UnitPreference } from '@chargewright/quantity'
 import { type Fact, type FactName, fold, observationKind, readingKind } from '@chargewright/visit'
+import { correctedWait } from '../session/corrected-wait.ts'
 import type { Kept } from '../session/session.ts'
+import { StepCorrection } from '../steps/step-correction.tsx'
 import { t } from '../words/t.ts'
 import { ChoiceField } from './choice-field.tsx'
 import { MoveForm } from './move-form.tsx'
@@ -53,7 +55,7 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
     case 'refrigerant-moved':
       return <MoveForm massId={id} initial={fact} units={units} keep={correct} />
     case 'wait':
-      return <WaitForm initial={fact} units={units} keep={correct} />
+      return <WaitForm initial={fact} units={units} keep={(wait) => correct(correctedWait(fact, wait))} />
     case 'adjustment':
       return <WordsForm {...words('What was adjusted', fact.what)} keep={(what) => correct({ ...fact, what })} />
     case 'note':
@@ -66,10 +68,9 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
     case 'vacuum-log':
     case 'pressure-test':
     case 'pressure-test-reading':
-      // Entered again in its step, once it is withdrawn.
-      return null
+      return <StepCorrection fact={fact} units={units} correct={correct} />
     case 'lessons-forgotten':
-      // Withdrawn, it is all there again.
+      // Nothing in it can be wrong but itself: withdrawn, it is as if it had not been.
       return null
     case 'photo':
       return <WordsForm {...words('Subject', fact.subject)} keep={(subject) => correct({ ...fact, subject })} />

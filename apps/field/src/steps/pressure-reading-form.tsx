@@ -1,23 +1,26 @@
 import type { UnitPreference } from '@chargewright/quantity'
-import type { Fact } from '@chargewright/visit'
+import type { Fact, FactOf } from '@chargewright/visit'
 import type { Kept } from '../session/session.ts'
 import { BlankForm } from './blank-form.tsx'
-import { AFTER, timeOfReading } from './timed-entry.ts'
+import { prefilled } from './prefilled.ts'
+import { AFTER, TYPED_AFTER, timeOfReading } from './timed-entry.ts'
 
 interface Props {
-  /** When the test began. */
-  readonly begun: string
+  /** When the test began: a reading whose time is left empty is from now. */
+  readonly begun?: string
+  readonly initial?: FactOf<'pressure-test-reading'>
+  readonly keepLabel?: string
   readonly units: UnitPreference
   readonly record: (fact: Fact) => Kept
 }
 
 /** One later reading of a standing test. */
-export function PressureReadingForm({ begun, units, record }: Props) {
+export function PressureReadingForm({ begun, initial, units, keepLabel = 'Enter the reading', record }: Props) {
   return (
     <BlankForm
-      blanks={{ ...TEST_READING, after: AFTER }}
+      blanks={prefilled({ ...TEST_READING, after: begun === undefined ? TYPED_AFTER : AFTER }, initial)}
       units={units}
-      keepLabel="Enter the reading"
+      keepLabel={keepLabel}
       keep={async ({ pressure = '', temperature = '', after: typed }) => {
         const after = timeOfReading(typed, begun)
         return after.ok ? record({ kind: 'pressure-test-reading', after: after.value, pressure, temperature }) : after

@@ -4,7 +4,9 @@ import type { MyInstruments } from '../session/instruments.ts'
 import type { Kept } from '../session/session.ts'
 import { t } from '../words/t.ts'
 import { BlankForm } from './blank-form.tsx'
+import { prefilled } from './prefilled.ts'
 import { TEST_READING } from './pressure-reading-form.tsx'
+import { GEAR_STEPS, testGear } from './pressure-test-gear.tsx'
 
 interface Props {
   readonly units: UnitPreference
@@ -19,8 +21,7 @@ export function PressureTestForm({ units, instruments, record }: Props) {
     <BlankForm
       blanks={{
         ...TEST_READING,
-        gaugeStep: { ...GAUGE_STEP, initial: gauge?.resolution },
-        thermometerStep: { ...THERMOMETER_STEP, initial: thermometer?.resolution },
+        ...prefilled(GEAR_STEPS, { gaugeStep: gauge?.resolution, thermometerStep: thermometer?.resolution }),
       }}
       units={units}
       keepLabel="Under dry nitrogen: begin"
@@ -28,10 +29,7 @@ export function PressureTestForm({ units, instruments, record }: Props) {
         const begun = await record({
           kind: 'pressure-test',
           gas: 'nitrogen',
-          ...((gauge || gaugeStep) && { gauge: { ...gauge, ...(gaugeStep && { resolution: gaugeStep }) } }),
-          ...((thermometer || thermometerStep) && {
-            thermometer: { ...thermometer, ...(thermometerStep && { resolution: thermometerStep }) },
-          }),
+          ...testGear(gauge, gaugeStep, thermometer, thermometerStep),
         })
         return begun.ok ? record({ kind: 'pressure-test-reading', after: '0 min', pressure, temperature }) : begun
       }}
@@ -44,16 +42,3 @@ export function PressureTestForm({ units, instruments, record }: Props) {
     </BlankForm>
   )
 }
-
-const GAUGE_STEP = {
-  label: 'Last digit of the gauge',
-  accepts: ['pressure difference'],
-  example: 'for example 1 psi or 0.1 bar',
-  optional: true,
-} as const
-const THERMOMETER_STEP = {
-  label: 'Last digit of the thermometer',
-  accepts: ['temperature difference'],
-  example: 'for example 0.1 °F or 0.1 K',
-  optional: true,
-} as const

@@ -1,4 +1,4 @@
-import type { Fact } from '@chargewright/visit'
+import type { Fact, FactOf } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useId } from 'preact/hooks'
 import { Choices } from '../parts/choices.tsx'
@@ -8,21 +8,23 @@ import type { Kept } from '../session/session.ts'
 import { t } from '../words/t.ts'
 
 interface Props {
+  readonly initial?: FactOf<'vacuum-log'>
+  readonly keepLabel?: string
   readonly record: (fact: Fact) => Kept
 }
 
 const UNITS = { micron: 'micron', Pa: 'Pa', mbar: 'mbar' } as const
 
 /** The log of a vacuum gauge as text: it takes the place of single readings of the test. */
-export function VacuumLogForm({ record }: Props) {
+export function VacuumLogForm({ initial, keepLabel = 'Enter the log', record }: Props) {
   const id = useId()
-  const text = useSignal('')
-  const unit = useSignal<keyof typeof UNITS>('micron')
+  const text = useSignal(initial?.text ?? '')
+  const unit = useSignal<keyof typeof UNITS | undefined>(initial ? unitIn(initial) : 'micron')
   const trouble = useSignal<string | undefined>(undefined)
   const keep = async () => {
-    const kept = await record({ kind: 'vacuum-log', text: text.value.trim(), unit: unit.value })
+    const kept = await record({ kind: 'vacuum-log', text: text.value.trim(), ...(unit.value && { unit: unit.value }) })
     trouble.value = kept.ok ? undefined : notKeptInWords(kept.error, 'Log of the vacuum gauge')
-    if (kept.ok) text.value = ''
+    if (kept.ok && !initial) text.value = ''
   }
   return (
     <div class="form">
@@ -54,11 +56,15 @@ export function VacuumLogForm({ record }: Props) {
       />
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="button" class="act" onClick={() => void keep()}>
-        {t('Enter the log')}
+        {t(keepLabel)}
       </button>
     </div>
   )
 }
+
+/** A unit that is none of the choices is named by the log itself, or by nothing. */
+const unitIn = ({ unit }: FactOf<'vacuum-log'>) =>
+  unit !== undefined && Object.hasOwn(UNITS, unit) ? (unit as keyof typeof UNITS) : undefined
 
 /** In the words in which a log is read, in every language. */
 const SAMPLE = 'time, micron\n0 min, 250\n5 min, 310\n10 min, 340'

@@ -1,23 +1,26 @@
 import type { UnitPreference } from '@chargewright/quantity'
-import { type Fact, vacuumText } from '@chargewright/visit'
+import { type Fact, type FactOf, vacuumText } from '@chargewright/visit'
 import type { Kept } from '../session/session.ts'
 import { BlankForm } from './blank-form.tsx'
-import { AFTER, timeOfReading } from './timed-entry.ts'
+import { prefilled } from './prefilled.ts'
+import { AFTER, TYPED_AFTER, timeOfReading } from './timed-entry.ts'
 
 interface Props {
-  /** When the valve was shut. */
-  readonly begun: string
+  /** When the valve was shut: a reading whose time is left empty is from now. */
+  readonly begun?: string
+  readonly initial?: FactOf<'vacuum-reading'>
+  readonly keepLabel?: string
   readonly units: UnitPreference
   readonly record: (fact: Fact) => Kept
 }
 
 /** One reading of the vacuum gauge. */
-export function VacuumReadingForm({ begun, units, record }: Props) {
+export function VacuumReadingForm({ begun, initial, units, keepLabel = 'Enter the reading', record }: Props) {
   return (
     <BlankForm
-      blanks={{ pressure: VACUUM, after: AFTER }}
+      blanks={prefilled({ pressure: VACUUM, after: begun === undefined ? TYPED_AFTER : AFTER }, initial)}
       units={units}
-      keepLabel="Enter the reading"
+      keepLabel={keepLabel}
       keep={async ({ pressure = '', after: typed }) => {
         const after = timeOfReading(typed, begun)
         return after.ok ? record({ kind: 'vacuum-reading', after: after.value, pressure }) : after

@@ -6,9 +6,13 @@ import { CRITERIA } from '../session/fact-in-words.ts'
 import type { Kept } from '../session/session.ts'
 import { t } from '../words/t.ts'
 import { BlankForm } from './blank-form.tsx'
+import { prefilled } from './prefilled.ts'
 import { VACUUM } from './vacuum-reading-form.tsx'
 
 interface Props {
+  /** A test that has begun, to be told again; its readings are entries of their own. */
+  readonly initial?: FactOf<'vacuum-test'>
+  readonly keepLabel?: string
   readonly units: UnitPreference
   readonly record: (fact: Fact) => Kept
 }
@@ -29,19 +33,25 @@ const BESIDES = {
   },
 } as const
 
+const FIRST = { ...VACUUM, label: 'Vacuum as the valve is shut' } as const
+type Blanks = typeof MAKERS & typeof BESIDES & { readonly pressure: typeof FIRST }
+
 /** The valve to the pump is shut: what the vacuum is held against, and its first reading. */
-export function VacuumTestForm({ units, record }: Props) {
-  const criterion = useSignal<FactOf<'vacuum-test'>['criterion']>('specification')
+export function VacuumTestForm({ initial, units, keepLabel = 'The valve is shut: begin', record }: Props) {
+  const criterion = useSignal<FactOf<'vacuum-test'>['criterion']>(initial?.criterion ?? 'specification')
   const own = criterion.value === 'maker' ? MAKERS : {}
+  const first = initial ? {} : { pressure: FIRST }
   return (
     <BlankForm
       key={criterion.value}
-      blanks={{ ...own, pressure: { ...VACUUM, label: 'Vacuum as the valve is shut' }, ...BESIDES }}
+      blanks={prefilled({ ...own, ...first, ...BESIDES } as Blanks, initial)}
       units={units}
-      keepLabel="The valve is shut: begin"
-      keep={async ({ pressure: first = '', ...figures }) => {
+      keepLabel={keepLabel}
+      keep={async ({ pressure: reading, ...figures }) => {
         const begun = await record({ kind: 'vacuum-test', criterion: criterion.value, ...figures })
-        return begun.ok ? record({ kind: 'vacuum-reading', after: '0 min', pressure: first }) : begun
+        return begun.ok && reading !== undefined
+          ? record({ kind: 'vacuum-reading', after: '0 min', pressure: reading })
+          : begun
       }}
     >
       <Choices

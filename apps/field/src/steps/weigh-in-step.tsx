@@ -63,8 +63,12 @@ export function WeighInStep({ visit, events, units, record, showEntry }: StepPro
       </details>
       <details class="fold">
         <summary>{t('Scale, hose and charging cylinder')}</summary>
-        <GearForm log={visit.log} units={units} record={record} />
+        <GearForm initial={lastGear(visit)} units={units} record={record} />
       </details>
     </>
   )
 }
+
+/** What was told last of the gear. */
+const lastGear = ({ log }: StepProps['visit']) =>
+  log.flatMap(({ holds }) => (holds?.kind === 'weighing-gear' ? [holds] : [])).at(-1)

@@ -92,6 +92,7 @@ export const APP_STEPS = {
   'how long after the beginning, because the clock of this device was set back: 5 min, 24 h':
     'cuánto después del inicio, porque el reloj de este dispositivo se atrasó: 5 min, 24 h',
   'How long after the beginning': 'Cuánto después del inicio',
+  'for example 12 min or 24 h': 'por ejemplo 12 min o 24 h',
   'empty: now, by the clock of this device': 'vacío: ahora, según el reloj de este dispositivo',
   'From the moment the valve was shut: time and pressure on each line, set apart by a comma, a semicolon or a tab. A first line may name the unit.':
     'Desde que se cerró la válvula: tiempo y presión en cada línea, separados por coma, punto y coma o tabulador. Una primera línea puede nombrar la unidad.',
