@@ -24,6 +24,15 @@ test('[property] figures pasted once stay with the system, and power is judged a
   await expect(step).toContainText('Read compressor power or current')
   await enter(page, 'reading-compressor-power', '900')
   await expect(step.locator('.verdict-word')).toHaveText('below the band')
+  const curve = step.locator('.picture')
+  await expect(curve.getByRole('img', { name: 'Compressor power against its maker’s figures' })).toBeVisible()
+  await curve.locator('summary').click()
+  await expect(curve.getByRole('columnheader').first()).toHaveText('condensing, dew, °F')
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'As a table (CSV)' }).click(),
+  ])
+  expect(await readFile(await download.path(), 'utf8')).toContain('check,Compressor power,,below the band')
   await page.reload()
   await page.locator('.walk summary', { hasText: 'Compressor and supply' }).click()
   await expect(page.locator('.walk .step').last().locator('.verdict-word')).toHaveText('below the band')

@@ -24,6 +24,13 @@ const DIMENSIONS: Readonly<Record<RatedQuantity, Dimension>> = {
   capacity: 'cooling capacity',
 }
 
+const TITLES: Readonly<Record<RatedQuantity, string>> = {
+  'mass flow': 'Compressor mass flow against its maker’s figures',
+  power: 'Compressor power against its maker’s figures',
+  current: 'Compressor current against its maker’s figures',
+  capacity: 'Compressor capacity against its maker’s figures',
+}
+
 /** The other suction dew temperatures that are drawn, away from this one. */
 const BESIDE_K = [-6, 6]
 /** How far around the condensing temperature as found the curve is drawn, and in how many pieces. */
@@ -97,7 +104,7 @@ export function compressorCurve(
   return draw(
     sheet,
     {
-      title: `Compressor ${what} against its maker’s figures`,
+      title: TITLES[what],
       description:
         `Measured ${written(found, preference)}, expected ${written(value(rating.si, rating.u), preference)} at ` +
         `${format(bare(operating.suctionDew), preference)} suction and ${format(bare(dew), preference)} condensing dew ` +

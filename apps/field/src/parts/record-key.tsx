@@ -1,6 +1,7 @@
 import type { UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { fileName, type SavedFile } from '../session/saved-file.ts'
+import type { SystemSoFar } from '../session/system-so-far.ts'
 import { t } from '../words/t.ts'
 import { useEngine } from '../worker/engine-context.ts'
 import type { VisitEvents } from '../worker/protocol.ts'
@@ -9,6 +10,7 @@ import { canShare, share } from './share.ts'
 
 interface Props {
   readonly visit: VisitEvents
+  readonly system: SystemSoFar | undefined
   /** The free words of the file that the visit came from. */
   readonly about: string | undefined
   /** Of the system. */
@@ -24,7 +26,7 @@ const FORMS = {
 type Form = keyof typeof FORMS
 
 /** Makes the service record, on this device: to sign and to pass on, and as a table or data for other programs. */
-export function RecordKey({ visit, about, name, units }: Props) {
+export function RecordKey({ visit, system, about, name, units }: Props) {
   const engine = useEngine()
   const state = useSignal<'idle' | 'writing' | 'failed'>('idle')
   const contentOf = async (form: Form): Promise<SavedFile['content'] | undefined> => {
@@ -32,8 +34,8 @@ export function RecordKey({ visit, about, name, units }: Props) {
     const options = { preference: units, created, ...(about !== undefined && { about }) }
     const written =
       form === 'pdf'
-        ? await engine.ask({}, 'record', visit, options)
-        : await engine.ask({}, 'recordText', visit, options, form)
+        ? await engine.ask({}, 'record', visit, options, system)
+        : await engine.ask({}, 'recordText', visit, options, system, form)
     return written.ok ? written.value : undefined
   }
   const write = async (form: Form, handOver: (file: SavedFile) => unknown) => {

@@ -1,4 +1,4 @@
-import { type Application, fold, type SystemStatement } from '@chargewright/visit'
+import { fold, type SystemStatement } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useMemo } from 'preact/hooks'
 import { AssumedList } from '../parts/assumed-list.tsx'
@@ -15,6 +15,7 @@ import { useLessons } from '../parts/use-lessons.ts'
 import { useUndoKeys } from '../parts/use-undo-keys.ts'
 import { VisitHistory } from '../parts/visit-history.tsx'
 import { aboutSystem } from '../session/about-system.ts'
+import { applianceUse } from '../session/appliance-use.ts'
 import { assumedFacts } from '../session/carried.ts'
 import { knownSystems } from '../session/known-systems.ts'
 import { forgettingsOf, visitsTo } from '../session/lessons.ts'
@@ -91,7 +92,7 @@ export function SystemScreen({ stored, session, preferences }: Props) {
             }
             session={session}
           />
-          {visits.length > 0 && <LeakRatePlace visits={ofSystem} use={useOf(facts.application)} units={units} />}
+          {visits.length > 0 && <LeakRatePlace visits={ofSystem} use={applianceUse(facts.application)} units={units} />}
         </div>
         <div class="entries">
           <AssumedList facts={facts} assumed={assumedFacts(stored.events)} state={state} />
@@ -111,11 +112,4 @@ export function SystemScreen({ stored, session, preferences }: Props) {
       </main>
     </>
   )
-}
-
-/** What the law calls the use of a system, where its application tells. */
-function useOf(application: Application | undefined): 'comfort-cooling' | 'commercial-refrigeration' {
-  return application === 'medium-temperature' || application === 'low-temperature'
-    ? 'commercial-refrigeration'
-    : 'comfort-cooling'
 }

@@ -31,6 +31,7 @@ import type { Preferences } from '../session/preference.ts'
 import { remarks } from '../session/remarks.ts'
 import { PRACTICE_ADDRESS, systemAddress } from '../session/route.ts'
 import type { Session } from '../session/session.ts'
+import { systemSoFar } from '../session/system-so-far.ts'
 import { nextUndo } from '../session/undo.ts'
 import { AirflowPlace } from '../steps/airflow-place.tsx'
 import { BeforeCharging } from '../steps/before-charging.tsx'
@@ -56,6 +57,10 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
     () => ({ id: stored.id, events: stored.events, earlier: lessons.visits.map(({ id, events }) => ({ id, events })) }),
     [stored, lessons],
   )
+  const ofSystem = useMemo(() => {
+    const system = session.systems.value?.find(({ id }) => id === stored.system)
+    return systemSoFar(system, stored, session.visits.value ?? [])
+  }, [session.systems.value, session.visits.value, stored])
   const assessing = useAnswer('assess', events)
   // Until there is an answer, the page is whole but for it.
   const assessment = assessing.answer?.assessment
@@ -133,6 +138,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
           <VisitTools
             stored={stored}
             events={events}
+            system={bench === undefined ? ofSystem : undefined}
             name={facts.name}
             units={units}
             keeping={session.keeping.value}

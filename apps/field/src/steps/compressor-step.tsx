@@ -2,23 +2,18 @@ import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import './steps.css'
 import { EvidenceTree } from '../parts/evidence-tree.tsx'
+import { PictureFigure } from '../parts/picture-figure.tsx'
+import { useWide } from '../parts/use-wide.ts'
 import { inWords } from '../session/in-words.ts'
+import { RATING_SIDES, SUPPLY_WORDS } from '../worker/check-words.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 import { RatingForm } from './rating-form.tsx'
 import type { StepProps } from './step-place.tsx'
 import { SupplyForm } from './supply-form.tsx'
 
-const SIDES = {
-  inside: 'inside the band',
-  below: 'below the band',
-  above: 'above the band',
-  'too-close': 'cannot tell',
-} as const
-const SUPPLY = { sound: 'sound', doubtful: 'doubtful', stop: 'do not run it' } as const
-
 /** Power and amps against the maker's figures at both dew temperatures, and the supply before them. */
 export function CompressorStep({ visit, events, units, record, showEntry }: StepProps) {
-  const { answer } = useAnswer('compressor', events)
+  const { answer } = useAnswer('compressor', events, units, useWide() ? 'desk' : 'phone')
   const shown = { units, showEntry }
   const { rating, supply } = answer ?? {}
   return (
@@ -37,7 +32,7 @@ export function CompressorStep({ visit, events, units, record, showEntry }: Step
       {supply?.ok && (
         <div class="verdict">
           <p class="verdict-word" role="status">
-            <strong>{t('supply: {0}', t(SUPPLY[supply.value.kind]))}</strong>
+            <strong>{t('supply: {0}', t(SUPPLY_WORDS[supply.value.kind]))}</strong>
           </p>
           {supply.value.reasons.map((reason) => (
             <EvidenceTree key={reason.statement.template} evidence={reason} {...shown} />
@@ -53,7 +48,7 @@ export function CompressorStep({ visit, events, units, record, showEntry }: Step
           {rating.value.judged.map(({ side, evidence, suggests }) => (
             <div key={evidence.statement.template}>
               <p class="verdict-word" role="status">
-                <strong>{t(SIDES[side])}</strong>
+                <strong>{t(RATING_SIDES[side])}</strong>
               </p>
               <EvidenceTree evidence={evidence} {...shown} />
               <ul>
@@ -67,6 +62,9 @@ export function CompressorStep({ visit, events, units, record, showEntry }: Step
             rating.value.expected.map(({ evidence }) => (
               <EvidenceTree key={evidence.statement.template} evidence={evidence} {...shown} />
             ))}
+          {rating.value.pictures.map((picture) => (
+            <PictureFigure key={picture.title} picture={picture} />
+          ))}
           {rating.value.judged.length === 0 && (
             <p class="hint">{t('Read compressor power or current, above, to judge it.')}</p>
           )}

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs'
+import { INCH_POUND } from '@chargewright/quantity'
 import type { Fact, SystemStatement } from '@chargewright/visit'
 import { expect, test } from 'vitest'
 import { compressorOf } from './compressor-of.ts'
@@ -24,8 +25,9 @@ const ports = [
   read('liquid-pressure', '364 psig'),
   read('suction-temperature', '65 °F'),
 ]
+const found = (of: ReturnType<typeof visit>) => compressorOf(of, INCH_POUND, 'phone')
 const judged = (...others: readonly Fact[]) => {
-  const { rating } = compressorOf(visit(facts, ...ports, read('supply-voltage', '230 V'), ...others))
+  const { rating } = found(visit(facts, ...ports, read('supply-voltage', '230 V'), ...others))
   if (!rating?.ok) throw new Error(JSON.stringify(rating))
   return rating.value
 }
@@ -38,16 +40,21 @@ test('[property] what a sound compressor would show is told, and half of it is b
   expect([at(0.5), at(1), at(1.5)]).toEqual(['below', 'inside', 'above'])
 })
 
-test('[property] power and current are judged each, and all of it can be copied to the page', () => {
-  const found = judged(read('compressor-power', '2300 W'), read('compressor-current', '11 A'))
-  expect(found.judged).toHaveLength(2)
-  expect(structuredClone(found)).toEqual(found)
+test('[property] power and current are judged and drawn each, and all of it can be copied to the page', () => {
+  const both = judged(read('compressor-power', '2300 W'), read('compressor-current', '11 A'))
+  expect(both.judged).toHaveLength(2)
+  expect(both.pictures.map(({ title }) => title)).toEqual([
+    'Compressor power against its maker’s figures',
+    'Compressor current against its maker’s figures',
+  ])
+  expect(both.pictures[0]?.svg).toContain('2300 ± 83 W')
+  expect(structuredClone(both)).toEqual(both)
 })
 
 test('[limit] without figures nothing is said; without a pressure, or with a text that is no rating, it says why', () => {
-  expect(compressorOf(visit({ refrigerant: 'R-410A' }, ...ports))).toEqual({})
+  expect(found(visit({ refrigerant: 'R-410A' }, ...ports))).toEqual({})
   const problem = (...given: Parameters<typeof visit>) => {
-    const { rating } = compressorOf(visit(...given))
+    const { rating } = found(visit(...given))
     return rating?.ok === false ? rating.error.field : undefined
   }
   expect(problem(facts, ports[0]!)).toBe('Liquid pressure')
@@ -56,7 +63,7 @@ test('[limit] without figures nothing is said; without a pressure, or with a tex
 
 test('[property] three phases are judged by their unbalance', () => {
   const supply = (...voltages: string[]) =>
-    compressorOf(visit({}, { kind: 'supply-measured', voltages, nominal: '460 V' })).supply
+    found(visit({}, { kind: 'supply-measured', voltages, nominal: '460 V' })).supply
   expect(supply('462 V', '463 V', '461 V')).toMatchObject({ ok: true, value: { kind: 'sound' } })
   expect(supply('480 V', '440 V', '460 V')).toMatchObject({ ok: true, value: { kind: 'doubtful' } })
   expect(supply('500 V', '420 V', '460 V')).toMatchObject({ ok: true, value: { kind: 'stop' } })

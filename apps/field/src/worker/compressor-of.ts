@@ -1,91 +1,26 @@
-import { sitePressure } from '@chargewright/charging'
-import {
-  expectedRating,
-  judgeRating,
-  judgeSupply,
-  type RatedQuantity,
-  readCoefficients,
-} from '@chargewright/compressor'
-import { measuredGas } from '@chargewright/cycle'
-import {
-  fail,
-  ok,
-  type Problem,
-  pascal,
-  type Quantity,
-  quantity,
-  type Result,
-  toAbsolute,
-} from '@chargewright/quantity'
-import { findRefrigerant, type Refrigerant, saturationAtPressure } from '@chargewright/refrigerant'
-import { fold, type ReadingId, readingKind, type Visit } from '@chargewright/visit'
-import type { JudgedCompressor, Tasks } from './protocol.ts'
+import { judgeSupply } from '@chargewright/compressor'
+import { compressorCurve, DESK, PAGE, PHONE } from '@chargewright/picture'
+import { ok } from '@chargewright/quantity'
+import { fold } from '@chargewright/visit'
+import { compressorAsFound } from './compressor-as-found.ts'
+import type { Tasks } from './protocol.ts'
 
-/** Judges power and current at the dew temperatures of both ports, and the supply. */
-export const compressorOf: Tasks['compressor'] = (events) => {
+/** Judges power and current against the maker's figures, each drawn with its curve, and the supply. */
+export const compressorOf: Tasks['compressor'] = (events, units, size) => {
   const visit = fold(events)
   const { compressorRating } = visit.system.facts
+  const against = (figures: string) => {
+    const found = compressorAsFound(figures, visit)
+    if (!found.ok) return found
+    const { compressor, operating, ...judged } = found.value
+    const sheet = { ...(size === 'desk' ? DESK : PHONE), palette: PAGE }
+    const pictures = judged.judged.flatMap(
+      ({ measured }) => compressorCurve(compressor, operating, measured, units, sheet) ?? [],
+    )
+    return ok({ ...judged, pictures })
+  }
   return {
-    ...(compressorRating !== undefined && { rating: against(compressorRating, visit) }),
+    ...(compressorRating !== undefined && { rating: against(compressorRating) }),
     ...(visit.supply && { supply: judgeSupply(visit.supply.voltages, visit.supply.nominal) }),
   }
-}
-
-/** What a rated quantity is read as. */
-const READ_AS = [
-  ['power', 'compressor-power'],
-  ['current', 'compressor-current'],
-] as const satisfies readonly (readonly [RatedQuantity, ReadingId])[]
-
-function against(figures: string, visit: Visit): Result<JudgedCompressor, Problem> {
-  const compressor = readCoefficients(figures)
-  if (!compressor.ok) return compressor
-  const refrigerant = findRefrigerant(visit.system.facts.refrigerant ?? '')
-  if (!refrigerant.ok) return refrigerant
-  const suction = dewAt('suction-pressure', visit, refrigerant.value)
-  if (!suction.ok) return suction
-  const discharge = dewAt('liquid-pressure', visit, refrigerant.value)
-  if (!discharge.ok) return discharge
-  const returnGas = visit.readings['suction-temperature']?.quantity
-  const gas = returnGas
-    ? measuredGas(compressor.value, suction.value.si, discharge.value.si, returnGas.si, refrigerant.value)
-    : ok({ kind: 'as-rated' } as const)
-  if (!gas.ok) return gas
-  const voltage = visit.readings['supply-voltage']?.quantity as Quantity<'voltage'> | undefined
-  const operating = {
-    suctionDew: suction.value,
-    dischargeDew: discharge.value,
-    gas: gas.value,
-    ...(voltage && { voltage }),
-  }
-  const expected = []
-  const judged = []
-  for (const [what, id] of READ_AS) {
-    if (!compressor.value.ratings.some((rating) => rating.what === what)) continue
-    const rated = expectedRating(compressor.value, what, operating)
-    if (!rated.ok) return rated
-    expected.push(rated.value)
-    const reading = visit.readings[id]?.quantity
-    if (!reading) continue
-    const judgement = judgeRating(rated.value, { what, si: reading.si, u: reading.u ?? 0 })
-    if (!judgement.ok) return judgement
-    judged.push(judgement.value)
-  }
-  return ok({ expected, judged, gasAssumed: !returnGas })
-}
-
-function dewAt(id: ReadingId, visit: Visit, refrigerant: Refrigerant): Result<Quantity<'temperature'>, Problem> {
-  const { label } = readingKind(id)
-  const reading = visit.readings[id]
-  if (!reading) return fail({ kind: 'missing', field: label, value: 'nothing', accepted: 'a reading of it' })
-  const pressure = reading.quantity as Quantity<'gauge pressure' | 'absolute pressure'>
-  const absolute = toAbsolute(pressure, sitePressure(visit, []).quantity, label)
-  if (!absolute.ok) return absolute
-  const { si, u = 0 } = absolute.value
-  const here = saturationAtPressure(refrigerant, pascal(si))
-  if (!here.ok) return here
-  const beside = saturationAtPressure(refrigerant, pascal(si - u))
-  if (!beside.ok) return beside
-  const T = here.value.dew.temperature_K
-  return ok(quantity('temperature', T, T - beside.value.dew.temperature_K))
 }

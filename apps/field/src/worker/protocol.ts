@@ -1,5 +1,5 @@
 import type { Assessment, VisitWeighIn } from '@chargewright/charging'
-import type { Expected, RatingJudgement, SupplyFinding } from '@chargewright/compressor'
+import type { Expected, Rating, RatingJudgement, SupplyFinding } from '@chargewright/compressor'
 import type { BenchRequest } from '@chargewright/cycle'
 import type { Addition, ApplianceUse, BookBalance, Clock, Coverage, LeakVerdict } from '@chargewright/ledger'
 import type { Airflow } from '@chargewright/moist-air'
@@ -9,6 +9,7 @@ import type { RecordOptions } from '@chargewright/report'
 import type { EvacuationFinding, StandingTest } from '@chargewright/tightness'
 import type { EntryProblem, SystemStatement, VisitEvent } from '@chargewright/visit'
 import type { Case, Practised } from '../practice/practised.ts'
+import type { SystemSoFar } from '../session/system-so-far.ts'
 import type { TypedDuct } from '../steps/typed-duct.ts'
 import type { NamedVisit, SystemHistory } from './system-history.ts'
 
@@ -19,10 +20,19 @@ import type { NamedVisit, SystemHistory } from './system-history.ts'
 export interface Tasks {
   readonly assess: (visit: VisitEvents) => Assessed
   readonly draw: (visit: VisitEvents, units: UnitPreference, size: 'phone' | 'desk') => readonly Picture[]
-  /** The service record as the bytes of a PDF. */
-  readonly record: (visit: VisitEvents, options: RecordOptions) => Promise<Uint8Array<ArrayBuffer>>
+  /** The service record as the bytes of a PDF; without its system it says nothing of a leak rate. */
+  readonly record: (
+    visit: VisitEvents,
+    options: RecordOptions,
+    system: SystemSoFar | undefined,
+  ) => Promise<Uint8Array<ArrayBuffer>>
   /** The same as a table or as data. */
-  readonly recordText: (visit: VisitEvents, options: RecordOptions, form: 'csv' | 'json') => string
+  readonly recordText: (
+    visit: VisitEvents,
+    options: RecordOptions,
+    system: SystemSoFar | undefined,
+    form: 'csv' | 'json',
+  ) => string
   /** What the visits to one system came to, the first visit first. */
   readonly history: (visits: readonly NamedVisit[], units: UnitPreference) => SystemHistory
   /** How many of these visits to one system taught something of it, the first one first. */
@@ -40,7 +50,7 @@ export interface Tasks {
   /** What the law asks after the last addition to a system, by both of its methods. */
   readonly leakRate: (visits: readonly VisitEvents[], use: ApplianceUse) => Result<LeakRateAnswer, Problem>
   /** The compressor against its maker’s figures, and the supply against the nameplate. */
-  readonly compressor: (visit: VisitEvents) => CompressorAnswer
+  readonly compressor: (visit: VisitEvents, units: UnitPreference, size: 'phone' | 'desk') => CompressorAnswer
   /** The airflow from what was measured for it, in the air of the visit. */
   readonly airflow: (visit: VisitEvents, way: AirflowWay) => Result<Airflow, Problem>
   /** Designations of all refrigerants that can be computed. */
@@ -90,9 +100,15 @@ export interface CompressorAnswer {
 export interface JudgedCompressor {
   readonly expected: readonly Expected[]
   /** Of power and current, as far as they were read. */
-  readonly judged: readonly RatingJudgement[]
+  readonly judged: readonly JudgedRating[]
   /** The suction line was not read, and its gas taken as rated. */
   readonly gasAssumed: boolean
+  /** The curve of each that was judged, as far as the figures reach. */
+  readonly pictures: readonly Picture[]
+}
+
+export interface JudgedRating extends RatingJudgement {
+  readonly measured: Rating
 }
 
 /** How an airflow was found, as typed. */

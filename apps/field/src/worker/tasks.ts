@@ -9,15 +9,17 @@ import {
   subcoolingChart,
 } from '@chargewright/picture'
 import { refrigerantNames } from '@chargewright/refrigerant'
-import { recordCsv, recordJson, renderPdf, serviceRecord } from '@chargewright/report'
+import { type RecordOptions, recordCsv, recordJson, renderPdf, serviceRecord } from '@chargewright/report'
 import { fold } from '@chargewright/visit'
 import { plateOf, practised } from '../practice/practised.ts'
+import type { SystemSoFar } from '../session/system-so-far.ts'
 import { airflowOf } from './airflow-of.ts'
 import { assessed, taughtBy } from './assessed.ts'
 import { compressorOf } from './compressor-of.ts'
 import { cylindersOf } from './cylinders-of.ts'
 import { leakRateOf } from './leak-rate-of.ts'
-import type { Tasks } from './protocol.ts'
+import type { Tasks, VisitEvents } from './protocol.ts'
+import { recordChecks } from './record-checks.ts'
 import { systemHistory } from './system-history.ts'
 import { tightnessOf } from './tightness-of.ts'
 import { weighInOf } from './weigh-in-of.ts'
@@ -33,18 +35,17 @@ export const TASKS: Tasks = {
     const sheet = { ...(size === 'desk' ? DESK : PHONE), palette: PAGE }
     return DRAWINGS.flatMap((drawing) => drawing(visit, assessment, units, sheet) ?? [])
   },
-  record: async (events, options) => {
-    const { assessment, learntFrom } = assessed(events)
-    return new Uint8Array(await renderPdf(serviceRecord(fold(events), assessment, { ...options, learntFrom })))
+  record: async (events, options, system) => {
+    const pdf = serviceRecord(fold(events), assessed(events).assessment, withChecks(events, options, system))
+    return new Uint8Array(await renderPdf(pdf))
   },
   history: systemHistory,
   learntFrom: (visits) => taughtBy(visits)?.visits ?? 0,
   practicePlate: plateOf,
   practise: practised,
-  recordText: (events, options, form) => {
-    const { assessment, learntFrom } = assessed(events)
+  recordText: (events, options, system, form) => {
     const write = form === 'csv' ? recordCsv : recordJson
-    return write(fold(events), assessment, { ...options, learntFrom })
+    return write(fold(events), assessed(events).assessment, withChecks(events, options, system))
   },
   tightness: tightnessOf,
   airflow: airflowOf,
@@ -53,4 +54,9 @@ export const TASKS: Tasks = {
   cylinders: cylindersOf,
   weighIn: weighInOf,
   refrigerants: refrigerantNames,
+}
+
+/** What a record says beside the visit itself: from how many others the system is known, and what the steps found. */
+function withChecks(events: VisitEvents, options: RecordOptions, system: SystemSoFar | undefined): RecordOptions {
+  return { ...options, learntFrom: assessed(events).learntFrom, checks: recordChecks(events, system) }
 }

@@ -92,6 +92,22 @@ export const APP_STEPS = {
   'how long after the beginning, because the clock of this device was set back: 5 min, 24 h':
     'cuánto después del inicio, porque el reloj de este dispositivo se atrasó: 5 min, 24 h',
   'How long after the beginning': 'Cuánto después del inicio',
+  'Compressor mass flow against its maker’s figures': 'Flujo másico del compresor frente a los datos de su fabricante',
+  'Compressor power against its maker’s figures': 'Potencia del compresor frente a los datos de su fabricante',
+  'Compressor current against its maker’s figures': 'Corriente del compresor frente a los datos de su fabricante',
+  'Compressor capacity against its maker’s figures': 'Capacidad del compresor frente a los datos de su fabricante',
+  suction: 'succión',
+  'no law applies': 'no se aplica ninguna ley',
+  'over the threshold': 'por encima del umbral',
+  'not over the threshold': 'no por encima del umbral',
+  'not judged': 'no juzgado',
+  'Leak rate': 'Tasa de fuga',
+  'The limit is that of the source': 'El límite es el de la fuente',
+  'nothing to judge': 'nada que juzgar',
+  '{0}: by {1}': '{0}: hasta el {1}',
+  '{0}: waits for {1}': '{0}: espera a {1}',
+  'After the addition of {0} no leak-repair law on file applies to this charge and refrigerant':
+    'Tras la adición del {0} ninguna ley de reparación de fugas registrada se aplica a esta carga y este refrigerante',
   'for example 12 min or 24 h': 'por ejemplo 12 min o 24 h',
   'empty: now, by the clock of this device': 'vacío: ahora, según el reloj de este dispositivo',
   'From the moment the valve was shut: time and pressure on each line, set apart by a comma, a semicolon or a tab. A first line may name the unit.':

@@ -1,0 +1,96 @@
+import { sitePressure } from '@chargewright/charging'
+import {
+  type Compressor,
+  expectedRating,
+  judgeRating,
+  type Operating,
+  type RatedQuantity,
+  readCoefficients,
+} from '@chargewright/compressor'
+import { measuredGas } from '@chargewright/cycle'
+import {
+  fail,
+  ok,
+  type Problem,
+  pascal,
+  type Quantity,
+  quantity,
+  type Result,
+  toAbsolute,
+} from '@chargewright/quantity'
+import { findRefrigerant, type Refrigerant, saturationAtPressure } from '@chargewright/refrigerant'
+import { type ReadingId, readingKind, type Visit } from '@chargewright/visit'
+import type { JudgedCompressor } from './protocol.ts'
+
+/** A compressor by its maker's figures, how it runs, and what its readings say. */
+export interface CompressorAsFound extends Omit<JudgedCompressor, 'pictures'> {
+  readonly compressor: Compressor
+  readonly operating: Operating
+}
+
+/** What a rated quantity is read as. */
+export const READ_AS = [
+  ['power', 'compressor-power'],
+  ['current', 'compressor-current'],
+] as const satisfies readonly (readonly [RatedQuantity, ReadingId])[]
+
+/** Power and current of a visit against the maker's figures, at the dew temperatures of both ports and the voltage read. */
+export function compressorAsFound(figures: string, visit: Visit): Result<CompressorAsFound, Problem> {
+  const compressor = readCoefficients(figures)
+  if (!compressor.ok) return compressor
+  const operating = operatingAsRead(compressor.value, visit)
+  if (!operating.ok) return operating
+  const expected = []
+  const judged = []
+  for (const [what, id] of READ_AS) {
+    if (!compressor.value.ratings.some((rating) => rating.what === what)) continue
+    const rated = expectedRating(compressor.value, what, operating.value)
+    if (!rated.ok) return rated
+    expected.push(rated.value)
+    const reading = visit.readings[id]?.quantity
+    if (!reading) continue
+    const measured = { what, si: reading.si, u: reading.u ?? 0 }
+    const judgement = judgeRating(rated.value, measured)
+    if (!judgement.ok) return judgement
+    judged.push({ measured, ...judgement.value })
+  }
+  const gasAssumed = operating.value.gas.kind === 'as-rated'
+  return ok({ compressor: compressor.value, operating: operating.value, expected, judged, gasAssumed })
+}
+
+function operatingAsRead(compressor: Compressor, visit: Visit): Result<Operating, Problem> {
+  const refrigerant = findRefrigerant(visit.system.facts.refrigerant ?? '')
+  if (!refrigerant.ok) return refrigerant
+  const suction = dewAt('suction-pressure', visit, refrigerant.value)
+  if (!suction.ok) return suction
+  const discharge = dewAt('liquid-pressure', visit, refrigerant.value)
+  if (!discharge.ok) return discharge
+  const returnGas = visit.readings['suction-temperature']?.quantity
+  const gas = returnGas
+    ? measuredGas(compressor, suction.value.si, discharge.value.si, returnGas.si, refrigerant.value)
+    : ok({ kind: 'as-rated' } as const)
+  if (!gas.ok) return gas
+  const voltage = visit.readings['supply-voltage']?.quantity as Quantity<'voltage'> | undefined
+  return ok({
+    suctionDew: suction.value,
+    dischargeDew: discharge.value,
+    gas: gas.value,
+    ...(voltage && { voltage }),
+  })
+}
+
+function dewAt(id: ReadingId, visit: Visit, refrigerant: Refrigerant): Result<Quantity<'temperature'>, Problem> {
+  const { label } = readingKind(id)
+  const reading = visit.readings[id]
+  if (!reading) return fail({ kind: 'missing', field: label, value: 'nothing', accepted: 'a reading of it' })
+  const pressure = reading.quantity as Quantity<'gauge pressure' | 'absolute pressure'>
+  const absolute = toAbsolute(pressure, sitePressure(visit, []).quantity, label)
+  if (!absolute.ok) return absolute
+  const { si, u = 0 } = absolute.value
+  const here = saturationAtPressure(refrigerant, pascal(si))
+  if (!here.ok) return here
+  const beside = saturationAtPressure(refrigerant, pascal(si - u))
+  if (!beside.ok) return beside
+  const T = here.value.dew.temperature_K
+  return ok(quantity('temperature', T, T - beside.value.dew.temperature_K))
+}
