@@ -23,7 +23,7 @@ function values(statement: Statement): object {
 
 function quantitiesOf(statement: Statement): readonly Quantity[] {
   return statement.values.flatMap((value) => {
-    if (typeof value !== 'object') return []
+    if (typeof value !== 'object' || 'verbatim' in value) return []
     return 'template' in value ? quantitiesOf(value) : [value]
   })
 }

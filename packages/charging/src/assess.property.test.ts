@@ -112,7 +112,13 @@ const anyFacts = fc
 function numbers(assessment: Assessment): readonly number[] {
   const inStatement = (s: Evidence['statement']): readonly number[] =>
     s.values.flatMap((v) =>
-      typeof v === 'number' ? [v] : typeof v === 'string' ? [] : 'template' in v ? inStatement(v) : [v.si, v.u ?? 0],
+      typeof v === 'number'
+        ? [v]
+        : typeof v === 'string' || 'verbatim' in v
+          ? []
+          : 'template' in v
+            ? inStatement(v)
+            : [v.si, v.u ?? 0],
     )
   const inTree = (e: Evidence): readonly number[] => [...inStatement(e.statement), ...e.from.flatMap(inTree)]
   const { finding, conditions, lookAlikes, cautions } = assessment

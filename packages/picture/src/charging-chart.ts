@@ -1,10 +1,20 @@
 import type { Assessment, Target } from '@chargewright/charging'
-import { format, type Quantity, quantity, render, type UnitPreference } from '@chargewright/quantity'
+import {
+  inEnglish,
+  quantity,
+  say,
+  sourceInWords,
+  type Tell,
+  teller,
+  type UnitPreference,
+  verbatim,
+  type Words,
+} from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import { axisTitle, linearAxis, tickText } from './axis.ts'
 import { draw } from './draw.ts'
 import { fromTarget, pointLabel } from './from-target.ts'
-import { bare, reach, shown, written } from './in-unit.ts'
+import { bare, reach, shown } from './in-unit.ts'
 import { isReady } from './is-ready.ts'
 import { label } from './label.ts'
 import { DESK, type Picture, type PictureTable, type Sheet } from './picture.ts'
@@ -28,7 +38,9 @@ export function chargingChart(
   assessment: Assessment,
   preference: UnitPreference,
   sheet: Sheet = DESK,
+  words: Words = inEnglish,
 ): Picture | undefined {
+  const tell = teller(preference, words)
   const { method, target } = assessment
   const superheat = assessment.measures.superheat?.quantity
   const outdoor = visit.readings['condenser-entering-air']?.quantity
@@ -39,16 +51,17 @@ export function chargingChart(
   const spread: Point = { x: reach(outdoor, preference), y: reach(superheat, preference) }
   const tolerance = shown(target.tolerance.quantity, preference)
   const warmth = [found.x - spread.x, found.x + spread.x, ...SHOWN_OUTDOORS.map((q) => shown(q, preference))]
-  const across = linearAxis(axisTitle('air entering condenser', 'temperature', preference), warmth, 6)
+  const across = linearAxis(axisTitle(tell(say`air entering condenser`), 'temperature', preference), warmth, 6)
   const curves = targetFamily(visit, indoor, across, preference)
   const own = curves[Math.floor(curves.length / 2)]!
   const band = own.points.flatMap(({ y }) => [y - tolerance, y + tolerance])
   const up = linearAxis(
-    axisTitle('superheat', 'temperature difference', preference),
+    axisTitle(tell(say`superheat`), 'temperature difference', preference),
     [0, found.y - spread.y, found.y + spread.y, shown(target.quantity, preference), ...band],
     5,
   )
-  const names = curves.map((curve) => (curve === own ? `${curve.name} ${indoorKind(visit)}` : curve.name))
+  const kind = tell(say`${indoorKind(visit)}`)
+  const names = curves.map((curve) => (curve === own ? `${curve.name} ${kind}` : curve.name))
   const ends = ((own.points.at(-1)?.x ?? across.to) - across.from) / (across.to - across.from)
   const at = plot(sheet, across, up, { text: names[curves.indexOf(own)]!, share: ends })
   const mark = at.place(found)
@@ -58,21 +71,18 @@ export function chargingChart(
   return draw(
     sheet,
     {
-      title: 'Superheat against its target',
-      description: describe(
-        superheat,
-        target,
-        `${format(bare(outdoor), preference)} outdoors and ${format(bare(indoor), preference)} ${indoorKind(visit)} indoors`,
-        preference,
+      title: tell(say`Superheat against its target`),
+      description: tell(
+        say`Superheat ${superheat}; target ${target.quantity}, with a band of ${bare(target.tolerance.quantity)} to either side, at ${bare(outdoor)} outdoors and ${bare(indoor)} ${kind} indoors. Target from: ${verbatim(sourceOf(target, words, tell))}.`,
       ),
-      table: tableOf(curves, names, across.ticks, across.title),
+      table: tableOf(curves, names, across.ticks, across.title, tell),
     },
     at.grid,
     bandOf(at, own.points, tolerance, sheet),
     ...curves.map((curve, i) => curveIn(at, curve, names[i]!, curve === own, sheet)),
-    isReady(assessment) ? fromTarget(apart, superheat, target.quantity, preference, sheet) : '',
+    isReady(assessment) ? fromTarget(apart, superheat, target.quantity, tell, sheet) : '',
     pointMark(mark, region, sheet),
-    pointLabel(apart, written(superheat, preference), sheet),
+    pointLabel(apart, tell(say`${superheat}`), sheet),
   )
 }
 
@@ -97,14 +107,8 @@ function curveIn(at: Plot, { points }: Curve, name: string, own: boolean, sheet:
     : line + label(name, first.x + 0.3 * text, first.y + 0.35 * text, sheet, { fill: palette.soft, onPaper: true })
 }
 
-function describe(superheat: Quantity, target: Target, weather: string, preference: UnitPreference): string {
-  const band = format(target.tolerance.quantity, preference)
-  const source = target.evidence.source ?? render(target.evidence.statement, preference)
-  return (
-    `Superheat ${written(superheat, preference)}; target ${written(target.quantity, preference)}, with a band of ` +
-    `${band} to either side, at ${weather}. Target from: ${source}.`
-  )
-}
+const sourceOf = ({ evidence: { source, statement } }: Target, words: Words, tell: Tell): string =>
+  source === undefined ? tell(statement) : sourceInWords(source, words)
 
 /** The target at every tick of the outdoor axis, a column for each curve. */
 function tableOf(
@@ -112,10 +116,12 @@ function tableOf(
   names: readonly string[],
   ticks: readonly number[],
   outdoors: string,
+  tell: Tell,
 ): PictureTable {
-  const cell = ({ points }: Curve, tick: number) => points.find(({ x }) => x === tick)?.y.toFixed(1) ?? 'no valid test'
+  const cell = ({ points }: Curve, tick: number) =>
+    points.find(({ x }) => x === tick)?.y.toFixed(1) ?? tell(say`no valid test`)
   return {
-    head: [outdoors, ...names.map((name) => `target at ${name}`)],
+    head: [outdoors, ...names.map((name) => tell(say`target at ${verbatim(name)}`))],
     rows: ticks.map((tick) => [tickText(tick), ...curves.map((curve) => cell(curve, tick))]),
   }
 }

@@ -6,10 +6,23 @@ import {
   type RatedQuantity,
   type Rating,
 } from '@chargewright/compressor'
-import { type Dimension, format, type Quantity, quantity, type UnitPreference } from '@chargewright/quantity'
+import {
+  type Dimension,
+  inEnglish,
+  type Quantity,
+  quantity,
+  type Statement,
+  say,
+  sourceInWords,
+  type Tell,
+  teller,
+  type UnitPreference,
+  verbatim,
+  type Words,
+} from '@chargewright/quantity'
 import { axisTitle, linearAxis, tickText } from './axis.ts'
 import { draw } from './draw.ts'
-import { bare, reach, shown, written } from './in-unit.ts'
+import { bare, reach, shown } from './in-unit.ts'
 import { label } from './label.ts'
 import { DESK, type Picture, type Sheet } from './picture.ts'
 import { lineIn, type Plot, plot, reachAt } from './plot.ts'
@@ -23,12 +36,18 @@ const DIMENSIONS: Readonly<Record<RatedQuantity, Dimension>> = {
   current: 'current',
   capacity: 'cooling capacity',
 }
+const AXES: Readonly<Record<RatedQuantity, Statement>> = {
+  'mass flow': say`mass flow`,
+  power: say`power`,
+  current: say`current`,
+  capacity: say`capacity`,
+}
 
-const TITLES: Readonly<Record<RatedQuantity, string>> = {
-  'mass flow': 'Compressor mass flow against its maker’s figures',
-  power: 'Compressor power against its maker’s figures',
-  current: 'Compressor current against its maker’s figures',
-  capacity: 'Compressor capacity against its maker’s figures',
+const TITLES: Readonly<Record<RatedQuantity, Statement>> = {
+  'mass flow': say`Compressor mass flow against its maker’s figures`,
+  power: say`Compressor power against its maker’s figures`,
+  current: say`Compressor current against its maker’s figures`,
+  capacity: say`Compressor capacity against its maker’s figures`,
 }
 
 /** The other suction dew temperatures that are drawn, away from this one. */
@@ -54,8 +73,10 @@ export function compressorCurve(
   measured: Rating,
   preference: UnitPreference,
   sheet: Sheet = DESK,
+  words: Words = inEnglish,
 ): Picture | undefined {
   const { what } = measured
+  const tell = teller(preference, words)
   const value = (si: number, u?: number) => quantity(DIMENSIONS[what], si, u)
   const expected = expectedRating(compressor, what, operating)
   if (!expected.ok) return undefined
@@ -81,12 +102,12 @@ export function compressorCurve(
   const all = [own, ...others].flatMap(({ points }) => points)
   const name = ({ suctionDew }: Curve) => `${tickText(Math.round(shown(suctionDew, preference)))}°`
   const across = linearAxis(
-    axisTitle('condensing, dew', 'temperature', preference),
+    axisTitle(tell(say`condensing, dew`), 'temperature', preference),
     all.map(({ x }) => x),
     6,
   )
   const up = linearAxis(
-    axisTitle(what, DIMENSIONS[what], preference),
+    axisTitle(tell(AXES[what]), DIMENSIONS[what], preference),
     [
       ...all.map(({ y }) => y),
       ...own.points.flatMap(({ y }) => [y * (1 - RATING_TOLERANCE), y * (1 + RATING_TOLERANCE)]),
@@ -95,23 +116,27 @@ export function compressorCurve(
     ],
     5,
   )
-  const ownName = `${name(own)} suction`
+  const suctionName = (curve: Curve) => tell(say`${verbatim(name(curve))} suction`)
+  const ownName = suctionName(own)
   const ends = ((own.points.at(-1)?.x ?? across.to) - across.from) / (across.to - across.from)
   const at = plot(sheet, across, up, { text: ownName, share: ends })
   const mark = at.place(point)
   const region = reachAt(at, point, spread)
   const { rating, evidence } = expected.value
+  const source = evidence.source === undefined ? tell(say`the maker`) : sourceInWords(evidence.source, words)
   return draw(
     sheet,
     {
-      title: TITLES[what],
-      description:
-        `Measured ${written(found, preference)}, expected ${written(value(rating.si, rating.u), preference)} at ` +
-        `${format(bare(operating.suctionDew), preference)} suction and ${format(bare(dew), preference)} condensing dew ` +
-        `temperature. The band is ${100 * RATING_TOLERANCE} % to either side. From: ${evidence.source ?? 'the maker'}.`,
+      title: tell(TITLES[what]),
+      description: tell(
+        say`Measured ${found}, expected ${value(rating.si, rating.u)} at ${bare(operating.suctionDew)} suction and ${bare(dew)} condensing dew temperature. The band is ${100 * RATING_TOLERANCE} % to either side. From: ${verbatim(source)}.`,
+      ),
       table: {
-        head: [across.title, ...[own, ...others].map((curve) => `${name(curve)} suction`)],
-        rows: across.ticks.map((tick) => [tickText(tick), ...[own, ...others].map((curve) => valueAt(curve, tick))]),
+        head: [across.title, ...[own, ...others].map(suctionName)],
+        rows: across.ticks.map((tick) => [
+          tickText(tick),
+          ...[own, ...others].map((curve) => valueAt(curve, tick, tell)),
+        ]),
       },
     },
     at.grid,
@@ -119,7 +144,7 @@ export function compressorCurve(
     ...others.map((curve) => curveIn(at, curve, name(curve), clearOf(at, curve, own, sheet), sheet)),
     ownCurve(at, own, ownName, sheet),
     pointMark(mark, region, sheet),
-    pointName(written(found, preference), mark, region.x, measured.si < rating.si, sheet),
+    pointName(tell(say`${found}`), mark, region.x, measured.si < rating.si, sheet),
   )
 }
 
@@ -161,10 +186,10 @@ function pointName(words: string, { x, y }: Point, clear: number, isBelow: boole
 }
 
 /** On the straight line between the two nodes around a tick. */
-function valueAt({ points }: Curve, tick: number): string {
+function valueAt({ points }: Curve, tick: number, tell: Tell): string {
   const i = points.findIndex(({ x }) => x >= tick)
   const [before, after] = [points[i - 1], points[i]]
-  if (!before || !after) return 'outside the figures'
+  if (!before || !after) return tell(say`outside the figures`)
   const share = (tick - before.x) / (after.x - before.x)
   return Number((before.y + share * (after.y - before.y)).toPrecision(4)).toString()
 }

@@ -1,5 +1,5 @@
 import { type Assessment, FINDINGS } from '@chargewright/charging'
-import type { UnitPreference } from '@chargewright/quantity'
+import { inEnglish, say, type Tell, teller, type UnitPreference, verbatim, type Words } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import { axisTitle, linearAxis } from './axis.ts'
 import { draw } from './draw.ts'
@@ -25,14 +25,16 @@ export function convergenceChart(
   assessment: Assessment,
   preference: UnitPreference,
   sheet: Sheet = DESK,
+  words: Words = inEnglish,
 ): Picture | undefined {
   if (visit.moves.length === 0) return undefined
   const steps = stepsLeft(visit, assessment)
   if (!steps.some(({ aim }) => aim)) return undefined
+  const tell = teller(preference, words)
   const inUnits = (si: number) => shown(massOf(si), preference)
-  const across = linearAxis('weighed steps', [0, steps.length - 1], 4)
+  const across = linearAxis(tell(say`weighed steps`), [0, steps.length - 1], 4)
   const up = linearAxis(
-    axisTitle('refrigerant in', 'mass', preference),
+    axisTitle(tell(say`refrigerant in`), 'mass', preference),
     [0, ...steps.flatMap(({ net, aim }) => [net.si, ...(aim ? [aim.low, aim.high] : [])]).map(inUnits)],
     5,
   )
@@ -47,16 +49,18 @@ export function convergenceChart(
   return draw(
     sheet,
     {
-      title: 'Closing on the charge',
-      description: describe(steps, preference),
-      table: tableOf(steps, preference),
+      title: tell(say`Closing on the charge`),
+      description: describe(steps, preference, tell),
+      table: tableOf(steps, preference, tell),
     },
     at.grid,
     ...steps.map(({ aim }, i) => (aim ? stretch(where(i, aim.low), where(i, aim.high), sheet) : '')),
     lineIn(at, net, palette.ink, STROKE.heavy * text),
     ...steps.map((step, i) => dot(where(i, step.net.si), sheet)),
     ...steps.map((step, i) =>
-      steps.length <= MOST_LABELS || i === steps.length - 1 ? stepName(at, where, step, i, preference, sheet) : '',
+      steps.length <= MOST_LABELS || i === steps.length - 1
+        ? stepName(at, where, step, i, preference, tell, sheet)
+        : '',
     ),
   )
 }
@@ -101,38 +105,39 @@ function stepName(
   { aim, net, finding }: StepLeft,
   i: number,
   preference: UnitPreference,
+  tell: Tell,
   sheet: Sheet,
 ): string {
   const { text } = sheet
   const top = where(i, aim?.high ?? net.si)
-  const words = aim ? aimInWords(aim, preference) : FINDINGS[finding]
+  const words = aim ? aimInWords(aim, preference, tell) : tell(say`${FINDINGS[finding]}`)
   const up = top.y - at.box.top > 1.6 * text ? -0.6 * text : 1.4 * text
   const [x, anchor] = i === 0 ? ([top.x - 0.5 * text, 'start'] as const) : ([top.x, 'middle'] as const)
   return label(words, x, top.y + up, sheet, { anchor, weight: 'bold', onPaper: true })
 }
 
-function aimInWords({ low, high }: NonNullable<StepLeft['aim']>, preference: UnitPreference): string {
-  const [from, to] = [low, high].map((si) => written(massOf(si), preference))
-  return `${from?.split(' ')[0]} to ${to}`
+function aimInWords({ low, high }: NonNullable<StepLeft['aim']>, preference: UnitPreference, tell: Tell): string {
+  const [from = ''] = written(massOf(low), preference).split(' ')
+  return tell(say`${verbatim(from)} to ${massOf(high)}`)
 }
 
-function describe(steps: readonly StepLeft[], preference: UnitPreference): string {
+function describe(steps: readonly StepLeft[], preference: UnitPreference, tell: Tell): string {
   const last = steps.at(-1)!
-  const sized = steps.flatMap(({ aim }) => (aim ? [aimInWords(aim, preference)] : []))
-  return (
-    `Weighed steps: ${steps.length - 1}, ${written(last.net, preference)} net into the system. ` +
-    `Before each step the target lay, in nine of ten cases, at: ${sized.join(', then ')}. Now: ${FINDINGS[last.finding]}.`
+  const sized = steps.flatMap(({ aim }) => (aim ? [aimInWords(aim, preference, tell)] : []))
+  const route = verbatim(sized.join(tell(say`, then `)))
+  return tell(
+    say`Weighed steps: ${steps.length - 1}, ${last.net} net into the system. Before each step the target lay, in nine of ten cases, at: ${route}. Now: ${FINDINGS[last.finding]}.`,
   )
 }
 
-function tableOf(steps: readonly StepLeft[], preference: UnitPreference): PictureTable {
+function tableOf(steps: readonly StepLeft[], preference: UnitPreference, tell: Tell): PictureTable {
   return {
-    head: ['after step', 'net refrigerant in', 'the target then lay at', 'finding'],
+    head: [say`after step`, say`net refrigerant in`, say`the target then lay at`, say`finding`].map(tell),
     rows: steps.map(({ net, aim, finding }, i) => [
-      i === 0 ? 'as found' : String(i),
-      written(bare(net) as typeof net, preference),
-      aim ? aimInWords(aim, preference) : 'not sized',
-      FINDINGS[finding],
+      i === 0 ? tell(say`as found`) : String(i),
+      tell(say`${bare(net)}`),
+      aim ? aimInWords(aim, preference, tell) : tell(say`not sized`),
+      tell(say`${FINDINGS[finding]}`),
     ]),
   }
 }

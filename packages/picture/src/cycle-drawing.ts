@@ -1,4 +1,4 @@
-import { pascal, type UnitPreference } from '@chargewright/quantity'
+import { pascal, type Tell } from '@chargewright/quantity'
 import { type Refrigerant, saturationAtPressure } from '@chargewright/refrigerant'
 import { besideLabels, levelLabel } from './cycle-labels.ts'
 import type { CyclePoint, CyclePoints, Level } from './cycle-points.ts'
@@ -13,7 +13,7 @@ export function cycleDrawing(
   cycle: CyclePoints,
   refrigerant: Refrigerant,
   place: Place,
-  preference: UnitPreference,
+  tell: Tell,
   sheet: Sheet,
 ): string {
   const { low, high, points } = cycle
@@ -43,9 +43,9 @@ export function cycleDrawing(
       const ends = [from, to].map((enthalpy) => place({ enthalpy, pressure }))
       return inkLine(ends, sheet, STROKE.line)
     }),
-    ...[lowRun ?? loneLow].map((run) => (run ? levelLabel(run, 'dew', 1.25, place, preference, sheet) : '')),
-    ...[highRun ?? loneHigh].map((run) => (run ? levelLabel(run, 'bubble', -0.6, place, preference, sheet) : '')),
-    ...besideLabels(cycle, lowRun, highRun, place, preference, sheet),
+    ...[lowRun ?? loneLow].map((run) => (run ? levelLabel(run, 'dew', 1.25, place, tell, sheet) : '')),
+    ...[highRun ?? loneHigh].map((run) => (run ? levelLabel(run, 'bubble', -0.6, place, tell, sheet) : '')),
+    ...besideLabels(cycle, lowRun, highRun, place, tell, sheet),
     ...points.map((point) => stationMark(point, place, sheet)),
   ].join('')
 }

@@ -1,33 +1,34 @@
-import { format, quantity, type UnitPreference } from '@chargewright/quantity'
+import { quantity, say, type Tell, verbatim } from '@chargewright/quantity'
 import type { Refrigerant } from '@chargewright/refrigerant'
 import { STATIONS } from '@chargewright/visit'
 import type { CyclePoint, CyclePoints } from './cycle-points.ts'
-import { bare, written } from './in-unit.ts'
+import { bare } from './in-unit.ts'
 import type { PictureTable } from './picture.ts'
 
 /** The plate in a sentence or two, for those who do not see it. */
-export function describeCycle(
-  { name }: Refrigerant,
-  { low, high, points }: CyclePoints,
-  preference: UnitPreference,
-): string {
+export function describeCycle({ name }: Refrigerant, { low, high, points }: CyclePoints, tell: Tell): string {
   const levels = [
-    low && `evaporating at ${format(bare(low.reading), preference)} (dew ${written(low.saturation, preference)})`,
-    high && `condensing at ${format(bare(high.reading), preference)} (bubble ${written(high.saturation, preference)})`,
+    low && say`evaporating at ${bare(low.reading)} (dew ${low.saturation})`,
+    high && say`condensing at ${bare(high.reading)} (bubble ${high.saturation})`,
   ].filter((each) => each !== undefined)
-  const what = levels.length > 0 ? `${name}, ${levels.join(', ')}` : `${name}; no pressure was read`
+  const what = levels.length > 0 ? levels.map(tell).join(', ') : tell(say`no pressure was read`)
   const drawn = points.map(({ station }) => station).join(', ')
-  const stations = drawn === '' ? 'No station could be placed.' : `Stations placed: ${drawn}.`
-  return `${what}. ${stations} The discharge is taken to be at the pressure of the liquid line.`
+  return [
+    say`${verbatim(name)}, ${verbatim(what)}.`,
+    drawn === '' ? say`No station could be placed.` : say`Stations placed: ${drawn}.`,
+    say`The discharge is taken to be at the pressure of the liquid line.`,
+  ]
+    .map(tell)
+    .join(' ')
 }
 
-export function tableOfCycle({ points }: CyclePoints, preference: UnitPreference): PictureTable {
+export function tableOfCycle({ points }: CyclePoints, tell: Tell): PictureTable {
   return {
-    head: ['station', 'temperature', 'pressure', 'enthalpy, kJ/kg'],
+    head: [say`station`, say`temperature`, say`pressure`, say`enthalpy, kJ/kg`].map(tell),
     rows: points.map((point) => [
-      `${point.station} ${stationName(point)}`,
-      written(point.temperature, preference),
-      format(quantity('absolute pressure', point.state.pressure), preference),
+      `${point.station} ${tell(say`${stationName(point)}`)}`,
+      tell(say`${point.temperature}`),
+      tell(say`${quantity('absolute pressure', point.state.pressure)}`),
       (point.state.enthalpy / 1000).toFixed(1),
     ]),
   }

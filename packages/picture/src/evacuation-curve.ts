@@ -1,4 +1,13 @@
-import { type Quantity, quantity, render, type UnitPreference } from '@chargewright/quantity'
+import {
+  inEnglish,
+  type Quantity,
+  quantity,
+  say,
+  type Tell,
+  teller,
+  type UnitPreference,
+  type Words,
+} from '@chargewright/quantity'
 import {
   type EvacuationFinding,
   HOLD_CRITERIA,
@@ -10,7 +19,7 @@ import {
 } from '@chargewright/tightness'
 import { type Axis, axisTitle, linearAxis } from './axis.ts'
 import { draw } from './draw.ts'
-import { shown, written } from './in-unit.ts'
+import { shown } from './in-unit.ts'
 import { label } from './label.ts'
 import { DESK, type Picture, type PictureTable, type Sheet } from './picture.ts'
 import { lineIn, type Plot, plot } from './plot.ts'
@@ -35,22 +44,24 @@ export function evacuationCurve(
   preference: UnitPreference,
   sheet: Sheet = DESK,
   criterion: HoldCriterion = HOLD_CRITERIA.specification,
+  words: Words = inEnglish,
 ): Picture {
   const units = vacuumUnits(preference)
+  const tell = teller(units, words)
   const place = ({ elapsed_s, pressure_Pa }: PressureLog[number]): Point => ({
     x: minutes(elapsed_s),
     y: shown(pascals(pressure_Pa), units),
   })
   const { limit, hold } = criterion
   const last = log.at(-1)!.elapsed_s
-  const across: Axis = linearAxis('minutes after the valve was shut', [0, minutes(Math.max(last, hold.si))], 6)
+  const across: Axis = linearAxis(tell(say`minutes after the valve was shut`), [0, minutes(Math.max(last, hold.si))], 6)
   const up = linearAxis(
-    axisTitle('pressure', 'absolute pressure', units),
+    axisTitle(tell(say`pressure`), 'absolute pressure', units),
     [0, HEADROOM * shown(limit, units), ...log.map((entry) => place(entry).y)],
     5,
   )
   const isAbove = (log.findLast(({ elapsed_s }) => elapsed_s <= hold.si) ?? log[0]!).pressure_Pa > limit.si
-  const limitName = `limit ${written(limit, units)}`
+  const limitName = tell(say`limit ${limit}`)
   const at = plot(sheet, across, up)
   const { text, palette } = sheet
   const readings = log.map((entry) => at.place(place(entry)))
@@ -58,18 +69,18 @@ export function evacuationCurve(
   return draw(
     sheet,
     {
-      title: 'Vacuum after the valve was shut',
+      title: tell(say`Vacuum after the valve was shut`),
       description: [finding.sentence, ...finding.reasons.map(({ statement }) => statement)]
-        .map((statement) => `${render(statement, units)}.`)
+        .map((statement) => `${tell(statement)}.`)
         .join(' '),
-      table: tableOf(log, finding, units),
+      table: tableOf(log, finding, tell),
     },
     at.grid,
     limitLine(at, { x: minutes(hold.si), y: shown(limit, units) }, limitName, isAbove, sheet),
     curve ? lineIn(at, curve, palette.ink, STROKE.heavy * text) : lineIn(at, readings, palette.ink, STROKE.line * text),
-    finding.fit ? leakLine(at, finding.fit, log, place, sheet) : '',
+    finding.fit ? leakLine(at, finding.fit, log, place, tell, sheet) : '',
     ...(log.length > MOST_RINGS ? [] : readings.map(({ x, y }) => ring(x, y, sheet))),
-    curve && finding.fit ? curveName(at, curve, finding.fit, sheet) : '',
+    curve && finding.fit ? curveName(at, curve, finding.fit, tell, sheet) : '',
   )
 }
 
@@ -110,6 +121,7 @@ function leakLine(
   { best, leak }: RiseFit,
   log: PressureLog,
   place: (entry: PressureLog[number]) => Point,
+  tell: Tell,
   sheet: Sheet,
 ): string {
   if (best.kind !== 'leak-and-moisture') return ''
@@ -124,22 +136,22 @@ function leakLine(
   const start = at.place(place({ elapsed_s: first.elapsed_s, pressure_Pa: best.start_Pa }))
   return (
     lineIn(at, [start, end], palette.soft, STROKE.thin * text) +
-    label('leak alone', end.x, end.y - 0.6 * text, sheet, { fill: palette.soft, anchor: 'end', onPaper: true })
+    label(tell(say`leak alone`), end.x, end.y - 0.6 * text, sheet, { fill: palette.soft, anchor: 'end', onPaper: true })
   )
 }
 
 const CURVES = {
-  steady: 'holds',
-  leak: 'leak: a straight rise',
-  moisture: 'moisture: levels off',
-  'leak-and-moisture': 'leak and moisture',
+  steady: say`holds`,
+  leak: say`leak: a straight rise`,
+  moisture: say`moisture: levels off`,
+  'leak-and-moisture': say`leak and moisture`,
 } as const
 
 /** Below the middle of the curve and to its right: it rises, so there is room. */
-function curveName({ box }: Plot, curve: readonly Point[], { best }: RiseFit, sheet: Sheet): string {
+function curveName({ box }: Plot, curve: readonly Point[], { best }: RiseFit, tell: Tell, sheet: Sheet): string {
   const { x, y } = curve[Math.round(0.45 * curve.length)]!
   const below = Math.min(y + 1.4 * sheet.text, box.bottom - 0.4 * sheet.text)
-  return label(CURVES[best.kind], x + 0.6 * sheet.text, below, sheet, { weight: 'bold', onPaper: true })
+  return label(tell(CURVES[best.kind]), x + 0.6 * sheet.text, below, sheet, { weight: 'bold', onPaper: true })
 }
 
 const ring = (x: number, y: number, { text, palette }: Sheet): string =>
@@ -152,13 +164,13 @@ const ring = (x: number, y: number, { text, palette }: Sheet): string =>
     'stroke-width': STROKE.line * text,
   })
 
-function tableOf(log: PressureLog, { fit }: EvacuationFinding, units: UnitPreference): PictureTable {
+function tableOf(log: PressureLog, { fit }: EvacuationFinding, tell: Tell): PictureTable {
   return {
-    head: ['minutes', 'pressure', ...(fit ? ['fitted'] : [])],
+    head: [say`minutes`, say`pressure`, ...(fit ? [say`fitted`] : [])].map(tell),
     rows: log.map(({ elapsed_s, pressure_Pa }) => [
       minutes(elapsed_s).toFixed(1),
-      written(pascals(pressure_Pa), units),
-      ...(fit ? [written(pascals(pressureAt(fit.best, elapsed_s)), units)] : []),
+      tell(say`${pascals(pressure_Pa)}`),
+      ...(fit ? [tell(say`${pascals(pressureAt(fit.best, elapsed_s))}`)] : []),
     ]),
   }
 }

@@ -1,4 +1,4 @@
-import { format, type Quantity, quantity, type UnitPreference } from '@chargewright/quantity'
+import { type Quantity, quantity, say, type Tell } from '@chargewright/quantity'
 import { type LabelStyle, label } from './label.ts'
 import type { Sheet } from './picture.ts'
 import { element, type Point } from './svg.ts'
@@ -16,13 +16,7 @@ interface Apart {
 }
 
 /** What is still to go, as a dotted line from the point to its target with the distance; nothing where they touch. */
-export function fromTarget(
-  apart: Apart,
-  value: Quantity,
-  target: Quantity,
-  preference: UnitPreference,
-  sheet: Sheet,
-): string {
+export function fromTarget(apart: Apart, value: Quantity, target: Quantity, tell: Tell, sheet: Sheet): string {
   const { mark, goal } = apart
   const { text, palette } = sheet
   const length = Math.abs(mark.y - goal.y)
@@ -37,8 +31,8 @@ export function fromTarget(
     'stroke-dasharray': `${0.22 * text} ${0.26 * text}`,
   })
   if (length < 2.6 * text) return line
-  const distance = format(quantity('temperature difference', Math.abs(value.si - target.si)), preference)
-  const words = `${distance} ${value.si > target.si ? 'above' : 'below'} target`
+  const distance = quantity('temperature difference', Math.abs(value.si - target.si))
+  const words = tell(value.si > target.si ? say`${distance} above target` : say`${distance} below target`)
   return line + beside({ ...apart, clear: 0.4 * text }, words, (mark.y + goal.y) / 2, sheet, { fill: palette.care })
 }
 

@@ -1,5 +1,16 @@
 import type { Assessment } from '@chargewright/charging'
-import { fromSi, preferredUnit, quantity, toSi, type UnitPreference } from '@chargewright/quantity'
+import {
+  fromSi,
+  inEnglish,
+  preferredUnit,
+  quantity,
+  say,
+  teller,
+  toSi,
+  type UnitPreference,
+  verbatim,
+  type Words,
+} from '@chargewright/quantity'
 import { findRefrigerant, type Refrigerant } from '@chargewright/refrigerant'
 import type { Visit } from '@chargewright/visit'
 import { axisTitle, exactAxis, logAxis, tickText } from './axis.ts'
@@ -30,16 +41,23 @@ export function pressureEnthalpyPlate(
   cycle: CyclePoints,
   preference: UnitPreference,
   sheet: Sheet = DESK,
+  words: Words = inEnglish,
 ): Picture | undefined {
+  const tell = teller(preference, words)
   const window = plateWindow(refrigerant, cycle)
   if (!window) return undefined
   const pressure = (si: number) => shown(quantity('absolute pressure', si), preference)
   const inUnits = ({ enthalpy, pressure: p }: PlateState): Point => ({ x: enthalpy / 1000, y: pressure(p) })
 
   const [from, to] = enthalpySpan(refrigerant, window, cycle)
-  const across = exactAxis('enthalpy, kJ/kg', from / 1000, to / 1000, Math.floor(sheet.width / (6 * sheet.text)))
+  const across = exactAxis(
+    tell(say`enthalpy, kJ/kg`),
+    from / 1000,
+    to / 1000,
+    Math.floor(sheet.width / (6 * sheet.text)),
+  )
   const up = logAxis(
-    axisTitle('pressure', 'absolute pressure', preference),
+    axisTitle(tell(say`pressure`), 'absolute pressure', preference),
     pressure(window.bottom_Pa),
     pressure(window.top_Pa),
   )
@@ -50,15 +68,15 @@ export function pressureEnthalpyPlate(
   return draw(
     sheet,
     {
-      title: `Pressure and enthalpy of ${refrigerant.name}, with this cycle`,
-      description: describeCycle(refrigerant, cycle, preference),
-      table: tableOfCycle(cycle, preference),
+      title: tell(say`Pressure and enthalpy of ${verbatim(refrigerant.name)}, with this cycle`),
+      description: describeCycle(refrigerant, cycle, tell),
+      table: tableOfCycle(cycle, tell),
     },
     at.grid,
     isothermsIn(at, isotherms(refrigerant, window, preference), place, sheet),
     lineIn(at, bubble.map(place), palette.ink, STROKE.line * text),
     lineIn(at, dew.map(place), palette.ink, STROKE.line * text),
-    cycleDrawing(cycle, refrigerant, place, preference, sheet),
+    cycleDrawing(cycle, refrigerant, place, tell, sheet),
   )
 }
 
@@ -68,10 +86,12 @@ export function plateOfVisit(
   assessment: Assessment,
   preference: UnitPreference,
   sheet: Sheet = DESK,
+  words: Words = inEnglish,
 ): Picture | undefined {
   const refrigerant = findRefrigerant(visit.system.facts.refrigerant ?? '')
   if (!refrigerant.ok) return undefined
-  return pressureEnthalpyPlate(refrigerant.value, cyclePoints(visit, assessment, refrigerant.value), preference, sheet)
+  const cycle = cyclePoints(visit, assessment, refrigerant.value)
+  return pressureEnthalpyPlate(refrigerant.value, cycle, preference, sheet, words)
 }
 
 interface Isotherm {

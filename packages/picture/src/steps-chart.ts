@@ -1,9 +1,17 @@
 import type { Assessment } from '@chargewright/charging'
-import { quantity, type UnitPreference } from '@chargewright/quantity'
+import {
+  inEnglish,
+  quantity,
+  say,
+  type Tell,
+  teller,
+  type UnitPreference,
+  verbatim,
+  type Words,
+} from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import { type ChargeStep, chargeSteps, watchedBy } from './charge-steps.ts'
 import { draw } from './draw.ts'
-import { written } from './in-unit.ts'
 import { label } from './label.ts'
 import { DESK, type Picture, type PictureTable, type Sheet } from './picture.ts'
 import { lineIn, type Plot, plot, reachAt } from './plot.ts'
@@ -26,20 +34,22 @@ export function stepsChart(
   assessment: Assessment,
   preference: UnitPreference,
   sheet: Sheet = DESK,
+  words: Words = inEnglish,
 ): Picture | undefined {
   if (visit.moves.length === 0) return undefined
+  const tell = teller(preference, words)
   const steps = chargeSteps(visit, assessment)
   const watched = steps.some(({ measure }) => measure) ? watchedBy(assessment) : undefined
-  const drawn = stepsPlotted(steps, watched, assessment, preference)
+  const drawn = stepsPlotted(steps, watched, assessment, preference, tell)
   const { points, aim, across, up } = drawn
   const at = plot(sheet, across, up, { text: aim?.name ?? '', share: 1 })
   const { text, palette } = sheet
   return draw(
     sheet,
     {
-      title: 'Weighed steps',
-      description: describe(steps, drawn, preference),
-      table: tableOf(steps, watched, preference),
+      title: tell(say`Weighed steps`),
+      description: describe(steps, drawn, tell),
+      table: tableOf(steps, watched, tell),
     },
     aim ? bandOf(at, aim, sheet) : '',
     at.grid,
@@ -96,23 +106,29 @@ function stepLabel(
   return label(name, rises ? x + 0.8 * sheet.text : x, y + down, sheet, { anchor, onPaper: true })
 }
 
-function describe(steps: readonly ChargeStep[], { points, aim }: StepsPlotted, preference: UnitPreference): string {
+function describe(steps: readonly ChargeStep[], { points, aim }: StepsPlotted, tell: Tell): string {
   const total = steps.at(-1)?.net ?? quantity('mass', 0)
-  const route = points.length > 0 ? ` In order: ${points.map(({ name }) => name).join(', then ')}.` : ''
-  return `Steps weighed: ${steps.length - 1}; ${written(total, preference)} net into the system.${route}${aim ? ` Aimed at: ${aim.name}.` : ''}`
+  const route = verbatim(points.map(({ name }) => name).join(tell(say`, then `)))
+  return [
+    say`Steps weighed: ${steps.length - 1}; ${total} net into the system.`,
+    ...(points.length > 0 ? [say`In order: ${route}.`] : []),
+    ...(aim ? [say`Aimed at: ${verbatim(aim.name)}.`] : []),
+  ]
+    .map(tell)
+    .join(' ')
 }
 
 function tableOf(
   steps: readonly ChargeStep[],
   watched: 'superheat' | 'subcooling' | undefined,
-  preference: UnitPreference,
+  tell: Tell,
 ): PictureTable {
   return {
-    head: ['step', 'net refrigerant in', ...(watched ? [watched] : [])],
+    head: [say`step`, say`net refrigerant in`, ...(watched ? [say`${watched}`] : [])].map(tell),
     rows: steps.map(({ net, measure }, i) => [
-      i === 0 ? 'as found' : String(i),
-      written(net, preference),
-      ...(watched ? [measure ? written(measure, preference) : 'not read'] : []),
+      i === 0 ? tell(say`as found`) : String(i),
+      tell(say`${net}`),
+      ...(watched ? [tell(measure ? say`${measure}` : say`not read`)] : []),
     ]),
   }
 }

@@ -1,8 +1,8 @@
 import type { Assessment, Target } from '@chargewright/charging'
-import { format, type UnitPreference } from '@chargewright/quantity'
+import { say, type Tell, type UnitPreference } from '@chargewright/quantity'
 import { type Axis, axisTitle, linearAxis } from './axis.ts'
 import type { ChargeStep } from './charge-steps.ts'
-import { bare, reach, shown, written } from './in-unit.ts'
+import { bare, reach, shown } from './in-unit.ts'
 import type { Point } from './svg.ts'
 
 export interface StepPoint {
@@ -32,13 +32,16 @@ export const stepsPlotted = (
   watched: 'superheat' | 'subcooling' | undefined,
   assessment: Assessment,
   preference: UnitPreference,
-): StepsPlotted => (watched ? byMeasure(steps, watched, assessment, preference) : byMass(steps, assessment, preference))
+  tell: Tell,
+): StepsPlotted =>
+  watched ? byMeasure(steps, watched, assessment, preference, tell) : byMass(steps, assessment, preference, tell)
 
 function byMeasure(
   steps: readonly ChargeStep[],
   watched: 'superheat' | 'subcooling',
   { target }: Assessment,
   preference: UnitPreference,
+  tell: Tell,
 ): StepsPlotted {
   const points = steps.flatMap(({ net, measure }) =>
     measure
@@ -46,22 +49,22 @@ function byMeasure(
           {
             at: { x: shown(net, preference), y: shown(measure, preference) },
             spread: { x: reach(net, preference), y: reach(measure, preference) },
-            name: written(measure, preference),
+            name: tell(say`${measure}`),
           },
         ]
       : [],
   )
-  const aim = target && aimOf(target, preference)
+  const aim = target && aimOf(target, preference, tell)
   return {
     points,
     ...(aim ? { aim } : {}),
     across: linearAxis(
-      axisTitle('refrigerant in', 'mass', preference),
+      axisTitle(tell(say`refrigerant in`), 'mass', preference),
       [0, ...steps.map(({ net }) => shown(net, preference))],
       5,
     ),
     up: linearAxis(
-      axisTitle(watched, 'temperature difference', preference),
+      axisTitle(tell(say`${watched}`), 'temperature difference', preference),
       [
         0,
         ...points.flatMap(({ at, spread }) => [at.y - spread.y, at.y + spread.y]),
@@ -72,28 +75,33 @@ function byMeasure(
   }
 }
 
-function byMass(steps: readonly ChargeStep[], { target }: Assessment, preference: UnitPreference): StepsPlotted {
+function byMass(
+  steps: readonly ChargeStep[],
+  { target }: Assessment,
+  preference: UnitPreference,
+  tell: Tell,
+): StepsPlotted {
   const points = steps.map(({ net }, i) => ({
     at: { x: i, y: shown(net, preference) },
     spread: { x: 0, y: reach(net, preference) },
-    name: written(net, preference),
+    name: tell(say`${net}`),
   }))
-  const aim = target?.quantity.dimension === 'mass' ? aimOf(target, preference) : undefined
-  const across = linearAxis('weighed steps', [0, steps.length - 1], 4)
+  const aim = target?.quantity.dimension === 'mass' ? aimOf(target, preference, tell) : undefined
+  const across = linearAxis(tell(say`weighed steps`), [0, steps.length - 1], 4)
   return {
     points,
     ...(aim ? { aim } : {}),
     across: { ...across, ticks: across.ticks.filter(Number.isInteger) },
     up: linearAxis(
-      axisTitle('refrigerant in', 'mass', preference),
+      axisTitle(tell(say`refrigerant in`), 'mass', preference),
       [0, ...points.map(({ at }) => at.y), ...(aim ? [aim.value + aim.tolerance] : [])],
       5,
     ),
   }
 }
 
-const aimOf = ({ quantity, tolerance }: Target, preference: UnitPreference): Aim => ({
+const aimOf = ({ quantity, tolerance }: Target, preference: UnitPreference, tell: Tell): Aim => ({
   value: shown(quantity, preference),
   tolerance: shown(tolerance.quantity, preference),
-  name: `target ${format(bare(quantity), preference)}`,
+  name: tell(say`target ${bare(quantity)}`),
 })

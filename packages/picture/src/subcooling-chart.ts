@@ -1,10 +1,18 @@
 import { type Assessment, LIMITS } from '@chargewright/charging'
-import { format, type Quantity, render, type UnitPreference } from '@chargewright/quantity'
+import {
+  inEnglish,
+  type Quantity,
+  say,
+  type Tell,
+  teller,
+  type UnitPreference,
+  type Words,
+} from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import { axisTitle, linearAxis } from './axis.ts'
 import { draw } from './draw.ts'
 import { fromTarget, pointLabel } from './from-target.ts'
-import { bare, reach, shown, written } from './in-unit.ts'
+import { bare, reach, shown } from './in-unit.ts'
 import { isReady } from './is-ready.ts'
 import { label } from './label.ts'
 import { DESK, type Picture, type Sheet } from './picture.ts'
@@ -36,7 +44,9 @@ export function subcoolingChart(
   assessment: Assessment,
   preference: UnitPreference,
   sheet: Sheet = DESK,
+  words: Words = inEnglish,
 ): Picture | undefined {
+  const tell = teller(preference, words)
   const sought = soughtBy(visit, assessment)
   if (!sought) return undefined
   const { target, tolerance, valve, subcooling, superheat } = sought
@@ -48,31 +58,37 @@ export function subcoolingChart(
 
   const title = (name: string) => axisTitle(name, 'temperature difference', preference)
   const around = (value: number, by: number) => [value - by, value + by]
-  const across = linearAxis(title('valve superheat'), [0, 1.1 * high, ...around(found.x, spread.x)], 6)
-  const up = linearAxis(title('subcooling'), [0, 1.3 * (aim + band), ...around(found.y, spread.y)], 5)
-  const aimLabel = `target ${format(bare(target), preference)}`
+  const across = linearAxis(title(tell(say`valve superheat`)), [0, 1.1 * high, ...around(found.x, spread.x)], 6)
+  const up = linearAxis(title(tell(say`subcooling`)), [0, 1.3 * (aim + band), ...around(found.y, spread.y)], 5)
+  const aimLabel = tell(say`target ${bare(target)}`)
   const at = plot(sheet, across, up, { text: aimLabel, share: (high - across.from) / (across.to - across.from) })
   const [mark, goal] = [at.place(found), at.place({ x: found.x, y: aim })]
   const region = reachAt(at, found, spread)
   const apart = { mark, goal, clear: region.x, left: at.box.left }
-  const foundLabel = written(subcooling, preference)
+  const foundLabel = tell(say`${subcooling}`)
+  const pointName = superheat ? foundLabel : tell(say`${subcooling}, superheat not read`)
   return draw(
     sheet,
     {
-      title: 'Subcooling against its target',
-      description: describe(sought, assessment, preference),
+      title: tell(say`Subcooling against its target`),
+      description: describe(sought, assessment, tell),
       table: {
-        head: ['', 'found', 'right from', 'right to'],
+        head: ['', tell(say`found`), tell(say`right from`), tell(say`right to`)],
         rows: [
-          ['Subcooling', foundLabel, ...around(aim, band).map((edge) => edge.toFixed(1))],
-          ['Valve superheat', superheat ? written(superheat, preference) : 'not read', low.toFixed(1), high.toFixed(1)],
+          [tell(say`Subcooling`), foundLabel, ...around(aim, band).map((edge) => edge.toFixed(1))],
+          [
+            tell(say`Valve superheat`),
+            tell(superheat ? say`${superheat}` : say`not read`),
+            low.toFixed(1),
+            high.toFixed(1),
+          ],
         ],
       },
     },
     at.grid,
     fieldOf(at, [low, high], around(aim, band), sheet),
     targetLine(at, [low, high], aim, aimLabel, sheet),
-    isReady(assessment) ? fromTarget(apart, subcooling, target, preference, sheet) : '',
+    isReady(assessment) ? fromTarget(apart, subcooling, target, tell, sheet) : '',
     superheat
       ? pointMark(mark, region, sheet)
       : lineIn(
@@ -84,7 +100,7 @@ export function subcoolingChart(
           sheet.palette.ink,
           STROKE.heavy * sheet.text,
         ),
-    pointLabel(apart, superheat ? foundLabel : `${foundLabel}, superheat not read`, sheet),
+    pointLabel(apart, pointName, sheet),
   )
 }
 
@@ -133,14 +149,12 @@ function targetLine(
 
 function describe(
   { target, tolerance, valve, subcooling, superheat }: Sought,
-  assessment: Assessment,
-  preference: UnitPreference,
+  { target: judged }: Assessment,
+  tell: Tell,
 ): string {
-  const source = assessment.target ? render(assessment.target.evidence.statement, preference) : ''
-  const held = superheat ? `valve superheat ${written(superheat, preference)}` : 'valve superheat not read'
-  return (
-    `Subcooling ${written(subcooling, preference)}; target ${format(bare(target), preference)}, with a band of ` +
-    `${format(tolerance, preference)} to either side (${source}); ${held}, right from ` +
-    `${format(bare(valve[0]), preference)} to ${format(bare(valve[1]), preference)}.`
+  const held = superheat ? say`valve superheat ${superheat}` : say`valve superheat not read`
+  const [from, to] = valve
+  return tell(
+    say`Subcooling ${subcooling}; target ${bare(target)}, with a band of ${bare(tolerance)} to either side (${judged?.evidence.statement ?? ''}); ${held}, right from ${bare(from)} to ${bare(to)}.`,
   )
 }

@@ -1,7 +1,15 @@
-import { format, type Quantity, type UnitPreference } from '@chargewright/quantity'
+import {
+  inEnglish,
+  type Quantity,
+  type Statement,
+  say,
+  teller,
+  type UnitPreference,
+  type Words,
+} from '@chargewright/quantity'
 import { axisTitle, linearAxis } from './axis.ts'
 import { draw } from './draw.ts'
-import { bare, reach, shown, written } from './in-unit.ts'
+import { bare, reach, shown } from './in-unit.ts'
 import { label } from './label.ts'
 import { DESK, type Picture, type Sheet } from './picture.ts'
 import { lineIn, plot, reachAt } from './plot.ts'
@@ -24,27 +32,31 @@ const STRIP = 0.55
  * nothing. With the region of each value, and the last one written out.
  *
  * Undefined below two values, which make no trend.
+ *
+ * @param name as it stands in the middle of a sentence
  */
 export function visitTrend(
-  name: string,
+  name: Statement,
   points: readonly TrendPoint[],
   preference: UnitPreference,
   full: Sheet = DESK,
+  words: Words = inEnglish,
 ): Picture | undefined {
   const [first, last] = [points[0], points.at(-1)]
   if (!first || !last || points.length < 2) return undefined
+  const tell = teller(preference, words)
   const sheet = { ...full, height: STRIP * full.height }
   const drawn = points.map(({ visit, value }) => ({
     at: { x: visit, y: shown(value, preference) },
     spread: { x: 0, y: reach(value, preference) },
   }))
-  const across = linearAxis('visits', [first.visit, last.visit], 6)
+  const across = linearAxis(tell(say`visits`), [first.visit, last.visit], 6)
   const up = linearAxis(
-    axisTitle(name, last.value.dimension, preference),
+    axisTitle(tell(name), last.value.dimension, preference),
     [0, ...drawn.flatMap(({ at, spread }) => [at.y - spread.y, at.y + spread.y])],
     4,
   )
-  const ending = format(bare(last.value), preference)
+  const ending = tell(say`${bare(last.value)}`)
   const whole = { ...across, ticks: across.ticks.filter(Number.isInteger) }
   const share = (last.visit - across.from) / (across.to - across.from)
   const at = plot(sheet, whole, up, { text: ending, share })
@@ -53,11 +65,11 @@ export function visitTrend(
   return draw(
     sheet,
     {
-      title: `${name.charAt(0).toUpperCase()}${name.slice(1)} from visit to visit`,
-      description: `${points.length} visits, from ${written(first.value, preference)} at the first to ${written(last.value, preference)} at the last.`,
+      title: capital(tell(say`${name} from visit to visit`)),
+      description: tell(say`${points.length} visits, from ${first.value} at the first to ${last.value} at the last.`),
       table: {
-        head: ['visit', 'when', name],
-        rows: points.map(({ visit, called, value }) => [String(visit), called, written(value, preference)]),
+        head: [say`visit`, say`when`, name].map(tell),
+        rows: points.map(({ visit, called, value }) => [String(visit), called, tell(say`${value}`)]),
       },
     },
     at.grid,
@@ -66,3 +78,5 @@ export function visitTrend(
     label(ending, end.x + 0.8 * sheet.text, end.y + 0.35 * sheet.text, sheet, { weight: 'bold', onPaper: true }),
   )
 }
+
+const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1)

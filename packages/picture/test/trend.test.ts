@@ -1,4 +1,4 @@
-import { INCH_POUND, METRIC, quantity } from '@chargewright/quantity'
+import { INCH_POUND, METRIC, quantity, say } from '@chargewright/quantity'
 import { describe, expect, test } from 'vitest'
 import { DESK, PHONE, visitTrend } from '../src/index.ts'
 import { textsOf, unclosed } from './drawn.ts'
@@ -19,7 +19,7 @@ describe('a measure over the visits', () => {
   ])('[property] %s: whole, inside its sheet, the last value written, every value in the table', (_, points) => {
     for (const sheet of [DESK, PHONE]) {
       for (const preference of [INCH_POUND, METRIC]) {
-        const picture = visitTrend('superheat', points, preference, sheet)!
+        const picture = visitTrend(say`superheat`, points, preference, sheet)!
         expect(unclosed(picture.svg)).toEqual([])
         expect(picture.svg).not.toMatch(/NaN|undefined|Infinity/)
         expect(picture.table.rows).toHaveLength(points.length)
@@ -31,14 +31,14 @@ describe('a measure over the visits', () => {
   })
 
   test('[property] it is drawn in the units of the reader and says where it began and ended', () => {
-    const picture = visitTrend('superheat', [superheat(1, 10, 0), superheat(2, 5, 0)], INCH_POUND)!
+    const picture = visitTrend(say`superheat`, [superheat(1, 10, 0), superheat(2, 5, 0)], INCH_POUND)!
     expect(textsOf(picture.svg).map(({ words }) => words)).toEqual(expect.arrayContaining(['superheat, °F', '9.0 °F']))
     expect(picture.description).toBe('2 visits, from 18.0 °F at the first to 9.0 °F at the last.')
     expect(picture.table.rows[0]).toEqual(['1', 'visit of day 1', '18.0 °F'])
   })
 
   test('[limit] one value makes no trend', () => {
-    expect(visitTrend('superheat', [], METRIC)).toBeUndefined()
-    expect(visitTrend('superheat', [superheat(1, 7)], METRIC)).toBeUndefined()
+    expect(visitTrend(say`superheat`, [], METRIC)).toBeUndefined()
+    expect(visitTrend(say`superheat`, [superheat(1, 7)], METRIC)).toBeUndefined()
   })
 })

@@ -8,8 +8,15 @@ import type { Quantity } from './quantity.ts'
  */
 export interface Statement {
   readonly template: string
-  readonly values: readonly (Quantity | Statement | string | number)[]
+  readonly values: readonly (Quantity | Statement | Verbatim | string | number)[]
 }
+
+/** A text that reads the same in every language: what a person typed, a name, a text that is translated already. */
+export interface Verbatim {
+  readonly verbatim: string
+}
+
+export const verbatim = (text: string): Verbatim => ({ verbatim: text })
 
 /** Tagged template: say`Superheat ${superheat} is above ${limit}`. */
 export function say(strings: TemplateStringsArray, ...values: Statement['values']): Statement {
@@ -20,9 +27,8 @@ export function say(strings: TemplateStringsArray, ...values: Statement['values'
 export function render(statement: Statement, preference: UnitPreference): string {
   return statement.template.replace(/\{(\d+)\}/g, (_, index: string) => {
     const value = statement.values[Number(index)]
-    if (typeof value === 'object') {
-      return 'template' in value ? render(value, preference) : format(value, preference, value.u !== undefined)
-    }
-    return String(value)
+    if (typeof value !== 'object') return String(value)
+    if ('verbatim' in value) return value.verbatim
+    return 'template' in value ? render(value, preference) : format(value, preference, value.u !== undefined)
   })
 }

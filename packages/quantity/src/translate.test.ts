@@ -2,13 +2,14 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { METRIC } from './preference.ts'
 import { quantity } from './quantity.ts'
-import { render, type Statement, say } from './statement.ts'
-import { holdsPlaces, translated } from './translate.ts'
+import { render, type Statement, say, verbatim } from './statement.ts'
+import { holdsPlaces, inEnglish, teller, translated } from './translate.ts'
 
 const anyStatement = fc.letrec<{ value: Statement['values'][number]; statement: Statement }>((tie) => ({
   value: fc.oneof(
     { depthSize: 'small' },
     fc.string(),
+    fc.string().map(verbatim),
     fc.integer(),
     fc.double({ min: -40, max: 140, noNaN: true }).map((K) => quantity('temperature difference', K, 0.5)),
     tie('statement'),
@@ -59,6 +60,13 @@ test('[property] template, label and statement within it are in the other langua
   const english = say`${'fixed orifice'} without receiver: superheat ${say`is ${quantity('temperature difference', 5)}`}`
   const spanish = translated(english, (text) => SPANISH[text] ?? text)
   expect(render(spanish, METRIC)).toBe('sobrecalentamiento de 5.0 K: orificio fijo sin recibidor')
+})
+
+test('[property] what is verbatim is never looked up, also where it reads like an entry', () => {
+  const note = say`${verbatim('fixed orifice')}: ${'fixed orifice'}`
+  const spanish = (text: string) => SPANISH[text] ?? text
+  expect(teller(METRIC, spanish)(note)).toBe('fixed orifice: orificio fijo')
+  expect(teller(METRIC, inEnglish)(note)).toBe(render(note, METRIC))
 })
 
 test.each([

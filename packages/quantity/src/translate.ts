@@ -1,11 +1,24 @@
-import type { Statement } from './statement.ts'
+import type { UnitPreference } from './preference.ts'
+import { render, type Statement } from './statement.ts'
 
 /** What an English text is called in another language; the text itself where that language has no entry for it. */
 export type Words = (english: string) => string
 
+/** English is the key of every other language, so it needs no entries. */
+export const inEnglish: Words = (english) => english
+
+/** Says a statement to one reader. */
+export type Tell = (statement: Statement) => string
+
+/** Says statements in the units and the language of one reader. */
+export const teller =
+  (preference: UnitPreference, words: Words): Tell =>
+  (statement) =>
+    render(translated(statement, words), preference)
+
 /**
  * The same statement in another language: its template, those of the statements within it, and the plain texts among
- * its values (labels, names of ports) are looked up. Numbers and quantities are left to the one who renders them.
+ * its values (labels, names of ports) are looked up. Numbers, quantities and what is verbatim are left as they are.
  */
 export function translated(statement: Statement, words: Words): Statement {
   return { template: words(statement.template), values: statement.values.map((value) => translatedValue(value, words)) }

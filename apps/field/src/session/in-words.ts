@@ -15,7 +15,7 @@ const NO_BREAK = '\u00a0'
 
 function unbroken({ template, values }: Statement, units: UnitPreference): string {
   const parts = values.map((value) => {
-    if (typeof value !== 'object') return value
+    if (typeof value !== 'object' || 'verbatim' in value) return value
     return 'template' in value ? unbroken(value, units) : quantityInWords(value, units, value.u !== undefined)
   })
   return render({ template, values: parts }, units)

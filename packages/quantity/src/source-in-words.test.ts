@@ -1,0 +1,21 @@
+import { expect, test } from 'vitest'
+import { sourceInWords } from './source-in-words.ts'
+import { inEnglish } from './translate.ts'
+
+const SPANISH: Readonly<Record<string, string>> = {
+  'common practice': 'práctica habitual',
+  'law, local law first': 'ley, primero la local',
+  recalled: 'de memoria',
+}
+const spanish = (text: string) => SPANISH[text] ?? text
+
+test.each([
+  ['law, local law first', 'ley, primero la local'],
+  ['NEMA MG-1, common practice', 'NEMA MG-1, práctica habitual'],
+  ['NEMA MG-1; common practice (recalled)', 'NEMA MG-1; práctica habitual (de memoria)'],
+  ['Kim, Yoon 2008', 'Kim, Yoon 2008'],
+  ['', ''],
+])('[property] of “%s” our own words are looked up, whole or in part', (source, said) => {
+  expect(sourceInWords(source, spanish)).toBe(said)
+  expect(sourceInWords(source, inEnglish)).toBe(source)
+})
