@@ -8,9 +8,7 @@ const ENGLISH = Object.entries(SPANISH)
   .flatMap(([english]) => english.split(/\{\d+\}/).map((part) => part.trim()))
   .filter((part) => part.length > 11 && part.includes(' '))
 
-/**
- * The English that a page shows or reads aloud, with everything unfolded. What somebody wrote of a visit is data; the
- * long description inside a drawing comes in English from its package. */
+/** The English that a page shows or reads aloud, with everything unfolded. What somebody wrote of a visit is data. */
 async function leftInEnglish(page: Page): Promise<readonly string[]> {
   const read = await page.evaluate(() => {
     for (const fold of document.querySelectorAll('details')) fold.open = true
@@ -19,7 +17,7 @@ async function leftInEnglish(page: Page): Promise<readonly string[]> {
       .flatMap((element) => [element.getAttribute('aria-label'), element.getAttribute('placeholder')])
       .filter((text) => text !== null && !text.includes('\n'))
     for (const written of document.querySelectorAll('.about, .row-words')) written.remove()
-    const shown = [...document.querySelectorAll('body *')].filter((element) => !element.closest('script, style, desc'))
+    const shown = [...document.querySelectorAll('body *')].filter((element) => !element.closest('script, style'))
     const texts = shown.map(({ childNodes }) =>
       [...childNodes].map((node) => (node.nodeType === 3 ? node.nodeValue : '')),
     )

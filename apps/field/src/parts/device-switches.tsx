@@ -1,5 +1,5 @@
 import { type Preferences, THEMES, UNIT_SYSTEMS } from '../session/preference.ts'
-import { LANGUAGES } from '../words/speak.ts'
+import { LANGUAGES } from '../words/language.ts'
 import { t } from '../words/t.ts'
 
 /** How this device shows things: units, light and language, each turned over in one tap. */

@@ -1,5 +1,4 @@
 import type { Picture } from '@chargewright/picture'
-import { drawnWords, figureWords } from '../words/drawn-words.ts'
 import { t } from '../words/t.ts'
 
 /** A picture with its title, and its figures as a table for those who do not see it. */
@@ -8,10 +7,10 @@ export function PictureFigure({ picture: { svg, title, table } }: { readonly pic
   return (
     <figure class="picture">
       <figcaption>
-        <h3>{t(title)}</h3>
+        <h3>{title}</h3>
       </figcaption>
       {/* The package writes the element itself and escapes every word in it. */}
-      <div class="picture-drawing" dangerouslySetInnerHTML={{ __html: drawnWords(svg) }} />
+      <div class="picture-drawing" dangerouslySetInnerHTML={{ __html: svg }} />
       <details class="fold">
         <summary>{t('The same in figures')}</summary>
         <FigureTable head={head} rows={rows} />
@@ -29,7 +28,7 @@ export function FigureTable({ head, rows }: Picture['table']) {
           <tr>
             {head.map((cell) => (
               <th key={cell} scope="col">
-                {figureWords(cell)}
+                {cell}
               </th>
             ))}
           </tr>
@@ -38,7 +37,7 @@ export function FigureTable({ head, rows }: Picture['table']) {
           {rows.map((row, i) => (
             <tr key={i}>
               {row.map((cell, column) => (
-                <td key={head[column]}>{figureWords(cell)}</td>
+                <td key={head[column]}>{cell}</td>
               ))}
             </tr>
           ))}

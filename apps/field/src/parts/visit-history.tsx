@@ -5,6 +5,7 @@ import { quantityInWords } from '../session/in-words.ts'
 import { type Forgetting, lessonsBefore } from '../session/lessons.ts'
 import { visitAddress } from '../session/route.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
+import { spoken } from '../words/speak.ts'
 import { t } from '../words/t.ts'
 import type { VisitOutcome } from '../worker/system-history.ts'
 import { useAnswer } from '../worker/use-answer.ts'
@@ -22,11 +23,12 @@ interface Props {
 
 /** The visits to a system, the latest on top, and how its measures went from one to the next. */
 export function VisitHistory({ visits, forgettings, units }: Props) {
+  const language = spoken.value
   const told = useMemo(() => {
     const beginsAnew = (id: string) => lessonsBefore(visits, forgettings, id).visits.length === 0
     return visits.map(({ id, events }) => ({ id, events, called: whenOf(events), beginsAnew: beginsAnew(id) }))
-  }, [visits, forgettings])
-  const asking = useAnswer('history', told, units)
+  }, [visits, forgettings, language])
+  const asking = useAnswer('history', told, units, language)
   const outcomes = new Map(asking.answer?.outcomes.map((outcome) => [outcome.id, outcome]))
   return (
     <section class="history" aria-labelledby="history">

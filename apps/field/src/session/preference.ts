@@ -1,7 +1,7 @@
 import { INCH_POUND, METRIC, type UnitPreference } from '@chargewright/quantity'
 import type { Instrument, InstrumentId } from '@chargewright/visit'
 import { computed, type ReadonlySignal } from '@preact/signals'
-import { LANGUAGES, type Language } from '../words/speak.ts'
+import { LANGUAGES, type Language } from '../words/language.ts'
 import { type MyInstruments, readInstruments } from './instruments.ts'
 import { type Shelf, shelved } from './shelved.ts'
 import { type ChosenQuantity, type OwnUnits, readOwnUnits, withOwnUnits } from './unit-choices.ts'

@@ -1,4 +1,5 @@
 import { problemInWords } from '../words/problem-in-words.ts'
+import { spoken } from '../words/speak.ts'
 import { t } from '../words/t.ts'
 import './steps.css'
 import { EVACUATION_CAUTIONS, HOLD_WORDS, vacuumUnits } from '@chargewright/tightness'
@@ -18,7 +19,7 @@ import { VacuumTestForm } from './vacuum-test-form.tsx'
 export function EvacuationStep({ visit, events, units, record, showEntry }: StepProps) {
   const test = visit.vacuumTests.at(-1)
   const shown = vacuumUnits(units)
-  const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone')
+  const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone', spoken.value)
   const judged = test && answer?.vacuum
   const isEmpty = visit.observations['charge-state']?.answer === 'evacuated'
   return (

@@ -1,4 +1,5 @@
 import { problemInWords } from '../words/problem-in-words.ts'
+import { spoken } from '../words/speak.ts'
 import { t } from '../words/t.ts'
 import './steps.css'
 import { PRESSURE_TEST_CAUTIONS, PRESSURE_TEST_WORDS } from '@chargewright/tightness'
@@ -14,7 +15,7 @@ import { TestVerdict } from './test-verdict.tsx'
 /** The system stands under dry nitrogen: whether it loses more than its change of temperature explains. */
 export function PressureTestStep({ visit, events, units, instruments, record, showEntry }: StepProps) {
   const test = visit.pressureTests.at(-1)
-  const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone')
+  const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone', spoken.value)
   const judged = test && answer?.pressure
   return (
     <>

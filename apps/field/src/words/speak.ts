@@ -1,7 +1,9 @@
-import { type Catalogue, catalogue } from './t.ts'
+import { signal } from '@preact/signals'
+import { CATALOGUES, type Language } from './language.ts'
+import { catalogue } from './t.ts'
 
-export const LANGUAGES = { en: 'English', es: 'Español' } as const
-export type Language = keyof typeof LANGUAGES
+/** The language that the page is in now: what is drawn and written elsewhere for it follows. */
+export const spoken = signal<Language>('en')
 
 /** The language that is wanted now: a catalogue that arrives after another choice is not put up. */
 let wanted: Language = 'en'
@@ -13,13 +15,9 @@ export async function speak(language: Language, page: Pick<HTMLElement, 'lang'>)
     const words = await CATALOGUES[language]()
     if (wanted !== language) return
     catalogue.value = words
+    spoken.value = language
     page.lang = language
   } catch {
     // Every text of the page is still there, in the language before.
   }
-}
-
-const CATALOGUES: Readonly<Record<Language, () => Promise<Catalogue>>> = {
-  en: async () => ({}),
-  es: async () => (await import('./es/spanish.ts')).SPANISH,
 }

@@ -1,7 +1,6 @@
 import { METRIC, quantity, say } from '@chargewright/quantity'
 import { afterEach, expect, test } from 'vitest'
 import { inWords } from '../session/in-words.ts'
-import { drawnWords, figureWords } from './drawn-words.ts'
 import { problemInWords } from './problem-in-words.ts'
 import { sourceInWords } from './source-in-words.ts'
 import { speak } from './speak.ts'
@@ -46,22 +45,6 @@ test('[limit] of two choices in a row the last one holds', async () => {
   await Promise.all([speak('es', page), speak('en', page)])
   expect(page.lang).toBe('en')
   expect(t('Suction pressure')).toBe('Suction pressure')
-})
-
-test('[property] of a drawing the words are looked up, and no mark is touched', () => {
-  catalogue.value = { line: 'línea', 'leak alone': 'solo fuga' }
-  expect(drawnWords('<svg><title>leak alone</title><line x="1"/><text>line</text><text>4 min</text></svg>')).toBe(
-    '<svg><title>solo fuga</title><line x="1"/><text>línea</text><text>4 min</text></svg>',
-  )
-})
-
-test.each([
-  ['2 suction line', '2 línea de succión'],
-  ['suction line, °F', 'línea de succión, °F'],
-  ['35 ft, 2 m', '35 ft, 2 m'],
-])('[property] the figure “%s” is named “%s”', (english, spanish) => {
-  catalogue.value = { 'suction line': 'línea de succión' }
-  expect(figureWords(english)).toBe(spanish)
 })
 
 test('[property] of a citation our own words are looked up, whole or in part', () => {

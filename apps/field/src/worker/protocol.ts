@@ -11,6 +11,7 @@ import type { EntryProblem, SystemStatement, VisitEvent } from '@chargewright/vi
 import type { Case, Practised } from '../practice/practised.ts'
 import type { SystemSoFar } from '../session/system-so-far.ts'
 import type { TypedDuct } from '../steps/typed-duct.ts'
+import type { Language } from '../words/language.ts'
 import type { NamedVisit, SystemHistory } from './system-history.ts'
 
 /**
@@ -19,7 +20,12 @@ import type { NamedVisit, SystemHistory } from './system-history.ts'
  */
 export interface Tasks {
   readonly assess: (visit: VisitEvents) => Assessed
-  readonly draw: (visit: VisitEvents, units: UnitPreference, size: 'phone' | 'desk') => readonly Picture[]
+  readonly draw: (
+    visit: VisitEvents,
+    units: UnitPreference,
+    size: 'phone' | 'desk',
+    language: Language,
+  ) => Promise<readonly Picture[]>
   /** The service record as the bytes of a PDF; without its system it says nothing of a leak rate. */
   readonly record: (
     visit: VisitEvents,
@@ -34,7 +40,7 @@ export interface Tasks {
     form: 'csv' | 'json',
   ) => string
   /** What the visits to one system came to, the first visit first. */
-  readonly history: (visits: readonly NamedVisit[], units: UnitPreference) => SystemHistory
+  readonly history: (visits: readonly NamedVisit[], units: UnitPreference, language: Language) => Promise<SystemHistory>
   /** How many of these visits to one system taught something of it, the first one first. */
   readonly learntFrom: (visits: readonly VisitEvents[]) => number
   /** What stands on the plate of a practice case. */
@@ -42,7 +48,12 @@ export interface Tasks {
   /** The practice bench after everything that was asked of it. */
   readonly practise: (of: Case, requests: readonly BenchRequest[]) => Result<Practised, readonly Problem[]>
   /** What the tests under vacuum and under pressure found. */
-  readonly tightness: (visit: VisitEvents, units: UnitPreference, size: 'phone' | 'desk') => Tightness
+  readonly tightness: (
+    visit: VisitEvents,
+    units: UnitPreference,
+    size: 'phone' | 'desk',
+    language: Language,
+  ) => Promise<Tightness>
   /** What the cylinders of the visit hold, and what still fits into them. */
   readonly cylinders: (visit: VisitEvents) => CylinderAnswer
   /** What to weigh in, and how, step by step; else what is missing for it. */

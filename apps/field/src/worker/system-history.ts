@@ -1,6 +1,6 @@
 import type { FindingKind } from '@chargewright/charging'
 import { PAGE, PHONE, type Picture, type TrendPoint, visitTrend } from '@chargewright/picture'
-import { inQuadrature, type Quantity, quantity, type UnitPreference } from '@chargewright/quantity'
+import { inQuadrature, type Quantity, quantity, say, type UnitPreference, type Words } from '@chargewright/quantity'
 import { fold, type Move } from '@chargewright/visit'
 import { assessedKnowing, type Known, taughtAfter } from './assessed.ts'
 import type { VisitEvents } from './protocol.ts'
@@ -29,13 +29,13 @@ export interface SystemHistory {
 }
 
 const TRENDS = [
-  ['superheat', 'superheat'],
-  ['subcooling', 'subcooling'],
-  ['weighed', 'refrigerant weighed in'],
+  ['superheat', say`superheat`],
+  ['subcooling', say`subcooling`],
+  ['weighed', say`refrigerant weighed in`],
 ] as const
 
 /** The visits to one system, the first one first: what each came to, and how it changed from one to the next. */
-export function systemHistory(visits: readonly NamedVisit[], units: UnitPreference): SystemHistory {
+export function systemHistory(visits: readonly NamedVisit[], units: UnitPreference, words: Words): SystemHistory {
   let known: Known
   const told = visits.flatMap((visit, i) => {
     if (visit.beginsAnew) known = undefined
@@ -51,7 +51,7 @@ export function systemHistory(visits: readonly NamedVisit[], units: UnitPreferen
         const value = outcome[what]
         return value ? [{ visit, called, value }] : []
       })
-      return visitTrend(name, points, units, sheet) ?? []
+      return visitTrend(name, points, units, sheet, words) ?? []
     }),
   }
 }

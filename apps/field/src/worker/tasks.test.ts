@@ -23,10 +23,10 @@ describe('the work behind the tasks', () => {
     expect(TASKS.assess(shorter).assessment).toEqual(assess(fold(shorter)))
   })
 
-  test('[property] pictures cross to the page unchanged, in both sizes', () => {
+  test('[property] pictures cross to the page unchanged, in both sizes', async () => {
     const demo = demos.find(({ id }) => id === 'demo-orifice-add')!
     for (const size of ['phone', 'desk'] as const) {
-      const pictures = TASKS.draw(demo, INCH_POUND, size)
+      const pictures = await TASKS.draw(demo, INCH_POUND, size, 'en')
       expect(pictures.length).toBeGreaterThan(1)
       expect(structuredClone(pictures)).toEqual(pictures)
     }

@@ -13,6 +13,7 @@ import { type RecordOptions, recordCsv, recordJson, renderPdf, serviceRecord } f
 import { fold } from '@chargewright/visit'
 import { plateOf, practised } from '../practice/practised.ts'
 import type { SystemSoFar } from '../session/system-so-far.ts'
+import { wordsOf } from '../words/language.ts'
 import { airflowOf } from './airflow-of.ts'
 import { assessed, taughtBy } from './assessed.ts'
 import { compressorOf } from './compressor-of.ts'
@@ -29,17 +30,18 @@ const DRAWINGS = [chargingChart, subcoolingChart, stepsChart, convergenceChart, 
 /** The work behind every task: the packages, called with what was handed over. */
 export const TASKS: Tasks = {
   assess: assessed,
-  draw: (events, units, size) => {
+  draw: async (events, units, size, language) => {
+    const words = await wordsOf(language)
     const { assessment } = assessed(events)
     const visit = fold(events)
     const sheet = { ...(size === 'desk' ? DESK : PHONE), palette: PAGE }
-    return DRAWINGS.flatMap((drawing) => drawing(visit, assessment, units, sheet) ?? [])
+    return DRAWINGS.flatMap((drawing) => drawing(visit, assessment, units, sheet, words) ?? [])
   },
   record: async (events, options, system) => {
     const pdf = serviceRecord(fold(events), assessed(events).assessment, withChecks(events, options, system))
     return new Uint8Array(await renderPdf(pdf))
   },
-  history: systemHistory,
+  history: async (visits, units, language) => systemHistory(visits, units, await wordsOf(language)),
   learntFrom: (visits) => taughtBy(visits)?.visits ?? 0,
   practicePlate: plateOf,
   practise: practised,

@@ -11,16 +11,21 @@ const visit = (...facts: readonly Fact[]) => ({
 })
 const vacuum = (after: string, pressure: string): Fact => ({ kind: 'vacuum-reading', after, pressure })
 
-test('[property] the last test under vacuum is judged and drawn, and all of it can be copied to the page', () => {
-  const found = tightnessOf(visit(vacuum('0 min', '250 micron'), vacuum('60 min', '420 micron')), INCH_POUND, 'phone')
+test('[property] the last test under vacuum is judged and drawn, and all of it can be copied to the page', async () => {
+  const found = await tightnessOf(
+    visit(vacuum('0 min', '250 micron'), vacuum('60 min', '420 micron')),
+    INCH_POUND,
+    'phone',
+    'en',
+  )
   expect(found.vacuum?.ok && found.vacuum.value.finding.kind).toBe('pass')
   expect(found.vacuum?.ok && found.vacuum.value.picture.svg).toContain('limit 500 micron')
   expect(structuredClone(found)).toEqual(found)
   expect(found).not.toHaveProperty('pressure')
 })
 
-test('[limit] a test that cannot be judged says why', () => {
-  const found = tightnessOf(visit({ kind: 'pressure-test', gas: 'nitrogen' }), INCH_POUND, 'phone')
+test('[limit] a test that cannot be judged says why', async () => {
+  const found = await tightnessOf(visit({ kind: 'pressure-test', gas: 'nitrogen' }), INCH_POUND, 'phone', 'en')
   expect(found.pressure).toMatchObject({ ok: false, error: { field: 'readings of the pressure test' } })
 })
 

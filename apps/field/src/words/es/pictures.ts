@@ -37,4 +37,45 @@ export const PICTURES = {
   'valve superheat not read': 'sobrecalentamiento de la válvula no leído',
   visits: 'visitas',
   when: 'cuándo',
+  'Superheat {0}; target {1}, with a band of {2} to either side, at {3} outdoors and {4} {5} indoors. Target from: {6}.':
+    'Sobrecalentamiento {0}; objetivo {1}, con una banda de {2} a cada lado, con {3} en el exterior y {4} de {5} en el interior. Objetivo según: {6}.',
+  'target at {0}': 'objetivo a {0}',
+  'Mass flow of the compressor against its maker’s figures':
+    'Flujo másico del compresor frente a los datos de su fabricante',
+  'Power of the compressor against its maker’s figures': 'Potencia del compresor frente a los datos de su fabricante',
+  'Current of the compressor against its maker’s figures':
+    'Corriente del compresor frente a los datos de su fabricante',
+  'Capacity of the compressor against its maker’s figures':
+    'Capacidad del compresor frente a los datos de su fabricante',
+  '{0} suction': 'succión {0}',
+  'Measured {0}, expected {1} at {2} suction and {3} condensing dew temperature. The band is {4} % to either side. From: {5}.':
+    'Medido {0}, esperado {1} con temperaturas de rocío de {2} en succión y {3} en condensación. La banda es de {4} % a cada lado. Según: {5}.',
+  ', then ': ', luego ',
+  'Weighed steps: {0}, {1} net into the system. Before each step the target lay, in nine of ten cases, at: {2}. Now: {3}.':
+    'Pasos pesados: {0}, {1} netos al sistema. Antes de cada paso el objetivo estaba, en nueve de diez casos, en: {2}. Ahora: {3}.',
+  '{0}, dew {1}': '{0}, rocío {1}',
+  '{0}, bubble {1}': '{0}, burbuja {1}',
+  'air in {0}': 'entra aire a {0}',
+  'evaporating at {0} (dew {1})': 'evapora a {0} (rocío {1})',
+  'condensing at {0} (bubble {1})': 'condensa a {0} (burbuja {1})',
+  'no pressure was read': 'no se leyó ninguna presión',
+  'Stations placed: {0}.': 'Estaciones ubicadas: {0}.',
+  'The discharge is taken to be at the pressure of the liquid line.':
+    'Se supone que la descarga está a la presión de la línea de líquido.',
+  'limit {0}': 'límite {0}',
+  '{0} above target': '{0} sobre el objetivo',
+  '{0} below target': '{0} bajo el objetivo',
+  'Pressure and enthalpy of {0}, with this cycle': 'Presión y entalpía de {0}, con este ciclo',
+  'Steps weighed: {0}; {1} net into the system.': 'Pasos pesados: {0}; {1} netos al sistema.',
+  'In order: {0}.': 'En orden: {0}.',
+  'Aimed at: {0}.': 'Se busca: {0}.',
+  'target {0}': 'objetivo {0}',
+  '{0}, superheat not read': '{0}, sobrecalentamiento no leído',
+  found: 'encontrado',
+  'valve superheat {0}': 'sobrecalentamiento de la válvula {0}',
+  'Subcooling {0}; target {1}, with a band of {2} to either side ({3}); {4}, right from {5} to {6}.':
+    'Subenfriamiento {0}; objetivo {1}, con una banda de {2} a cada lado ({3}); {4}, correcto de {5} a {6}.',
+  '{0} from visit to visit': '{0} de visita en visita',
+  '{0} visits, from {1} at the first to {2} at the last.': '{0} visitas, de {1} en la primera a {2} en la última.',
+  visit: 'visita',
 } as const

@@ -1,4 +1,4 @@
-import type { Catalogue } from '../t.ts'
+import type { Catalogue } from '../look-up.ts'
 import { AIRFLOW } from './airflow.ts'
 import { APP_CHART_ENTRY } from './app-chart-entry.ts'
 import { APP_LIVE } from './app-live.ts'
