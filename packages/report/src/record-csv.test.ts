@@ -19,7 +19,7 @@ test('[property] every line of every example has every column', () => {
   for (const { visit, assessment } of EXAMPLES) {
     const rows = parsed(recordCsv(visit, assessment, options))
     expect(rows.length).toBeGreaterThan(10)
-    expect(new Set(rows.map((row) => row.length))).toEqual(new Set([9]))
+    expect(new Set(rows.map((row) => row.length))).toEqual(new Set([10]))
   }
 })
 
@@ -29,6 +29,7 @@ test('[property] a reading comes back as typed, as read, as converted and in SI'
   expect(row.slice(0, 5)).toEqual(['reading', 'Suction line', '63 °F', '63.0 ± 1.1 °F', '17.2 °C'])
   expect(Number(row[5])).toBeCloseTo((63 + 459.67) / 1.8, 9)
   expect(row[7]).toBe('2026-06-02T09:30:00Z')
+  expect(row[9]).toBe('suction-temperature')
 })
 
 test('[limit] quotes, commas and line ends survive, and a formula stays a text', () => {

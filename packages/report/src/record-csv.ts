@@ -1,9 +1,23 @@
 import type { Assessment } from '@chargewright/charging'
+import { say, type Tell, teller, verbatim } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
+import { DIRECTIONS, STATES, VERDICTS } from './content/code-in-words.ts'
+import { ENGLISH } from './content/language.ts'
 import type { QuantityCell } from './content/quantity-cell.ts'
 import { type RecordContent, type RecordOptions, recordContent } from './content/record-content.ts'
 
-const HEAD = ['section', 'item', 'typed', 'value', 'converted', 'si', 'si expanded uncertainty', 'time', 'remark']
+const HEAD = [
+  'section',
+  'item',
+  'typed',
+  'value',
+  'converted',
+  'si',
+  'si expanded uncertainty',
+  'time',
+  'remark',
+  'key',
+]
 
 /** One line of the table, by the names of its columns. */
 interface Line {
@@ -14,15 +28,20 @@ interface Line {
   readonly value?: string
   readonly time?: string
   readonly remark?: string
+  /** What the line is about, the same in every language. */
+  readonly key?: string
 }
 
 /**
  * The record as one table (RFC 4180: commas, quotes where they are needed, CR LF), a line for every fact. A text that a
- * spreadsheet would take for a formula gets an apostrophe before it.
+ * spreadsheet would take for a formula gets an apostrophe before it. The names of columns and sections and the keys are
+ * the same in every language, and so is the decimal point.
  */
 export function recordCsv(visit: Visit, assessment: Assessment, options: RecordOptions): string {
-  const lines = linesOf(recordContent(visit, assessment, options)).map(
-    ({ section, item, typed = '', quantity, value = quantity?.shown ?? '', time = '', remark = '' }) => [
+  const { preference, language = ENGLISH } = options
+  const tell = teller(preference, language.words)
+  const lines = linesOf(recordContent(visit, assessment, options), tell).map(
+    ({ section, item, typed = '', quantity, value = quantity?.shown ?? '', time = '', remark = '', key = '' }) => [
       section,
       item,
       typed,
@@ -32,22 +51,32 @@ export function recordCsv(visit: Visit, assessment: Assessment, options: RecordO
       quantity?.expandedUncertainty === undefined ? '' : String(quantity.expandedUncertainty),
       time,
       remark,
+      key,
     ],
   )
   return [HEAD, ...lines].map((cells) => `${cells.map(cell).join(',')}\r\n`).join('')
 }
 
-function linesOf(content: RecordContent): readonly Line[] {
+function linesOf(content: RecordContent, tell: Tell): readonly Line[] {
   const { system, visit, finding, method, readings, moves, checks = [] } = content
   const source = (number: number | undefined) => (number === undefined ? '' : (content.sources[number - 1] ?? ''))
   return [
-    { section: 'record', item: 'visit', value: visit.id, time: visit.from, remark: visit.about ?? '' },
-    { section: 'record', item: 'made', value: `rules ${content.rules}`, time: content.created, remark: content.note },
-    { section: 'system', item: 'Name', value: system.name },
-    ...system.rows.map(({ label, value, quantity }) =>
-      quantity ? { section: 'system', item: label, typed: value, quantity } : { section: 'system', item: label, value },
-    ),
-    { section: 'finding', item: finding.word, value: finding.sentence },
+    { section: 'record', item: tell(say`visit`), value: visit.id, time: visit.from, remark: visit.about ?? '' },
+    {
+      section: 'record',
+      item: tell(say`made`),
+      value: tell(say`rules ${verbatim(content.rules)}`),
+      time: content.created,
+      remark: content.note,
+    },
+    { section: 'system', item: tell(say`Name`), value: system.name, key: 'name' },
+    ...system.rows.map(({ what, label, value, quantity }) => ({
+      section: 'system',
+      item: label,
+      ...(quantity ? { typed: value, quantity } : { value }),
+      key: what,
+    })),
+    { section: 'finding', item: finding.word, value: finding.sentence, key: finding.kind },
     ...(method ? [{ section: 'method', item: method.name, value: method.because }] : []),
     ...finding.reasons.map(({ depth, text, source: number }) => ({
       section: 'reason',
@@ -59,15 +88,17 @@ function linesOf(content: RecordContent): readonly Line[] {
     ...finding.next.map((value, i) => ({ section: 'would tell more', item: String(i + 1), value })),
     ...content.conditions.map(({ state, statement, remedy = '' }) => ({
       section: 'condition',
-      item: state,
+      item: tell(STATES[state]),
       value: statement,
       remark: remedy,
+      key: state,
     })),
     ...content.lookAlikes.map(({ label, verdict, statement }) => ({
       section: 'look-alike',
       item: label,
-      value: verdict,
+      value: tell(VERDICTS[verdict]),
       remark: statement,
+      key: verdict,
     })),
     ...content.cautions.map(({ statement, source: number }) => ({
       section: 'caution',
@@ -75,22 +106,41 @@ function linesOf(content: RecordContent): readonly Line[] {
       value: statement,
       remark: source(number),
     })),
-    ...readings.flatMap(({ label, typed, quantity, at, doubt = '', earlier }) => [
-      ...earlier.map((before) => ({ section: 'earlier reading', item: label, typed: before.typed, time: before.at })),
-      { section: 'reading', item: label, typed, quantity, time: at, remark: doubt },
+    ...readings.flatMap(({ what, label, typed, quantity, at, doubt = '', earlier }) => [
+      ...earlier.map((before) => ({
+        section: 'earlier reading',
+        item: label,
+        typed: before.typed,
+        time: before.at,
+        key: what,
+      })),
+      { section: 'reading', item: label, typed, quantity, time: at, remark: doubt, key: what },
     ]),
-    ...content.measures.map(({ label, quantity }) => ({ section: 'derived', item: label, quantity })),
+    ...content.measures.map(({ what, label, quantity }) => ({ section: 'derived', item: label, quantity, key: what })),
     ...moves.map(({ at, direction, typed, quantity, how, cylinder, refrigerant }) => ({
       section: 'refrigerant',
-      item: direction,
+      item: tell(DIRECTIONS[direction]),
       typed,
       quantity,
       time: at,
-      remark: `${how}; cylinder ${cylinder}; ${refrigerant}`,
+      remark: tell(say`${verbatim(how)}; cylinder ${verbatim(cylinder)}; ${verbatim(refrigerant)}`),
+      key: direction,
     })),
     ...content.cylinders.flatMap(({ cylinder, refrigerant, gave, took }) => [
-      { section: 'cylinder', item: cylinder, quantity: gave, remark: `gave, ${refrigerant}` },
-      { section: 'cylinder', item: cylinder, quantity: took, remark: `took, ${refrigerant}` },
+      {
+        section: 'cylinder',
+        item: cylinder,
+        quantity: gave,
+        remark: tell(say`gave, ${verbatim(refrigerant)}`),
+        key: 'gave',
+      },
+      {
+        section: 'cylinder',
+        item: cylinder,
+        quantity: took,
+        remark: tell(say`took, ${verbatim(refrigerant)}`),
+        key: 'took',
+      },
     ]),
     ...checks.flatMap(({ title, verdict, sentence, at = '', reasons }) => [
       { section: 'check', item: title, value: verdict, time: at, remark: sentence },
@@ -109,8 +159,8 @@ function linesOf(content: RecordContent): readonly Line[] {
       time: at,
       remark: reasons.join('; '),
     })),
-    ...content.problems.map((value) => ({ section: 'problem', item: 'not used', value })),
-    ...content.doubts.map((value) => ({ section: 'doubt', item: 'used, and questioned', value })),
+    ...content.problems.map((value) => ({ section: 'problem', item: tell(say`not used`), value })),
+    ...content.doubts.map((value) => ({ section: 'doubt', item: tell(say`used, and questioned`), value })),
   ]
 }
 

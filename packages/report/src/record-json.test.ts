@@ -29,6 +29,6 @@ test('[limit] a long text is kept whole', () => {
 test('[property] it says from how many earlier visits the system is known, where it is', () => {
   const { visit, assessment } = example('orifice-add')
   const rows = (learntFrom: number) => JSON.parse(recordJson(visit, assessment, { ...options, learntFrom })).system.rows
-  expect(rows(3)).toContainEqual({ label: 'Visits it is known from', value: '3' })
+  expect(rows(3)).toContainEqual({ what: 'learntFrom', label: 'Visits it is known from', value: '3' })
   expect(rows(0)).toEqual(JSON.parse(recordJson(visit, assessment, options)).system.rows)
 })

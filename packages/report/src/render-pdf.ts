@@ -11,7 +11,7 @@ const FAMILY = 'Atkinson Hyperlegible Next'
  * The bytes of a PDF 1.7 file: vectors and text with its own embedded font, nothing loaded from anywhere. The writer is
  * loaded at the first call only. The same definition gives the same bytes.
  */
-export async function renderPdf({ created, foot, ...definition }: PdfDefinition): Promise<Uint8Array> {
+export async function renderPdf({ created, foot, pageOfPages, ...definition }: PdfDefinition): Promise<Uint8Array> {
   const { default: pdfmake } = await import('pdfmake')
   for (const { postScriptName, ttf } of [regular, bold]) {
     pdfmake.virtualfs.writeFileSync(postScriptName, ttf, 'base64')
@@ -41,7 +41,7 @@ export async function renderPdf({ created, foot, ...definition }: PdfDefinition)
       footer: (page: number, pages: number) => ({
         columns: [
           { text: foot, width: '*' },
-          { text: `${page} of ${pages}`, width: 'auto' },
+          { text: pageOfPages.replace('{0}', String(page)).replace('{1}', String(pages)), width: 'auto' },
         ],
         fontSize: SIZE.small,
         color: SOFT,

@@ -1,6 +1,7 @@
 import type { Assessment } from '@chargewright/charging'
-import { preferredUnit } from '@chargewright/quantity'
+import { preferredUnit, type Statement, say, type Tell, teller, verbatim } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
+import { ENGLISH } from './content/language.ts'
 import { type RecordContent, type RecordOptions, recordContent } from './content/record-content.ts'
 import { timeOf } from './content/time-in-words.ts'
 import { checksPart } from './pdf/checks-part.ts'
@@ -24,34 +25,38 @@ const WORDS = 0.55
  * `renderPdf`. One or two pages for a visit of usual length; more where more was weighed or checked.
  */
 export function serviceRecord(visit: Visit, assessment: Assessment, options: RecordOptions): PdfDefinition {
-  const { preference, created } = options
+  const { preference, created, language = ENGLISH } = options
+  const tell = teller(preference, language.words)
   const pageSize = options.paper ?? (preferredUnit('temperature', preference).symbol === '°F' ? 'LETTER' : 'A4')
   const width = WIDTHS[pageSize] - 2 * MARGIN
   const content = recordContent(visit, assessment, options)
   const wordsWidth = WORDS * (width - GAP)
-  const pictures = picturesPart(visit, assessment, preference, width - GAP - wordsWidth)
+  const pictures = picturesPart(visit, assessment, preference, width - GAP - wordsWidth, language.words)
+  const rules = tell(say`rules ${verbatim(content.rules)}`)
+  const made = tell(say`made ${verbatim(timeOf(created))}`)
   return {
     pageSize,
     pageMargins: [MARGIN, 32, MARGIN, 40],
     info: {
-      title: printable(`Service record, ${content.system.name.slice(0, 80)}`),
+      title: printable(tell(say`Service record, ${verbatim(content.system.name.slice(0, 80))}`)),
       subject: printable(content.finding.sentence),
-      creator: `Chargewright, rules ${content.rules}`,
+      creator: `Chargewright, ${rules}`,
     },
     created,
-    language: 'en',
-    foot: printable(`Chargewright, rules ${content.rules} · made ${timeOf(created)} · visit ${visit.id.slice(0, 60)}`),
+    language: language.tag,
+    foot: printable(`Chargewright, ${rules} · ${made} · ${tell(say`visit ${verbatim(visit.id.slice(0, 60))}`)}`),
+    pageOfPages: tell(say`${verbatim('{0}')} of ${verbatim('{1}')}`),
     content: [
-      ...systemPart(content, width),
-      findingPart(content),
-      beside([...reasonsPart(content), ...conditionsPart(content)], pictures, wordsWidth),
-      ...readingsPart(content),
-      ...measuresPart(content, GAP),
-      ...weightsPart(content),
-      ...checksPart(content, GAP),
-      ...logPart(content, GAP),
-      ...sourcesPart(content),
-      signaturePart(content, width),
+      ...systemPart(content, width, tell),
+      findingPart(content, tell),
+      beside([...reasonsPart(content, tell), ...conditionsPart(content, tell)], pictures, wordsWidth),
+      ...readingsPart(content, tell),
+      ...measuresPart(content, GAP, tell),
+      ...weightsPart(content, tell),
+      ...checksPart(content, GAP, tell),
+      ...logPart(content, GAP, tell),
+      ...sourcesPart(content, tell),
+      signaturePart(content, width, tell),
     ],
   }
 }
@@ -68,9 +73,9 @@ function beside(left: readonly PdfNode[], right: readonly PdfNode[], leftWidth: 
   }
 }
 
-const sourcesPart = ({ sources }: RecordContent): readonly PdfNode[] =>
+const sourcesPart = ({ sources }: RecordContent, tell: Tell): readonly PdfNode[] =>
   section(
-    'Sources',
+    tell(say`Sources`),
     sources.length === 0
       ? []
       : [
@@ -82,15 +87,15 @@ const sourcesPart = ({ sources }: RecordContent): readonly PdfNode[] =>
   )
 
 /** The lines to sign on, and what a signature stands under. */
-function signaturePart({ note }: RecordContent, width: number): PdfNode {
-  const line = (words: string, share: number): PdfNode => ({
+function signaturePart({ note }: RecordContent, width: number, tell: Tell): PdfNode {
+  const line = (under: Statement, share: number): PdfNode => ({
     width: share * (width - 2 * GAP),
-    stack: [rule(share * (width - 2 * GAP), 0.6), paragraph(words, { size: SIZE.small, color: SOFT })],
+    stack: [rule(share * (width - 2 * GAP), 0.6), paragraph(tell(under), { size: SIZE.small, color: SOFT })],
   })
   return {
     stack: [
       paragraph(note, { size: SIZE.small, margin: [0, 8, 0, 24] }),
-      { columns: [line('Technician', 0.4), line('For the owner', 0.4), line('Date', 0.2)], columnGap: GAP },
+      { columns: [line(say`Technician`, 0.4), line(say`For the owner`, 0.4), line(say`Date`, 0.2)], columnGap: GAP },
     ],
     unbreakable: true,
   }

@@ -9,16 +9,16 @@ const { visit, assessment } = example('orifice-add')
 const vacuum = quantity('absolute pressure', 40)
 
 const evacuation = (preference: UnitPreference): Check => ({
-  title: 'Evacuation',
-  verdict: 'held',
+  title: say`Evacuation`,
+  verdict: say`held`,
   sentence: say`At most ${vacuum}`,
   reasons: [evidence(say`Not above ${vacuum}`, 'a specification', [evidence(say`From ${vacuum}`)])],
   at: '2026-06-02T08:10:00Z',
   units: { ...preference, 'absolute pressure': preference === METRIC ? 'Pa a' : 'micron' },
 })
 const standing: Check = {
-  title: 'Standing pressure test',
-  verdict: 'no leak seen',
+  title: say`Standing pressure test`,
+  verdict: say`no leak seen`,
   sentence: say`Read ${quantity('absolute pressure', 2e6)}`,
   reasons: [],
 }
@@ -42,10 +42,10 @@ test('[property] the PDF has a section of them, each in the units that show it',
 test('[property] the table has a line for each check and for each reason, with its source', () => {
   const lines = recordCsv(visit, assessment, withChecks(INCH_POUND)).split('\r\n')
   expect(lines.filter((line) => line.startsWith('check'))).toEqual([
-    'check,Standing pressure test,,no leak seen,,,,,Read 290.1 psia',
-    'check,Evacuation,,held,,,,2026-06-02T08:10:00Z,At most 300 micron',
-    'check reason,Evacuation,,Not above 300 micron,,,,,a specification',
-    'check reason,Evacuation,,From 300 micron,,,,,',
+    'check,Standing pressure test,,no leak seen,,,,,Read 290.1 psia,',
+    'check,Evacuation,,held,,,,2026-06-02T08:10:00Z,At most 300 micron,',
+    'check reason,Evacuation,,Not above 300 micron,,,,,a specification,',
+    'check reason,Evacuation,,From 300 micron,,,,,,',
   ])
 })
 

@@ -2,6 +2,7 @@ import type { UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { fileName, type SavedFile } from '../session/saved-file.ts'
 import type { SystemSoFar } from '../session/system-so-far.ts'
+import { spoken } from '../words/speak.ts'
 import { t } from '../words/t.ts'
 import { useEngine } from '../worker/engine-context.ts'
 import type { VisitEvents } from '../worker/protocol.ts'
@@ -31,11 +32,11 @@ export function RecordKey({ visit, system, about, name, units }: Props) {
   const state = useSignal<'idle' | 'writing' | 'failed'>('idle')
   const contentOf = async (form: Form): Promise<SavedFile['content'] | undefined> => {
     const created = new Date().toISOString()
-    const options = { preference: units, created, ...(about !== undefined && { about }) }
+    const wish = { preference: units, language: spoken.value, created, ...(about !== undefined && { about }) }
     const written =
       form === 'pdf'
-        ? await engine.ask({}, 'record', visit, options, system)
-        : await engine.ask({}, 'recordText', visit, options, system, form)
+        ? await engine.ask({}, 'record', visit, wish, system)
+        : await engine.ask({}, 'recordText', visit, wish, system, form)
     return written.ok ? written.value : undefined
   }
   const write = async (form: Form, handOver: (file: SavedFile) => unknown) => {

@@ -1,4 +1,5 @@
 import { problemInWords } from '../words/problem-in-words.ts'
+import { spoken } from '../words/speak.ts'
 import { t } from '../words/t.ts'
 import './steps.css'
 import { EvidenceTree } from '../parts/evidence-tree.tsx'
@@ -13,7 +14,7 @@ import { SupplyForm } from './supply-form.tsx'
 
 /** Power and amps against the maker's figures at both dew temperatures, and the supply before them. */
 export function CompressorStep({ visit, events, units, record, showEntry }: StepProps) {
-  const { answer } = useAnswer('compressor', events, units, useWide() ? 'desk' : 'phone')
+  const { answer } = useAnswer('compressor', events, units, useWide() ? 'desk' : 'phone', spoken.value)
   const shown = { units, showEntry }
   const { rating, supply } = answer ?? {}
   return (

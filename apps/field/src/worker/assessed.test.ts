@@ -1,4 +1,5 @@
 import { assess } from '@chargewright/charging'
+import { inEnglish } from '@chargewright/quantity'
 import { fold, type VisitFile } from '@chargewright/visit'
 import { describe, expect, test } from 'vitest'
 import hold from '../../../../examples/orifice-hold.json'
@@ -28,7 +29,7 @@ describe('a visit to a system that was visited before', () => {
 
   test('[property] stands in the history as on its own page, and begins anew where the lessons were forgotten', () => {
     const told = (id: string, beginsAnew: boolean) => ({ ...visit(id), called: id, beginsAnew })
-    const outcome = (anew: boolean) => systemHistory([told('a', true), told('b', anew)], {}).outcomes[1]
+    const outcome = (anew: boolean) => systemHistory([told('a', true), told('b', anew)], {}, inEnglish).outcomes[1]
     const knowing = assessed({ ...visit('b'), earlier: [visit('a')] }).assessment
     expect(outcome(false)?.finding).toBe(knowing.finding.kind)
     expect(outcome(true)?.finding).toBe(assessed(visit('b')).assessment.finding.kind)

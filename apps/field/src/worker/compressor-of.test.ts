@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { INCH_POUND } from '@chargewright/quantity'
+import { INCH_POUND, inEnglish } from '@chargewright/quantity'
 import type { Fact, SystemStatement } from '@chargewright/visit'
 import { expect, test } from 'vitest'
 import { compressorOf } from './compressor-of.ts'
@@ -25,7 +25,7 @@ const ports = [
   read('liquid-pressure', '364 psig'),
   read('suction-temperature', '65 °F'),
 ]
-const found = (of: ReturnType<typeof visit>) => compressorOf(of, INCH_POUND, 'phone')
+const found = (of: ReturnType<typeof visit>) => compressorOf(of, INCH_POUND, 'phone', inEnglish)
 const judged = (...others: readonly Fact[]) => {
   const { rating } = found(visit(facts, ...ports, read('supply-voltage', '230 V'), ...others))
   if (!rating?.ok) throw new Error(JSON.stringify(rating))

@@ -1,12 +1,17 @@
 import { judgeSupply } from '@chargewright/compressor'
 import { compressorCurve, DESK, PAGE, PHONE } from '@chargewright/picture'
-import { ok } from '@chargewright/quantity'
+import { ok, type UnitPreference, type Words } from '@chargewright/quantity'
 import { fold } from '@chargewright/visit'
 import { compressorAsFound } from './compressor-as-found.ts'
-import type { Tasks } from './protocol.ts'
+import type { CompressorAnswer, SheetSize, VisitEvents } from './protocol.ts'
 
 /** Judges power and current against the maker's figures, each drawn with its curve, and the supply. */
-export const compressorOf: Tasks['compressor'] = (events, units, size) => {
+export function compressorOf(
+  events: VisitEvents,
+  units: UnitPreference,
+  size: SheetSize,
+  words: Words,
+): CompressorAnswer {
   const visit = fold(events)
   const { compressorRating } = visit.system.facts
   const against = (figures: string) => {
@@ -15,7 +20,7 @@ export const compressorOf: Tasks['compressor'] = (events, units, size) => {
     const { compressor, operating, ...judged } = found.value
     const sheet = { ...(size === 'desk' ? DESK : PHONE), palette: PAGE }
     const pictures = judged.judged.flatMap(
-      ({ measured }) => compressorCurve(compressor, operating, measured, units, sheet) ?? [],
+      ({ measured }) => compressorCurve(compressor, operating, measured, units, sheet, words) ?? [],
     )
     return ok({ ...judged, pictures })
   }

@@ -23,22 +23,22 @@ export interface Tasks {
   readonly draw: (
     visit: VisitEvents,
     units: UnitPreference,
-    size: 'phone' | 'desk',
+    size: SheetSize,
     language: Language,
   ) => Promise<readonly Picture[]>
   /** The service record as the bytes of a PDF; without its system it says nothing of a leak rate. */
   readonly record: (
     visit: VisitEvents,
-    options: RecordOptions,
+    wish: RecordWish,
     system: SystemSoFar | undefined,
   ) => Promise<Uint8Array<ArrayBuffer>>
   /** The same as a table or as data. */
   readonly recordText: (
     visit: VisitEvents,
-    options: RecordOptions,
+    wish: RecordWish,
     system: SystemSoFar | undefined,
     form: 'csv' | 'json',
-  ) => string
+  ) => Promise<string>
   /** What the visits to one system came to, the first visit first. */
   readonly history: (visits: readonly NamedVisit[], units: UnitPreference, language: Language) => Promise<SystemHistory>
   /** How many of these visits to one system taught something of it, the first one first. */
@@ -51,7 +51,7 @@ export interface Tasks {
   readonly tightness: (
     visit: VisitEvents,
     units: UnitPreference,
-    size: 'phone' | 'desk',
+    size: SheetSize,
     language: Language,
   ) => Promise<Tightness>
   /** What the cylinders of the visit hold, and what still fits into them. */
@@ -61,7 +61,12 @@ export interface Tasks {
   /** What the law asks after the last addition to a system, by both of its methods. */
   readonly leakRate: (visits: readonly VisitEvents[], use: ApplianceUse) => Result<LeakRateAnswer, Problem>
   /** The compressor against its maker’s figures, and the supply against the nameplate. */
-  readonly compressor: (visit: VisitEvents, units: UnitPreference, size: 'phone' | 'desk') => CompressorAnswer
+  readonly compressor: (
+    visit: VisitEvents,
+    units: UnitPreference,
+    size: SheetSize,
+    language: Language,
+  ) => Promise<CompressorAnswer>
   /** The airflow from what was measured for it, in the air of the visit. */
   readonly airflow: (visit: VisitEvents, way: AirflowWay) => Result<Airflow, Problem>
   /** Designations of all refrigerants that can be computed. */
@@ -71,6 +76,12 @@ export interface Tasks {
 export type TaskName = keyof Tasks
 export type Given<Name extends TaskName> = Parameters<Tasks[Name]>
 export type Gotten<Name extends TaskName> = Awaited<ReturnType<Tasks[Name]>>
+
+/** What a drawing has room for. */
+export type SheetSize = 'phone' | 'desk'
+
+/** What a record is made with. The words of a language do not cross to another thread, its name does. */
+export type RecordWish = Omit<RecordOptions, 'language'> & { readonly language: Language }
 
 export interface VisitEvents {
   readonly id: string

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { INCH_POUND, render } from '@chargewright/quantity'
+import { INCH_POUND, render, say } from '@chargewright/quantity'
 import type { Fact, SystemStatement, VisitEvent } from '@chargewright/visit'
 import { expect, test } from 'vitest'
 import { recordChecks } from './record-checks.ts'
@@ -25,8 +25,8 @@ const visit = (facts: SystemStatement, ...others: readonly Fact[]) => ({
   ),
 })
 const told = (...[of, system]: Parameters<typeof recordChecks>) =>
-  recordChecks(of, system).map(
-    ({ title, verdict, sentence }) => `${title}: ${verdict}. ${render(sentence, INCH_POUND)}`,
+  recordChecks(of, system).map(({ title, verdict, sentence }) =>
+    render(say`${title}: ${verdict}. ${sentence}`, INCH_POUND),
   )
 
 const ports = [read('suction-pressure', '130 psig'), read('liquid-pressure', '364 psig')]
@@ -59,8 +59,8 @@ test('[property] after an addition the leak rate by law is told, with what is du
   const of = visit(plate, added('15 lb'))
   const system = { events: [of], use: 'commercial-refrigeration' } as const
   const checks = recordChecks(of, system)
-  const law = checks.find(({ title }) => title.startsWith('Leak rate, '))
-  expect(law?.verdict).toBe('over the threshold')
+  const law = checks.find(({ title }) => render(title, INCH_POUND).startsWith('Leak rate, '))
+  expect(law?.verdict).toEqual(say`over the threshold`)
   expect(law?.reasons.map(({ statement }) => render(statement, INCH_POUND)).join()).toContain(': by 2026-03-05')
   expect(told(visit(plate), system)).toEqual([])
   expect(told(of, undefined)).toEqual([])

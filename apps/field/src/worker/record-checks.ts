@@ -1,6 +1,6 @@
 import { judgeSupply, type RatedQuantity } from '@chargewright/compressor'
 import type { Clock } from '@chargewright/ledger'
-import { describeProblem, type Evidence, evidence, type Problem, say } from '@chargewright/quantity'
+import { type Evidence, evidence, type Problem, problemStatement, type Statement, say } from '@chargewright/quantity'
 import type { Check } from '@chargewright/report'
 import { fold, type Visit } from '@chargewright/visit'
 import type { SystemSoFar } from '../session/system-so-far.ts'
@@ -9,9 +9,9 @@ import { compressorAsFound, READ_AS } from './compressor-as-found.ts'
 import { leakRateOf } from './leak-rate-of.ts'
 import type { LeakRateAnswer, VisitEvents } from './protocol.ts'
 
-const COMPRESSOR: Readonly<Partial<Record<RatedQuantity, string>>> = {
-  power: 'Compressor power',
-  current: 'Compressor current',
+const COMPRESSOR: Readonly<Partial<Record<RatedQuantity, Statement>>> = {
+  power: say`Compressor power`,
+  current: say`Compressor current`,
 }
 
 /** What the steps of a visit found beside its readings: its supply, its compressor, and after an addition the leak rate. */
@@ -27,7 +27,7 @@ function supplyChecks({ supply }: Visit): readonly Check[] {
   const { kind, reasons, steps } = found.value
   const [level, ...unbalance] = reasons
   const told = [...unbalance, ...(level ? [level] : []), ...steps.map((step) => evidence(step))]
-  return [{ title: SUPPLY, verdict: SUPPLY_WORDS[kind], ...sentenceFirst(told), at: supply.at }]
+  return [{ title: SUPPLY, verdict: say`${SUPPLY_WORDS[kind]}`, ...sentenceFirst(told), at: supply.at }]
 }
 
 /** Says nothing of a compressor of which nothing was read. */
@@ -36,10 +36,10 @@ function compressorChecks(visit: Visit): readonly Check[] {
   const read = READ_AS.some(([, id]) => visit.readings[id])
   if (compressorRating === undefined || !read) return []
   const found = compressorAsFound(compressorRating, visit)
-  if (!found.ok) return [notJudged('Compressor', found.error)]
+  if (!found.ok) return [notJudged(say`Compressor`, found.error)]
   return found.value.judged.map(({ measured, side, evidence: why, suggests }) => ({
-    title: COMPRESSOR[measured.what] ?? measured.what,
-    verdict: RATING_SIDES[side],
+    title: COMPRESSOR[measured.what] ?? say`${measured.what}`,
+    verdict: say`${RATING_SIDES[side]}`,
     ...sentenceFirst([why, ...suggests.map((each) => evidence(each))]),
   }))
 }
@@ -52,19 +52,19 @@ function leakRateChecks(visit: Visit, { events, use }: SystemSoFar): readonly Ch
   const { laws, on } = found.value
   if (laws.length > 0) return laws.map(lawCheck)
   const sentence = say`After the addition of ${on} no leak-repair law on file applies to this charge and refrigerant`
-  return [{ title: LEAK_RATE, verdict: 'no law applies', sentence, reasons: [] }]
+  return [{ title: LEAK_RATE, verdict: say`no law applies`, sentence, reasons: [] }]
 }
 
 function lawCheck({ coverage, rates, clocks }: LeakRateAnswer['laws'][number]): Check {
   const told = rates.map((rate) =>
-    rate.ok ? evidence(rate.value.sentence, rate.value.source) : evidence(say`${describeProblem(rate.error)}`),
+    rate.ok ? evidence(rate.value.sentence, rate.value.source) : evidence(problemStatement(rate.error)),
   )
   const unsure = coverage.verdict === 'cannot-tell' ? [evidence(coverage.because, coverage.source)] : []
   const isOver = rates.some((rate) => rate.ok && rate.value.over)
   const isTold = rates.some((rate) => rate.ok)
   return {
-    title: `${LEAK_RATE}, ${coverage.law.title}`,
-    verdict: isOver ? 'over the threshold' : isTold ? 'not over the threshold' : 'not judged',
+    title: say`${LEAK_RATE}, ${coverage.law.title}`,
+    verdict: isOver ? say`over the threshold` : isTold ? say`not over the threshold` : say`not judged`,
     ...sentenceFirst([...told, ...unsure, ...clocks.map(clockInWords)]),
   }
 }
@@ -72,8 +72,8 @@ function lawCheck({ coverage, rates, clocks }: LeakRateAnswer['laws'][number]): 
 const clockInWords = ({ what, due, source }: Clock): Evidence =>
   evidence(due.kind === 'by' ? say`${what}: by ${due.day}` : say`${what}: waits for ${due.for}`, source)
 
-const SUPPLY = 'Supply'
-const LEAK_RATE = 'Leak rate'
+const SUPPLY = say`Supply`
+const LEAK_RATE = say`Leak rate`
 
 /** The first of what was found is the sentence of a check; what it rests on and the others follow. */
 function sentenceFirst([first, ...others]: readonly Evidence[]): Pick<Check, 'sentence' | 'reasons'> {
@@ -86,9 +86,9 @@ function sentenceFirst([first, ...others]: readonly Evidence[]): Pick<Check, 'se
 const netAdded = ({ moves }: Visit) =>
   moves.reduce((sum, { fact, mass }) => sum + (fact.direction === 'into-system' ? mass.si : -mass.si), 0)
 
-const notJudged = (title: string, problem: Problem): Check => ({
+const notJudged = (title: Statement, problem: Problem): Check => ({
   title,
-  verdict: 'not judged',
-  sentence: say`${describeProblem(problem)}`,
+  verdict: say`not judged`,
+  sentence: problemStatement(problem),
   reasons: [],
 })

@@ -19,7 +19,7 @@ import { assessed, taughtBy } from './assessed.ts'
 import { compressorOf } from './compressor-of.ts'
 import { cylindersOf } from './cylinders-of.ts'
 import { leakRateOf } from './leak-rate-of.ts'
-import type { Tasks, VisitEvents } from './protocol.ts'
+import type { RecordWish, Tasks, VisitEvents } from './protocol.ts'
 import { recordChecks } from './record-checks.ts'
 import { systemHistory } from './system-history.ts'
 import { tightnessOf } from './tightness-of.ts'
@@ -37,21 +37,21 @@ export const TASKS: Tasks = {
     const sheet = { ...(size === 'desk' ? DESK : PHONE), palette: PAGE }
     return DRAWINGS.flatMap((drawing) => drawing(visit, assessment, units, sheet, words) ?? [])
   },
-  record: async (events, options, system) => {
-    const pdf = serviceRecord(fold(events), assessed(events).assessment, withChecks(events, options, system))
-    return new Uint8Array(await renderPdf(pdf))
+  record: async (events, wish, system) => {
+    const options = await recordOptions(events, wish, system)
+    return new Uint8Array(await renderPdf(serviceRecord(fold(events), assessed(events).assessment, options)))
   },
   history: async (visits, units, language) => systemHistory(visits, units, await wordsOf(language)),
   learntFrom: (visits) => taughtBy(visits)?.visits ?? 0,
   practicePlate: plateOf,
   practise: practised,
-  recordText: (events, options, system, form) => {
+  recordText: async (events, wish, system, form) => {
     const write = form === 'csv' ? recordCsv : recordJson
-    return write(fold(events), assessed(events).assessment, withChecks(events, options, system))
+    return write(fold(events), assessed(events).assessment, await recordOptions(events, wish, system))
   },
-  tightness: tightnessOf,
+  tightness: async (events, units, size, language) => tightnessOf(events, units, size, await wordsOf(language)),
   airflow: airflowOf,
-  compressor: compressorOf,
+  compressor: async (events, units, size, language) => compressorOf(events, units, size, await wordsOf(language)),
   leakRate: leakRateOf,
   cylinders: cylindersOf,
   weighIn: weighInOf,
@@ -59,6 +59,15 @@ export const TASKS: Tasks = {
 }
 
 /** What a record says beside the visit itself: from how many others the system is known, and what the steps found. */
-function withChecks(events: VisitEvents, options: RecordOptions, system: SystemSoFar | undefined): RecordOptions {
-  return { ...options, learntFrom: assessed(events).learntFrom, checks: recordChecks(events, system) }
+async function recordOptions(
+  events: VisitEvents,
+  { language, ...wish }: RecordWish,
+  system: SystemSoFar | undefined,
+): Promise<RecordOptions> {
+  return {
+    ...wish,
+    language: { tag: language, words: await wordsOf(language) },
+    learntFrom: assessed(events).learntFrom,
+    checks: recordChecks(events, system),
+  }
 }

@@ -1,4 +1,4 @@
-import { INCH_POUND } from '@chargewright/quantity'
+import { INCH_POUND, inEnglish } from '@chargewright/quantity'
 import type { Fact } from '@chargewright/visit'
 import { expect, test } from 'vitest'
 import { cylindersOf } from './cylinders-of.ts'
@@ -11,12 +11,12 @@ const visit = (...facts: readonly Fact[]) => ({
 })
 const vacuum = (after: string, pressure: string): Fact => ({ kind: 'vacuum-reading', after, pressure })
 
-test('[property] the last test under vacuum is judged and drawn, and all of it can be copied to the page', async () => {
-  const found = await tightnessOf(
+test('[property] the last test under vacuum is judged and drawn, and all of it can be copied to the page', () => {
+  const found = tightnessOf(
     visit(vacuum('0 min', '250 micron'), vacuum('60 min', '420 micron')),
     INCH_POUND,
     'phone',
-    'en',
+    inEnglish,
   )
   expect(found.vacuum?.ok && found.vacuum.value.finding.kind).toBe('pass')
   expect(found.vacuum?.ok && found.vacuum.value.picture.svg).toContain('limit 500 micron')
@@ -24,8 +24,8 @@ test('[property] the last test under vacuum is judged and drawn, and all of it c
   expect(found).not.toHaveProperty('pressure')
 })
 
-test('[limit] a test that cannot be judged says why', async () => {
-  const found = await tightnessOf(visit({ kind: 'pressure-test', gas: 'nitrogen' }), INCH_POUND, 'phone', 'en')
+test('[limit] a test that cannot be judged says why', () => {
+  const found = tightnessOf(visit({ kind: 'pressure-test', gas: 'nitrogen' }), INCH_POUND, 'phone', inEnglish)
   expect(found.pressure).toMatchObject({ ok: false, error: { field: 'readings of the pressure test' } })
 })
 

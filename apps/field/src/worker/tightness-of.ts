@@ -1,14 +1,12 @@
 import { sitePressure } from '@chargewright/charging'
 import { DESK, evacuationCurve, PAGE, PHONE } from '@chargewright/picture'
-import { ok } from '@chargewright/quantity'
+import { ok, type UnitPreference, type Words } from '@chargewright/quantity'
 import { pressureTestOfVisit, vacuumTestOfVisit } from '@chargewright/tightness'
 import { fold, type VacuumTest } from '@chargewright/visit'
-import { wordsOf } from '../words/language.ts'
-import type { Tasks } from './protocol.ts'
+import type { SheetSize, Tightness, VisitEvents } from './protocol.ts'
 
 /** Judges the last test under vacuum, which is drawn, and the last one under pressure. */
-export const tightnessOf: Tasks['tightness'] = async (events, units, size, language) => {
-  const words = await wordsOf(language)
+export function tightnessOf(events: VisitEvents, units: UnitPreference, size: SheetSize, words: Words): Tightness {
   const visit = fold(events)
   const judgeVacuum = (test: VacuumTest) => {
     const judged = vacuumTestOfVisit(test)

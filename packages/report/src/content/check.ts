@@ -1,12 +1,12 @@
-import { type Evidence, render, type Statement, type UnitPreference } from '@chargewright/quantity'
+import { type Evidence, type Statement, teller, type UnitPreference, type Words } from '@chargewright/quantity'
 import type { Citations } from './citations.ts'
 import { type EvidenceLine, evidenceLines } from './evidence-lines.ts'
 
 /** A check that was made beside the readings of the visit, such as an evacuation, and what it found. */
 export interface Check {
-  readonly title: string
+  readonly title: Statement
   /** In a few words. */
-  readonly verdict: string
+  readonly verdict: Statement
   readonly sentence: Statement
   readonly reasons: readonly Evidence[]
   /** ISO 8601. */
@@ -24,13 +24,14 @@ export interface CheckInWords {
   readonly at?: string
 }
 
-export function checkInWords(check: Check, preference: UnitPreference, words: Citations): CheckInWords {
+export function checkInWords(check: Check, preference: UnitPreference, words: Words, sources: Citations): CheckInWords {
   const { title, verdict, sentence, reasons, at, units = preference } = check
+  const tell = teller(units, words)
   return {
-    title,
-    verdict,
-    sentence: render(sentence, units),
-    reasons: evidenceLines(reasons, units, words),
+    title: tell(title),
+    verdict: tell(verdict),
+    sentence: tell(sentence),
+    reasons: evidenceLines(reasons, tell, sources),
     ...(at === undefined ? {} : { at }),
   }
 }

@@ -1,13 +1,14 @@
 import type { Assessment, MeasureId, MethodId } from '@chargewright/charging'
-import type { UnitPreference } from '@chargewright/quantity'
-import { describeProblem } from '@chargewright/quantity'
-import { READING_IDS, readingKind, STATIONS, type Visit } from '@chargewright/visit'
+import { problemStatement, type Statement, say, type Tell, type UnitPreference } from '@chargewright/quantity'
+import { READING_IDS, type ReadingId, readingKind, STATIONS, type Visit } from '@chargewright/visit'
 import type { Citations } from './citations.ts'
 import { type QuantityCell, quantityCell } from './quantity-cell.ts'
 
 /** The last standing reading of its kind, with those before it. */
 export interface ReadingRow {
   readonly station: number
+  /** The same in every language. */
+  readonly what: ReadingId
   readonly label: string
   readonly typed: string
   readonly quantity: QuantityCell
@@ -22,6 +23,7 @@ export interface ReadingRow {
 export function readingRows(
   { readings, history, log, doubts }: Visit,
   preference: UnitPreference,
+  tell: Tell,
   { cite }: Citations,
 ): readonly ReadingRow[] {
   return READING_IDS.flatMap((id) => {
@@ -32,7 +34,8 @@ export function readingRows(
     return [
       {
         station: STATIONS.find((each) => each.id === station)!.number,
-        label,
+        what: id,
+        label: tell(say`${label}`),
         typed: reading.typed,
         quantity: quantityCell(reading.quantity, preference),
         at: reading.at,
@@ -41,7 +44,7 @@ export function readingRows(
           .filter(({ what, eventId }) => what === id && eventId !== reading.eventId)
           .map(({ typed, at }) => ({ typed, at })),
         corrected: log.some(({ id: entry, correctedBy }) => entry === reading.eventId && correctedBy !== undefined),
-        ...(doubt ? { doubt: describeProblem(doubt.problem) } : {}),
+        ...(doubt ? { doubt: tell(problemStatement(doubt.problem)) } : {}),
       },
     ]
   })
@@ -49,28 +52,30 @@ export function readingRows(
 
 /** A derived value. */
 export interface MeasureRow {
+  /** The same in every language. */
+  readonly what: MeasureId | 'target'
   readonly label: string
   readonly quantity: QuantityCell
 }
 
-const MEASURES: Readonly<Record<MeasureId, string>> = {
-  superheat: 'Superheat at the compressor',
-  valveSuperheat: 'Superheat at the coil outlet',
-  subcooling: 'Subcooling',
-  evaporatingTemperature: 'Evaporating temperature (dew)',
-  condensingTemperature: 'Condensing temperature (bubble)',
-  returnWetBulb: 'Return air, wet bulb',
-  temperatureSplit: 'Temperature split',
-  airflowPerCapacity: 'Airflow per capacity',
-  drierDrop: 'Temperature drop across the drier',
-  condensingRise: 'Condensing above entering air',
+const MEASURES: Readonly<Record<MeasureId, Statement>> = {
+  superheat: say`Superheat at the compressor`,
+  valveSuperheat: say`Superheat at the coil outlet`,
+  subcooling: say`Subcooling`,
+  evaporatingTemperature: say`Evaporating temperature (dew)`,
+  condensingTemperature: say`Condensing temperature (bubble)`,
+  returnWetBulb: say`Return air, wet bulb`,
+  temperatureSplit: say`Temperature split`,
+  airflowPerCapacity: say`Airflow per capacity`,
+  drierDrop: say`Temperature drop across the drier`,
+  condensingRise: say`Condensing above entering air`,
 }
 
-const TARGETS: Readonly<Record<MethodId, string>> = {
-  superheat: 'Target superheat',
-  subcooling: 'Target subcooling',
-  'sight-glass': 'Target',
-  weight: 'Charge to weigh in',
+const TARGETS: Readonly<Record<MethodId, Statement>> = {
+  superheat: say`Target superheat`,
+  subcooling: say`Target subcooling`,
+  'sight-glass': say`Target`,
+  weight: say`Charge to weigh in`,
 }
 
 /** Derived values worth reading beside what was typed; those that only repeat a reading are left out. */
@@ -78,14 +83,15 @@ export function measureRows(
   { measures, target, method }: Assessment,
   { readings }: Visit,
   preference: UnitPreference,
+  tell: Tell,
 ): readonly MeasureRow[] {
   const repeated = readings['return-air-wet-bulb'] ? 'returnWetBulb' : undefined
   const rows = (Object.keys(MEASURES) as MeasureId[]).flatMap((id) => {
     const measure = measures[id]
     return measure && id !== repeated
-      ? [{ label: MEASURES[id], quantity: quantityCell(measure.quantity, preference) }]
+      ? [{ what: id, label: tell(MEASURES[id]), quantity: quantityCell(measure.quantity, preference) }]
       : []
   })
-  const label = method ? TARGETS[method.id] : 'Target'
-  return target ? [{ label, quantity: quantityCell(target.quantity, preference) }, ...rows] : rows
+  const label = tell(method ? TARGETS[method.id] : say`Target`)
+  return target ? [{ what: 'target', label, quantity: quantityCell(target.quantity, preference) }, ...rows] : rows
 }

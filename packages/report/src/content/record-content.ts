@@ -1,9 +1,10 @@
 import { type Assessment, entryLabel, FINDINGS, METHODS } from '@chargewright/charging'
-import { render, type UnitPreference } from '@chargewright/quantity'
+import { say, type Tell, teller, type UnitPreference } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import { type Check, checkInWords } from './check.ts'
 import { citations } from './citations.ts'
 import { evidenceLines } from './evidence-lines.ts'
+import { ENGLISH, type Language } from './language.ts'
 import { measureRows, readingRows } from './reading-rows.ts'
 import { correctionRows, doubtLines, happeningRows, problemLines } from './remarks.ts'
 import { type SystemRow, systemRows } from './system-rows.ts'
@@ -14,6 +15,8 @@ import { cylinderRows, moveRows } from './weight-rows.ts'
 /** What a record is made with, beside the visit and its answer. */
 export interface RecordOptions {
   readonly preference: UnitPreference
+  /** Else English. What was typed stays as it was typed, and so do the names of all fields. */
+  readonly language?: Language
   /** When the record is made, ISO 8601: the only time in it that does not come from the visit. */
   readonly created: string
   /** On the visit file itself, for instance that its figures are invented. */
@@ -29,69 +32,70 @@ export interface RecordOptions {
 /** Everything that a service record says, as plain data: the PDF, the CSV and the JSON are three prints of it. */
 export type RecordContent = ReturnType<typeof recordContent>
 
-const NOTE =
-  'Readings are as typed by the technician; everything else is computed from them. ± is about 95 %. The maker’s instructions, local codes and a licence come first.'
+const NOTE = say`Readings are as typed by the technician; everything else is computed from them. ± is about 95 %. The maker’s instructions, local codes and a licence come first.`
 
 export function recordContent(visit: Visit, assessment: Assessment, options: RecordOptions) {
-  const { preference, created, about, learntFrom = 0 } = options
+  const { preference, created, about, learntFrom = 0, language = ENGLISH } = options
+  const { tag, words } = language
+  const tell = teller(preference, words)
   const checks = [...visitChecks(visit, preference), ...(options.checks ?? [])]
   const { finding, method } = assessment
-  const words = citations()
-  const say = (statement: Parameters<typeof render>[0]) => render(statement, preference)
+  const citing = citations(words)
   const times = visit.log.map(({ at }) => at)
-  const readings = readingRows(visit, preference, words)
+  const readings = readingRows(visit, preference, tell, citing)
   return {
     system: {
-      name: visit.system.facts.name ?? 'System without a name',
-      rows: [...systemRows(visit.system, preference), ...learntRow(learntFrom)],
+      name: visit.system.facts.name ?? tell(say`System without a name`),
+      rows: [...systemRows(visit.system, preference, tell), ...learntRow(learntFrom, tell)],
     },
     visit: {
       id: visit.id,
       from: times[0] ?? '',
       to: times.at(-1) ?? '',
       by: [...new Set(visit.log.flatMap(({ by }) => by ?? []))],
-      zone: zoneOf(times),
+      zone: zoneOf(times, tell),
       ...(about === undefined ? {} : { about }),
     },
     finding: {
       kind: finding.kind,
-      word: FINDINGS[finding.kind],
-      sentence: say(finding.sentence),
-      reasons: evidenceLines(finding.reasons, preference, words),
-      steps: finding.steps.map(say),
-      next: finding.next.map(({ entry, why }) => `${entryLabel(entry)}: ${say(why)}`),
+      word: tell(say`${FINDINGS[finding.kind]}`),
+      sentence: tell(finding.sentence),
+      reasons: evidenceLines(finding.reasons, tell, citing),
+      steps: finding.steps.map(tell),
+      next: finding.next.map(({ entry, why }) => tell(say`${entryLabel(entry)}: ${why}`)),
     },
-    ...(method ? { method: { name: METHODS[method.id], because: say(method.because.statement) } } : {}),
+    ...(method ? { method: { name: tell(say`${METHODS[method.id]}`), because: tell(method.because.statement) } } : {}),
     conditions: assessment.conditions.map(({ state, evidence, remedy }) => ({
       state,
-      statement: say(evidence.statement),
-      ...(evidence.source === undefined ? {} : { source: words.cite(evidence.source) }),
-      ...(remedy ? { remedy: say(remedy) } : {}),
+      statement: tell(evidence.statement),
+      ...(evidence.source === undefined ? {} : { source: citing.cite(evidence.source) }),
+      ...(remedy ? { remedy: tell(remedy) } : {}),
     })),
     lookAlikes: assessment.lookAlikes.map(({ label, verdict, evidence }) => ({
-      label: say(label),
+      label: tell(label),
       verdict,
-      statement: say(evidence.statement),
+      statement: tell(evidence.statement),
     })),
     cautions: assessment.cautions.map(({ statement, source }) => ({
-      statement: say(statement),
-      source: words.cite(source),
+      statement: tell(statement),
+      source: citing.cite(source),
     })),
     readings,
-    measures: measureRows(assessment, visit, preference),
-    happenings: happeningRows(visit),
-    moves: moveRows(visit, preference),
-    cylinders: cylinderRows(visit, preference),
-    corrections: correctionRows(visit),
-    problems: problemLines(assessment),
-    doubts: doubtLines(assessment),
-    ...(checks.length === 0 ? {} : { checks: checks.map((check) => checkInWords(check, preference, words)) }),
-    sources: words.sources(),
+    measures: measureRows(assessment, visit, preference, tell),
+    happenings: happeningRows(visit, tell),
+    moves: moveRows(visit, preference, tell),
+    cylinders: cylinderRows(visit, preference, tell),
+    corrections: correctionRows(visit, tell),
+    problems: problemLines(assessment, tell),
+    doubts: doubtLines(assessment, tell),
+    ...(checks.length === 0 ? {} : { checks: checks.map((check) => checkInWords(check, preference, words, citing)) }),
+    sources: citing.sources(),
     created,
     rules: assessment.version,
-    note: NOTE,
+    note: tell(NOTE),
+    language: tag,
   }
 }
 
-const learntRow = (visits: number): readonly SystemRow[] =>
-  visits === 0 ? [] : [{ label: 'Visits it is known from', value: String(visits) }]
+const learntRow = (visits: number, tell: Tell): readonly SystemRow[] =>
+  visits === 0 ? [] : [{ what: 'learntFrom', label: tell(say`Visits it is known from`), value: String(visits) }]

@@ -1,9 +1,19 @@
-import type { UnitPreference } from '@chargewright/quantity'
-import { APPLICATIONS, FIGURE_IDS, figureKind, METERING_DEVICES, type System } from '@chargewright/visit'
+import { say, type Tell, type UnitPreference, verbatim } from '@chargewright/quantity'
+import {
+  APPLICATIONS,
+  type FactName,
+  FIGURE_IDS,
+  factLabel,
+  figureKind,
+  METERING_DEVICES,
+  type System,
+} from '@chargewright/visit'
 import { type QuantityCell, quantityCell } from './quantity-cell.ts'
 
 /** One thing known of the system. */
 export interface SystemRow {
+  /** The same in every language. */
+  readonly what: FactName | 'learntFrom'
   readonly label: string
   /** As typed or chosen. */
   readonly value: string
@@ -12,28 +22,34 @@ export interface SystemRow {
 }
 
 /** Everything that was said of the system and still stands, in the order of the nameplate. */
-export function systemRows({ facts, figures }: System, preference: UnitPreference): readonly SystemRow[] {
-  const yesNo = (label: string, fact: boolean | undefined) =>
-    fact === undefined ? [] : [{ label, value: fact ? 'yes' : 'no' }]
-  const named = (label: string, value: string | undefined) => (value === undefined ? [] : [{ label, value }])
+export function systemRows({ facts, figures }: System, preference: UnitPreference, tell: Tell): readonly SystemRow[] {
+  const row = (what: FactName, value: string | undefined, label = tell(say`${factLabel(what)}`)) =>
+    value === undefined ? [] : [{ what, label, value }]
+  const chosen = (name: string | undefined) => name && tell(say`${name}`)
+  const yesNo = (fact: boolean | undefined) => (fact === undefined ? undefined : tell(fact ? say`yes` : say`no`))
+  const { accessories = [], compressorRating, makersChart } = facts
   return [
-    ...named('Refrigerant', facts.refrigerant),
-    ...named('Metering device', facts.meteringDevice && METERING_DEVICES[facts.meteringDevice]),
-    ...named('Application', facts.application && APPLICATIONS[facts.application]),
-    ...yesNo('Receiver', facts.receiver),
-    ...yesNo('Sight glass', facts.sightGlass),
-    ...yesNo('Accumulator', facts.accumulator),
-    ...(facts.accessories ?? []).map(({ name, volume, liquidPercent }) => ({
-      label: name,
-      value: `${volume}, ${liquidPercent} % of it liquid`,
-    })),
-    ...named('Rating of the compressor', facts.compressorRating && 'the maker’s coefficients, entered'),
-    ...named('Maker’s chart', facts.makersChart && `entered, over ${facts.makersChart.indoor.replace('-', ' ')}`),
+    ...row('refrigerant', facts.refrigerant),
+    ...row('meteringDevice', chosen(facts.meteringDevice && METERING_DEVICES[facts.meteringDevice])),
+    ...row('application', chosen(facts.application && APPLICATIONS[facts.application])),
+    ...row('receiver', yesNo(facts.receiver)),
+    ...row('sightGlass', yesNo(facts.sightGlass)),
+    ...row('accumulator', yesNo(facts.accumulator)),
+    ...accessories.flatMap(({ name, volume, liquidPercent }) =>
+      row('accessories', tell(say`${verbatim(volume)}, ${liquidPercent} % of it liquid`), name),
+    ),
+    ...row('compressorRating', compressorRating && tell(say`the maker’s coefficients, entered`)),
+    ...row('makersChart', makersChart && tell(CHARTS[makersChart.indoor])),
     ...FIGURE_IDS.flatMap((id) => {
       const figure = figures[id]
-      return figure
-        ? [{ label: figureKind(id).label, value: figure.typed, quantity: quantityCell(figure.quantity, preference) }]
-        : []
+      if (!figure) return []
+      const label = tell(say`${figureKind(id).label}`)
+      return [{ what: id, label, value: figure.typed, quantity: quantityCell(figure.quantity, preference) }]
     }),
   ]
 }
+
+const CHARTS = {
+  'wet-bulb': say`entered, over wet bulb`,
+  'dry-bulb': say`entered, over dry bulb`,
+} as const

@@ -1,3 +1,5 @@
+import { say, type Tell } from '@chargewright/quantity'
+
 /** `2026-06-23` of a time as the device told it. */
 export const dayOf = (at: string): string => at.slice(0, 10)
 
@@ -11,9 +13,11 @@ export function clockOf(at: string): string {
 export const timeOf = (at: string): string => `${dayOf(at)} ${clockOf(at)}`
 
 /** How to read the times of a record. */
-export function zoneOf(times: readonly string[]): string {
+export function zoneOf(times: readonly string[], tell: Tell): string {
   if (times.length === 0) return ''
-  return times.every((at) => at.endsWith('Z'))
-    ? 'Times are UTC, as the device told them.'
-    : 'Times are as the device told them.'
+  return tell(
+    times.every((at) => at.endsWith('Z'))
+      ? say`Times are UTC, as the device told them.`
+      : say`Times are as the device told them.`,
+  )
 }

@@ -1,4 +1,4 @@
-import { INCH_POUND, render } from '@chargewright/quantity'
+import { INCH_POUND, render, say } from '@chargewright/quantity'
 import { type Fact, fold } from '@chargewright/visit'
 import { expect, test } from 'vitest'
 import { visitChecks } from './visit-checks.ts'
@@ -25,7 +25,7 @@ test('[property] tests and cylinders of the visit are told in the order of the w
     { kind: 'pressure-test-reading', after: '0 h', pressure: '300 psig', temperature: '75 °F' },
     { kind: 'pressure-test-reading', after: '24 h', pressure: '300 psig', temperature: '75 °F' },
   )
-  expect(checks.map(({ title, verdict }) => `${title}: ${verdict}`)).toEqual([
+  expect(checks.map(({ title, verdict }) => render(say`${title}: ${verdict}`, INCH_POUND))).toEqual([
     'Standing pressure test: no leak seen',
     'Evacuation: held',
     'Cylinder C1, new R-410A: adds up',
@@ -52,6 +52,6 @@ test('[limit] a test that cannot be judged yet says why, and is not left out', (
     { kind: 'pressure-test', gas: 'nitrogen' },
     { kind: 'vacuum-test', criterion: 'specification' },
   )
-  expect([standing?.verdict, vacuum?.verdict]).toEqual(['not judged', 'not judged'])
+  expect([standing?.verdict, vacuum?.verdict]).toEqual([say`not judged`, say`not judged`])
   expect(render(vacuum!.sentence, INCH_POUND)).toContain('Vacuum: missing')
 })

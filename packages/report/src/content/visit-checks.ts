@@ -1,6 +1,14 @@
 import { sitePressure } from '@chargewright/charging'
 import { type BookBalance, type BookFinding, balanceBook, bookOfVisit, bookUnits } from '@chargewright/ledger'
-import { describeProblem, evidence, type Problem, say, type UnitPreference } from '@chargewright/quantity'
+import {
+  evidence,
+  type Problem,
+  problemStatement,
+  type Statement,
+  say,
+  type UnitPreference,
+  verbatim,
+} from '@chargewright/quantity'
 import {
   type EvacuationFinding,
   HOLD_WORDS,
@@ -29,19 +37,19 @@ export function visitChecks(visit: Visit, preference: UnitPreference): readonly 
   return [...standing, ...vacuum, ...book]
 }
 
-const STANDING = 'Standing pressure test'
-const EVACUATION = 'Evacuation'
+const STANDING = say`Standing pressure test`
+const EVACUATION = say`Evacuation`
 
 /** A standing test by its last reading, with what those before it said. */
 export function standingTestCheck({ findings, last }: StandingTest): Check {
   const before = findings.slice(0, -1).map(({ after, finding }) => evidence(say`After ${after}: ${finding.sentence}`))
   const { kind, sentence, reasons } = last
-  return { title: STANDING, verdict: PRESSURE_TEST_WORDS[kind], sentence, reasons: [...reasons, ...before] }
+  return { title: STANDING, verdict: say`${PRESSURE_TEST_WORDS[kind]}`, sentence, reasons: [...reasons, ...before] }
 }
 
 export function evacuationCheck(finding: EvacuationFinding, preference: UnitPreference): Check {
   const { kind, sentence, reasons } = finding
-  return { title: EVACUATION, verdict: HOLD_WORDS[kind], sentence, reasons, units: vacuumUnits(preference) }
+  return { title: EVACUATION, verdict: say`${HOLD_WORDS[kind]}`, sentence, reasons, units: vacuumUnits(preference) }
 }
 
 /** One for each cylinder, and one for what the book holds and cannot count. */
@@ -49,7 +57,7 @@ export function cylinderChecks(balance: BookBalance, preference: UnitPreference)
   const accounts = balance.cylinders.map(({ cylinder, refrigerants, content, unexplained }): Check => {
     const found = balance.findings.filter((finding) => finding.cylinder === cylinder.id)
     return {
-      title: `Cylinder ${cylinder.id}, ${cylinder.holds} ${refrigerants.join(' + ')}`,
+      title: say`Cylinder ${verbatim(cylinder.id)}, ${HOLDS[cylinder.holds]} ${verbatim(refrigerants.join(' + '))}`,
       verdict: balanceVerdict(found),
       sentence: say`Holds ${content}, unexplained ${unexplained}`,
       reasons: found.map(({ sentence, source }) => evidence(sentence, source)),
@@ -57,22 +65,24 @@ export function cylinderChecks(balance: BookBalance, preference: UnitPreference)
     }
   })
   const leftOut: Check = {
-    title: 'Cylinder book',
-    verdict: 'not whole',
+    title: say`Cylinder book`,
+    verdict: say`not whole`,
     sentence: say`Left out of the balance, because it cannot stand`,
-    reasons: balance.problems.map((problem) => evidence(say`${describeProblem(problem)}`)),
+    reasons: balance.problems.map((problem) => evidence(problemStatement(problem))),
   }
   return balance.problems.length === 0 ? accounts : [...accounts, leftOut]
 }
 
-function balanceVerdict(found: readonly BookFinding[]): string {
-  if (found.length === 0) return 'adds up'
-  return found.some(({ severity }) => severity === 'stop') ? 'must not be' : 'to be cleared up'
+const HOLDS = { new: say`new`, recovered: say`recovered` } as const
+
+function balanceVerdict(found: readonly BookFinding[]): Statement {
+  if (found.length === 0) return say`adds up`
+  return found.some(({ severity }) => severity === 'stop') ? say`must not be` : say`to be cleared up`
 }
 
-const notJudged = (title: string, problem: Problem): Check => ({
+const notJudged = (title: Statement, problem: Problem): Check => ({
   title,
-  verdict: 'not judged',
-  sentence: say`${describeProblem(problem)}`,
+  verdict: say`not judged`,
+  sentence: problemStatement(problem),
   reasons: [],
 })

@@ -1,20 +1,22 @@
-import { METRIC } from '@chargewright/quantity'
+import { inEnglish, METRIC, teller } from '@chargewright/quantity'
 import type { Fact } from '@chargewright/visit'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { example, visitOf } from '../../../../examples/example-visits.ts'
 import { cylinderRows, moveRows } from './weight-rows.ts'
 
+const tell = teller(METRIC, inEnglish)
+
 test('[property] the weighed steps of an example, with their sum', () => {
   const { visit } = example('step-by-step')
   const OZ = 0.45359237 / 16
-  const rows = moveRows(visit, METRIC)
+  const rows = moveRows(visit, METRIC, tell)
   expect(rows.map(({ direction, typed, cylinder }) => [direction, typed, cylinder])).toEqual([
     ['in', '5 oz', 'demo cylinder 7'],
     ['in', '6 oz', 'demo cylinder 7'],
   ])
   expect(rows.at(-1)!.net.si).toBeCloseTo(11 * OZ, 12)
-  expect(cylinderRows(visit, METRIC)).toMatchObject([
+  expect(cylinderRows(visit, METRIC, tell)).toMatchObject([
     { cylinder: 'demo cylinder 7', refrigerant: 'R-410A', took: { si: 0 } },
   ])
 })
@@ -32,8 +34,8 @@ test('[property] what the cylinders gave less what they took is what went into t
   fc.assert(
     fc.property(fc.array(move, { minLength: 1, maxLength: 30 }), (moves: readonly Fact[]) => {
       const { visit } = visitOf(...moves)
-      const balance = cylinderRows(visit, METRIC).reduce((sum, { gave, took }) => sum + gave.si - took.si, 0)
-      expect(balance).toBeCloseTo(moveRows(visit, METRIC).at(-1)!.net.si, 9)
+      const balance = cylinderRows(visit, METRIC, tell).reduce((sum, { gave, took }) => sum + gave.si - took.si, 0)
+      expect(balance).toBeCloseTo(moveRows(visit, METRIC, tell).at(-1)!.net.si, 9)
     }),
     { seed: 2, numRuns: 100 },
   )

@@ -1,6 +1,6 @@
-import { inQuadrature, type Quantity, quantity, type UnitPreference } from '@chargewright/quantity'
+import { inQuadrature, type Quantity, quantity, say, type Tell, type UnitPreference } from '@chargewright/quantity'
 import type { Move, Visit } from '@chargewright/visit'
-import { PORTS } from './fact-in-words.ts'
+import { COMPRESSOR, PHASES, PORTS } from './code-in-words.ts'
 import { type QuantityCell, quantityCell } from './quantity-cell.ts'
 
 /** One weighed move of refrigerant. */
@@ -24,28 +24,28 @@ export interface CylinderRow {
   readonly took: QuantityCell
 }
 
-const NOT_NAMED = 'not named'
+const NOT_NAMED = say`not named`
 
-export const moveRows = ({ moves }: Visit, preference: UnitPreference): readonly MoveRow[] =>
+export const moveRows = ({ moves }: Visit, preference: UnitPreference, tell: Tell): readonly MoveRow[] =>
   moves.map(({ at, fact, mass }, i) => ({
     at,
     direction: fact.direction === 'into-system' ? 'in' : 'out',
     typed: fact.mass,
     quantity: quantityCell(mass, preference),
-    how: `${fact.phase}, ${PORTS[fact.port]}, compressor ${fact.compressor}`,
-    refrigerant: fact.refrigerant ?? NOT_NAMED,
-    cylinder: fact.cylinder ?? NOT_NAMED,
+    how: tell(say`${PHASES[fact.phase]}, ${PORTS[fact.port]}, ${COMPRESSOR[fact.compressor]}`),
+    refrigerant: fact.refrigerant ?? tell(NOT_NAMED),
+    cylinder: fact.cylinder ?? tell(NOT_NAMED),
     net: quantityCell(net(moves.slice(0, i + 1)), preference),
   }))
 
-export function cylinderRows({ moves }: Visit, preference: UnitPreference): readonly CylinderRow[] {
+export function cylinderRows({ moves }: Visit, preference: UnitPreference, tell: Tell): readonly CylinderRow[] {
   const byCylinder = new Map<string, Move[]>()
   for (const move of moves) {
     const key = JSON.stringify([move.fact.cylinder, move.fact.refrigerant])
     byCylinder.set(key, [...(byCylinder.get(key) ?? []), move])
   }
   return [...byCylinder.values()].map((own) => {
-    const { cylinder = NOT_NAMED, refrigerant = NOT_NAMED } = own[0]!.fact
+    const { cylinder = tell(NOT_NAMED), refrigerant = tell(NOT_NAMED) } = own[0]!.fact
     const moved = (direction: Move['fact']['direction']) =>
       quantityCell(sum(own.filter(({ fact }) => fact.direction === direction)), preference)
     return { cylinder, refrigerant, gave: moved('into-system'), took: moved('out-of-system') }

@@ -1,4 +1,5 @@
 import { findingMark } from '@chargewright/picture'
+import { say, type Tell } from '@chargewright/quantity'
 import type { RecordContent } from '../content/record-content.ts'
 import type { PdfNode } from './node.ts'
 import { CARE, cited, paragraph, SIZE, SOFT, section } from './style.ts'
@@ -6,8 +7,8 @@ import { CARE, cited, paragraph, SIZE, SOFT, section } from './style.ts'
 const MARK = 46
 
 /** The verdict on top: its sign, its word, its sentence, and by which method. */
-export function findingPart({ finding, method }: RecordContent): PdfNode {
-  const by = method ? `${method.name}: ${method.because}` : 'no method could be chosen yet'
+export function findingPart({ finding, method }: RecordContent, tell: Tell): PdfNode {
+  const by = method ? `${method.name}: ${method.because}` : tell(say`no method could be chosen yet`)
   return {
     columns: [
       { svg: findingMark(finding.kind, MARK), width: MARK },
@@ -25,10 +26,10 @@ export function findingPart({ finding, method }: RecordContent): PdfNode {
 }
 
 /** Why, what to do, what to enter, and what could hurt. */
-export function reasonsPart({ finding, cautions }: RecordContent): readonly PdfNode[] {
+export function reasonsPart({ finding, cautions }: RecordContent, tell: Tell): readonly PdfNode[] {
   return [
     ...section(
-      'Why',
+      tell(say`Why`),
       finding.reasons.map(({ depth, text, source }) => {
         const words = cited(text, source)
         return depth === 0
@@ -36,10 +37,10 @@ export function reasonsPart({ finding, cautions }: RecordContent): readonly PdfN
           : paragraph(words, { size: SIZE.small, color: SOFT, margin: [8 * Math.min(depth, 5), 0, 0, 0] })
       }),
     ),
-    ...section('What to do', numbered(finding.steps)),
-    ...section('What would tell more', numbered(finding.next)),
+    ...section(tell(say`What to do`), numbered(finding.steps)),
+    ...section(tell(say`What would tell more`), numbered(finding.next)),
     ...section(
-      'Care',
+      tell(say`Care`),
       cautions.map(({ statement, source }) =>
         paragraph(cited(statement, source), { color: CARE, margin: [0, 0, 0, 1.5] }),
       ),

@@ -51,8 +51,11 @@ export interface PdfDefinition {
   readonly info: { readonly title: string; readonly subject: string; readonly creator: string }
   /** ISO 8601; the only date that the file carries. */
   readonly created: string
+  /** BCP 47, for those who have the file read to them. */
   readonly language: string
   /** At the foot of every page, before its number. */
   readonly foot: string
+  /** How a page is numbered among all: `{0} of {1}`. */
+  readonly pageOfPages: string
   readonly content: readonly PdfNode[]
 }

@@ -1,3 +1,4 @@
+import { inEnglish, METRIC, teller } from '@chargewright/quantity'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import regular from '../../font/AtkinsonHyperlegibleNext-Regular.json' with { type: 'json' }
@@ -28,6 +29,7 @@ test('[property] nothing that the font lacks, and no run that has no place to br
 })
 
 test('[property] a shortened text says so; a short one stays', () => {
-  expect(shortened('abc', 3)).toBe('abc')
-  expect(shortened('abcd', 3)).toBe('abc… (whole text in the data export)')
+  const tell = teller(METRIC, inEnglish)
+  expect(shortened('abc', tell, 3)).toBe('abc')
+  expect(shortened('abcd', tell, 3)).toBe('abc… (whole text in the data export)')
 })

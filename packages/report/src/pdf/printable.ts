@@ -1,3 +1,4 @@
+import { say, type Tell, verbatim } from '@chargewright/quantity'
 import regular from '../../font/AtkinsonHyperlegibleNext-Regular.json' with { type: 'json' }
 
 const COVERED = new Set(regular.characters)
@@ -23,7 +24,8 @@ function plain(char: string): string {
 }
 
 /** A text that somebody wrote, no longer than a record has room for; the data exports have the whole. */
-export function shortened(text: string, most = 240): string {
+export function shortened(text: string, tell: Tell, most = 240): string {
   const chars = [...text]
-  return chars.length <= most ? text : `${chars.slice(0, most).join('').trimEnd()}… (whole text in the data export)`
+  if (chars.length <= most) return text
+  return tell(say`${verbatim(chars.slice(0, most).join('').trimEnd())}… (whole text in the data export)`)
 }

@@ -1,3 +1,4 @@
+import { say, type Tell, verbatim } from '@chargewright/quantity'
 import type { RecordContent } from '../content/record-content.ts'
 import { clockOf, dayOf } from '../content/time-in-words.ts'
 import type { PdfNode } from './node.ts'
@@ -5,9 +6,10 @@ import { shortened } from './printable.ts'
 import { CARE, INK, paragraph, SIZE, SOFT } from './style.ts'
 
 /** Whose record this is, of when and by whom; and what is known of the system, in one paragraph. */
-export function systemPart({ system, visit }: RecordContent, width: number): readonly PdfNode[] {
-  const day = visit.from === '' ? 'nothing entered yet' : span(visit.from, visit.to)
-  const by = visit.by.length > 0 ? `Entered by ${visit.by.join(', ')}. ` : ''
+export function systemPart({ system, visit }: RecordContent, width: number, tell: Tell): readonly PdfNode[] {
+  const day = visit.from === '' ? tell(say`nothing entered yet`) : span(visit.from, visit.to, tell)
+  const by = visit.by.length > 0 ? [say`Entered by ${verbatim(visit.by.join(', '))}.`] : []
+  const about = [...by, say`Visit ${verbatim(visit.id)}.`, say`${verbatim(visit.zone)}`]
   const facts = system.rows.map(({ label, value, quantity }) => {
     const converted = quantity && plain(quantity.shown) !== plain(value) ? ` (${quantity.shown})` : ''
     const stated = `${value}${converted}`
@@ -17,17 +19,21 @@ export function systemPart({ system, visit }: RecordContent, width: number): rea
   return [
     {
       columns: [
-        { width: '*', ...paragraph(shortened(system.name, 80), { size: SIZE.name, bold: true }) },
+        { width: '*', ...paragraph(shortened(system.name, tell, 80), { size: SIZE.name, bold: true }) },
         {
           width: 'auto',
-          ...paragraph(`Service record · ${day}`, { size: SIZE.body, color: SOFT, margin: [0, 4, 0, 0] }),
+          ...paragraph(`${tell(say`Service record`)} · ${day}`, { size: SIZE.body, color: SOFT, margin: [0, 4, 0, 0] }),
         },
       ],
       columnGap: 12,
     },
-    paragraph(facts.length > 0 ? facts.join(' · ') : 'The system is not described yet.', { margin: [0, 2, 0, 1] }),
-    paragraph(shortened(`${by}Visit ${visit.id}. ${visit.zone}`, 320), { size: SIZE.small, color: SOFT }),
-    ...(visit.about === undefined ? [] : [paragraph(shortened(visit.about, 320), { size: SIZE.small, color: CARE })]),
+    paragraph(facts.length > 0 ? facts.join(' · ') : tell(say`The system is not described yet.`), {
+      margin: [0, 2, 0, 1],
+    }),
+    paragraph(shortened(about.map(tell).join(' '), tell, 320), { size: SIZE.small, color: SOFT }),
+    ...(visit.about === undefined
+      ? []
+      : [paragraph(shortened(visit.about, tell, 320), { size: SIZE.small, color: CARE })]),
     rule(width, 1.2),
   ]
 }
@@ -40,7 +46,7 @@ export const rule = (width: number, lineWidth: number): PdfNode => ({
   margin: [0, 4, 0, 0],
 })
 
-function span(from: string, to: string): string {
+function span(from: string, to: string, tell: Tell): string {
   const end = dayOf(from) === dayOf(to) ? clockOf(to) : `${dayOf(to)} ${clockOf(to)}`
-  return `${dayOf(from)}, ${clockOf(from)} to ${end}`
+  return tell(say`${verbatim(`${dayOf(from)}, ${clockOf(from)}`)} to ${verbatim(end)}`)
 }

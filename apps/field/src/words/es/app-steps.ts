@@ -100,7 +100,6 @@ export const APP_STEPS = {
   'no law applies': 'no se aplica ninguna ley',
   'over the threshold': 'por encima del umbral',
   'not over the threshold': 'no por encima del umbral',
-  'not judged': 'no juzgado',
   'Leak rate': 'Tasa de fuga',
   'The limit is that of the source': 'El límite es el de la fuente',
   'nothing to judge': 'nada que juzgar',

@@ -40,13 +40,6 @@ export const PICTURES = {
   'Superheat {0}; target {1}, with a band of {2} to either side, at {3} outdoors and {4} {5} indoors. Target from: {6}.':
     'Sobrecalentamiento {0}; objetivo {1}, con una banda de {2} a cada lado, con {3} en el exterior y {4} de {5} en el interior. Objetivo según: {6}.',
   'target at {0}': 'objetivo a {0}',
-  'Mass flow of the compressor against its maker’s figures':
-    'Flujo másico del compresor frente a los datos de su fabricante',
-  'Power of the compressor against its maker’s figures': 'Potencia del compresor frente a los datos de su fabricante',
-  'Current of the compressor against its maker’s figures':
-    'Corriente del compresor frente a los datos de su fabricante',
-  'Capacity of the compressor against its maker’s figures':
-    'Capacidad del compresor frente a los datos de su fabricante',
   '{0} suction': 'succión {0}',
   'Measured {0}, expected {1} at {2} suction and {3} condensing dew temperature. The band is {4} % to either side. From: {5}.':
     'Medido {0}, esperado {1} con temperaturas de rocío de {2} en succión y {3} en condensación. La banda es de {4} % a cada lado. Según: {5}.',
