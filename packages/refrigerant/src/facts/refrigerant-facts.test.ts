@@ -87,6 +87,10 @@ describe('refrigerantFacts', () => {
     expect(facts('R-410A').ozoneClass).toBeUndefined()
   })
 
+  it('[property] asked again by any of its names, the same object is given', () => {
+    expect(facts('propane')).toBe(facts('R-290'))
+  })
+
   it('[limit] carbon dioxide does not boil at one atmosphere, and an unknown name is a problem', () => {
     expect(facts('R-744').normalBoiling).toBeUndefined()
     expect(refrigerantFacts('nothing')).toMatchObject({ ok: false, error: { kind: 'unknown' } })

@@ -29,17 +29,29 @@ export interface RefrigerantFacts extends SafetyFacts {
 const ozone = new Map(ozoneFile.rows.map((row) => [row.name, row.class as 'I' | 'II']))
 const uses = new Map(usesFile.rows.map((row) => [row.name, row.use]))
 
-/** Also of listed blends that cannot be computed; those lack the boiling point only. */
+const gathered = new Map<string, RefrigerantFacts>()
+
+/**
+ * Also of listed blends that cannot be computed; those lack the boiling point only.
+ *
+ * Computing the boiling point takes some milliseconds; the same object is returned when asked again.
+ */
 export function refrigerantFacts(name: string): Result<RefrigerantFacts, Problem> {
   const entry = listedAs(name)
   if (!entry) return fail(unknownName(name))
+  const facts = gathered.get(entry.name) ?? gather(entry)
+  gathered.set(entry.name, facts)
+  return ok(facts)
+}
+
+function gather(entry: Listed): RefrigerantFacts {
   const composition = compositionOf(entry)
   const safety = safetyFacts(entry.name)
   const limits = chargeLimits(safety)
   const ozoneClass = worstOzoneClass(Object.keys(composition.value))
   const use = uses.get(entry.name)
   const boiling = normalBoiling(recipeOf(entry))
-  return ok({
+  return {
     name: entry.name,
     kind: entry.kind === 'fluid' ? 'pure' : 'blend',
     composition,
@@ -55,7 +67,7 @@ export function refrigerantFacts(name: string): Result<RefrigerantFacts, Problem
       confirmed: true,
     },
     ...(boiling && { normalBoiling: boiling }),
-  })
+  }
 }
 
 function compositionOf(entry: Listed): RefrigerantFacts['composition'] {
