@@ -3,7 +3,7 @@ import app from './playwright.config.ts'
 
 /**
  * Takes every screen of the app into docs/screens, on a phone and on a desk: `npm run screens`, or some of them by name,
- * `npm run screens -- -g keypad`. Needs `pngquant` (Debian: apt-get install pngquant).
+ * `npm run screens -- -g keypad`. Needs `pngquant` and `cwebp` (Debian: apt-get install pngquant webp).
  */
 export default defineConfig({
   ...app,
@@ -16,13 +16,13 @@ export default defineConfig({
     ...app.use,
     trace: 'off',
     locale: 'en-US',
-    timezoneId: 'America/Chicago',
+    timezoneId: 'UTC',
     contextOptions: { reducedMotion: 'reduce' },
   },
   projects: [
     {
       name: 'phone',
-      use: { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, hasTouch: true, isMobile: true },
+      use: { viewport: { width: 390, height: 844 }, deviceScaleFactor: 1.5, hasTouch: true, isMobile: true },
     },
     { name: 'desk', use: { ...devices['Desktop Chrome'], viewport: { width: 1280, height: 800 } } },
   ],

@@ -23,16 +23,24 @@ export function unitsOf(dimension: Dimension): readonly Unit[] {
 /** The unit of `dimension` that `spelling` names, if any. */
 export function findUnit(spelling: string, dimension: Dimension): Unit | undefined {
   if (spelling.length > LONGEST_SPELLING) return undefined
-  const wanted = normalise(spelling)
-  return unitsOf(dimension).find((u) => [u.symbol, ...u.spellings].some((s) => normalise(s) === wanted))
+  return BY_SPELLING.get(keyOf(dimension, spelling))
 }
 
 /** SI from a number in `unit`, and back. */
 export const toSi = (value: number, unit: Unit): number => value * unit.scale + (unit.offset ?? 0)
 export const fromSi = (si: number, unit: Unit): number => (si - (unit.offset ?? 0)) / unit.scale
 
+/** Made once, because a text is read with every key press. */
+const BY_SPELLING: ReadonlyMap<string, Unit> = new Map(
+  UNITS.flatMap((unit) => [unit.symbol, ...unit.spellings].map((each) => [keyOf(unit.dimension, each), unit] as const)),
+)
+
 /** Far beyond any spelling in the table. Unicode normalisation of a long hostile text takes time that grows as its square. */
 const LONGEST_SPELLING = 64
+
+function keyOf(dimension: Dimension, spelling: string): string {
+  return `${dimension}/${normalise(spelling)}`
+}
 
 /**
  * Compatibility forms become plain (`℃`, `m³`, `µ`), and the signs that keyboards offer for a degree are one. Case is

@@ -38,7 +38,7 @@ export const STEPS: Stretch = {
     },
     {
       name: 'record',
-      about: 'The record to sign, on the visit page, and how much of it is kept and sent.',
+      about: 'The record to sign, at the end of the visit page, and what is set once for all visits.',
       open: record,
     },
   ],
@@ -47,9 +47,14 @@ export const STEPS: Stretch = {
 const step = (page: Page, title: string): Locator =>
   page.locator('details.group', { has: page.getByRole('heading', { name: title, exact: true }) })
 
+/** Not by a press, which a page that still moves would lose. */
+const unfold = (fold: Node): void => {
+  ;(fold as HTMLDetailsElement).open = true
+}
+
 async function opened(page: Page, title: string): Promise<Locator> {
   const place = step(page, title)
-  await place.locator('> summary').click()
+  await place.evaluate(unfold)
   await expect(place.locator('.step form').first()).toBeAttached()
   return place
 }
@@ -100,7 +105,7 @@ async function weighIn(page: Page): Promise<Locator> {
 
 async function airflow(page: Page): Promise<Locator> {
   await newVisit(page)
-  await page.locator('.walk summary', { hasText: 'Find the airflow' }).click()
+  await page.locator('.walk details.group', { hasText: 'Find the airflow' }).evaluate(unfold)
   const place = page.locator('.walk .step').first()
   const heat = { 'Volts at the heater': '240 V', 'Amps in one line': '41.7', 'Rise of the air': '31.6' }
   for (const [label, text] of Object.entries(heat)) await place.getByLabel(label).fill(text)
@@ -120,9 +125,12 @@ async function compressor(page: Page): Promise<Locator> {
     'compressor-power': '1900',
   }
   for (const [what, value] of Object.entries(readings)) await enter(page, `reading-${what}`, value)
-  await page.locator('.walk summary', { hasText: 'Compressor and supply' }).click()
-  const place = page.locator('.walk .step').last()
-  await place.locator('summary', { hasText: 'The maker’s figures' }).click()
+  const places = page.locator('.walk details.group', {
+    has: page.getByRole('heading', { name: 'Compressor and supply' }),
+  })
+  await places.evaluate(unfold)
+  const place = places.locator('.step')
+  await place.locator('details.fold', { hasText: 'The maker’s figures' }).evaluate(unfold)
   await place.getByLabel('Coefficients').fill(service('compressor-coefficients.csv'))
   await place.getByRole('button', { name: 'Keep the figures' }).click()
   await expect(place.locator('.verdict')).toBeVisible()
@@ -148,7 +156,7 @@ async function leakRate(page: Page): Promise<Locator> {
 
 async function record(page: Page): Promise<undefined> {
   await openDemo(page, 'demo-orifice-add')
-  await page.locator('.tools').evaluate((tools) => tools.scrollIntoView())
+  await page.locator('.tools').evaluate((tools) => tools.scrollIntoView({ block: 'end' }))
 }
 
 const facts = {

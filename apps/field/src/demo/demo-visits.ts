@@ -9,9 +9,9 @@ const addresses: Readonly<Record<string, string>> = import.meta.glob('../../../.
 
 /** The visits to invented systems that come with the app. */
 export async function demoVisits(): Promise<readonly VisitFile[]> {
-  const files = await Promise.all(Object.values(addresses).map(async (address) => (await fetch(address)).json()))
-  return files.flatMap((data) => {
-    const checked = checkVisitFile(data)
-    return checked.ok ? [checked.value] : []
-  })
+  // Each is checked as it arrives: all at once would hold a slow phone up.
+  const files = await Promise.all(
+    Object.values(addresses).map(async (address) => checkVisitFile(await (await fetch(address)).json())),
+  )
+  return files.flatMap((checked) => (checked.ok ? [checked.value] : []))
 }

@@ -7,9 +7,9 @@ export function DeviceSwitches({ preferences }: { readonly preferences: Preferen
   const { unitSystem, theme, language, turnUnits, turnTheme, turnLanguage } = preferences
   return (
     <fieldset class="switches" aria-label={t('Show')}>
+      <Switch label={t('Language')} states={LANGUAGES} now={language.value} turn={turnLanguage} />
       <Switch label={t('Units')} states={labels} now={unitSystem.value} turn={turnUnits} />
       <Switch label={t('Light')} states={THEMES} now={theme.value} turn={turnTheme} />
-      <Switch label={t('Language')} states={LANGUAGES} now={language.value} turn={turnLanguage} />
     </fieldset>
   )
 }

@@ -5,7 +5,6 @@ import { inWords } from '../session/in-words.ts'
 import { t } from '../words/t.ts'
 import { BandPicture } from './band-picture.tsx'
 import { EvidenceList } from './evidence-list.tsx'
-import { EvidenceTree } from './evidence-tree.tsx'
 import { FindingMark } from './finding-mark.tsx'
 import { NextEntries } from './next-entries.tsx'
 import { MOVED_MASS, reveal } from './reveal.ts'
@@ -58,7 +57,7 @@ export function FindingBlock({ assessment, doing, units, showEntry }: Props) {
       {method && (
         <>
           <h3>{t('Method: {0}', t(METHODS[method.id]))}</h3>
-          <EvidenceTree evidence={method.because} units={units} showEntry={showEntry} />
+          <EvidenceList evidence={[method.because]} units={units} showEntry={showEntry} />
         </>
       )}
     </section>

@@ -57,7 +57,8 @@ export function followTouch(window: Window): () => void {
 
 /** Puts a text into a field as if it had been typed there. */
 export function typeInto(input: HTMLInputElement, text: string, cursor = text.length): void {
+  // Sets the cursor behind the text by itself; to ask for its place lays out the whole page.
   input.value = text
-  input.setSelectionRange(cursor, cursor)
+  if (cursor !== text.length) input.setSelectionRange(cursor, cursor)
   input.dispatchEvent(new Event('input', { bubbles: true }))
 }

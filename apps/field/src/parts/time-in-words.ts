@@ -21,4 +21,14 @@ function ofTimestamp(at: string, parts: Parts): string {
 type Parts = typeof MOMENT | typeof DAY | typeof HOUR
 
 /** Both languages with the day before the month and 24 hours; the catalogue names its locale like any other text. */
-const written = (parts: Parts) => new Intl.DateTimeFormat(t('en-GB'), parts)
+function written(parts: Parts): Intl.DateTimeFormat {
+  const locale = t('en-GB')
+  const known = made.get(parts)
+  if (known?.locale === locale) return known.format
+  const format = new Intl.DateTimeFormat(locale, parts)
+  made.set(parts, { locale, format })
+  return format
+}
+
+/** Kept, because a log asks once for each of its lines and the making of one takes a millisecond on a phone. */
+const made = new Map<Parts, { readonly locale: string; readonly format: Intl.DateTimeFormat }>()

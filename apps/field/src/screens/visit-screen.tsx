@@ -6,8 +6,10 @@ import { LivePlace } from '../live/live-place.tsx'
 import { ActList } from '../parts/act-list.tsx'
 import { CautionList } from '../parts/caution-list.tsx'
 import { ConditionList } from '../parts/condition-list.tsx'
+import { DeviceSwitches } from '../parts/device-switches.tsx'
 import { EngineState } from '../parts/engine-state.tsx'
 import { FindingBlock } from '../parts/finding-block.tsx'
+import { KeptState } from '../parts/kept-state.tsx'
 import { Keypad } from '../parts/keypad.tsx'
 import { LearntPlace } from '../parts/learnt-place.tsx'
 import { LookAlikeList } from '../parts/look-alike-list.tsx'
@@ -135,15 +137,10 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
           {stored.about !== undefined && <p class="about">{stored.about}</p>}
         </div>
         <div class="entries">
-          <VisitTools
-            stored={stored}
-            events={events}
-            system={bench === undefined ? ofSystem : undefined}
-            name={facts.name}
-            units={units}
-            keeping={session.keeping.value}
-            preferences={preferences}
-          />
+          <div class="shown-as">
+            <DeviceSwitches preferences={preferences} />
+            <KeptState keeping={session.keeping.value} />
+          </div>
           {bench}
           <SystemForm
             system={visit.system}
@@ -151,7 +148,6 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
             remarkOn={remark.onFact}
             state={(stated) => record({ kind: 'system-described', facts: stated })}
           />
-          <BeforeCharging {...step} />
           <ReadingWalk
             steps={{ evaporator: <AirflowPlace {...step} />, power: <CompressorPlace {...step} /> }}
             readings={visit.readings}
@@ -170,6 +166,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
             askedFor={asked}
             record={(what, answer) => record({ kind: 'observation', what, answer })}
           />
+          <BeforeCharging {...step} />
           {bench === undefined && (
             <ActList dose={assessment?.finding.dose} beside={assessment?.beside} units={units} record={record} />
           )}
@@ -180,6 +177,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
             units={units}
             correct={(eventId, replacement, reason) => session.correct(stored.id, eventId, replacement, reason)}
           />
+          <VisitTools stored={stored} events={events} name={facts.name} units={units} preferences={preferences} />
         </div>
         <Keypad />
       </main>

@@ -1,6 +1,6 @@
 import { INCH_POUND, METRIC, quantity, render, say } from '@chargewright/quantity'
 import { expect, test } from 'vitest'
-import { inWords } from './in-words.ts'
+import { inWords, quantityInWords } from './in-words.ts'
 
 const superheat = { ...quantity('temperature difference', 15), u: 0.5 }
 const mass = quantity('mass', 2.94835)
@@ -26,4 +26,9 @@ test('[property] it says what the engine says, in both unit systems', () => {
   for (const units of [INCH_POUND, METRIC]) {
     expect(inWords(sentence, units).replaceAll('\u00a0', ' ')).toBe(render(sentence, units))
   }
+})
+
+test('[property] a unit that is a phrase may part within', () => {
+  const airflow = quantity('specific airflow', 5.36783e-5)
+  expect(quantityInWords(airflow, INCH_POUND).split(' ')).toEqual(['400\u00a0CFM', 'per\u00a0ton'])
 })

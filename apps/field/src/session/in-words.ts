@@ -6,9 +6,11 @@ export function inWords(statement: Statement, units: UnitPreference): string {
   return unbroken(translated(statement, t), units)
 }
 
-/** A quantity in the reader's units, unbroken, with its uncertainty if asked. */
+/** A quantity in the reader's units, with its uncertainty if asked; unbroken but within a long unit, as CFM per ton. */
 export function quantityInWords(quantity: Quantity, units: UnitPreference, showUncertainty = false): string {
-  return format(quantity, units, showUncertainty).replaceAll(' ', NO_BREAK)
+  return format(quantity, units, showUncertainty)
+    .replaceAll(' ', NO_BREAK)
+    .replace(`${NO_BREAK}per${NO_BREAK}`, ` per${NO_BREAK}`)
 }
 
 const NO_BREAK = '\u00a0'

@@ -17,7 +17,7 @@ export function HeatForm({ units, find }: AirflowFormProps) {
         rise: {
           label: 'Rise of the air',
           accepts: ['temperature difference'],
-          example: 'supply less return, out of sight of the heater: 21 °F',
+          example: 'supply less return: 21 °F',
         },
         blower: {
           label: 'Blower, if the amps do not include it',
@@ -43,7 +43,9 @@ export function HeatForm({ units, find }: AirflowFormProps) {
       }
     >
       <p class="hint">
-        {t('Compressor off, heat on, until the rise stands still. Work at live terminals only if you may.')}
+        {t(
+          'Compressor off, heat on, until the rise stands still. Read the supply out of sight of the heater. Work at live terminals only if you may.',
+        )}
       </p>
       <Choices label={t('The heater is')} choices={PHASES} chosen={phases.value} choose={(to) => (phases.value = to)} />
     </BlankForm>

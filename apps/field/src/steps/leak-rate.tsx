@@ -49,11 +49,13 @@ export function LeakRate({ visits, use, units }: LeakRateProps) {
                   </p>
                 ),
               )}
-              <ul>
+              <ul class="due">
                 {clocks.map(({ what, due }) => (
                   <li key={what.template}>
-                    {inWords(what, units)}:{' '}
-                    {due.kind === 'by' ? t('by {0}', due.day) : t('waits for {0}', inWords(due.for, units))}
+                    <span>{inWords(what, units)}</span>
+                    <strong>
+                      {due.kind === 'by' ? t('by {0}', due.day) : t('waits for {0}', inWords(due.for, units))}
+                    </strong>
                   </li>
                 ))}
               </ul>

@@ -23,6 +23,7 @@ export const APP_SCREENS = {
   'name, refrigerant or a word of a note': 'nombre, refrigerante o una palabra de una nota',
   'No system here has all these words in its name, its refrigerant or a note.':
     'Ningún sistema de aquí tiene todas estas palabras en su nombre, su refrigerante o una nota.',
+  Record: 'Registro',
   'This device': 'Este dispositivo',
   'New visit': 'Visita nueva',
   'Put this system aside': 'Apartar este sistema',

@@ -147,16 +147,15 @@ export const APP_STEPS = {
   'the maker’s fan table': 'tabla del ventilador del fabricante',
   'these readings': 'estas lecturas',
   'another try: it could not be worked out': 'otro intento: no se pudo calcular',
-  'Compressor off, heat on, until the rise stands still. Work at live terminals only if you may.':
-    'Compresor apagado, calefacción encendida, hasta que el aumento quede quieto. Trabaje en bornes con tensión solo si está autorizado.',
+  'Compressor off, heat on, until the rise stands still. Read the supply out of sight of the heater. Work at live terminals only if you may.':
+    'Compresor apagado, calefacción encendida, hasta que el aumento quede quieto. Mida el suministro fuera de la vista del calefactor. Trabaje en bornes con tensión solo si está autorizado.',
   'The heater is': 'El calefactor es',
   'Volts at the heater': 'Voltaje en el calefactor',
   'between lines, while it runs: 240 V': 'entre líneas, en marcha: 240 V',
   'Amps in one line': 'Corriente en una línea',
   'for example 41 A': 'por ejemplo 41 A',
   'Rise of the air': 'Aumento de temperatura del aire',
-  'supply less return, out of sight of the heater: 21 °F':
-    'suministro menos retorno, fuera de la vista del calefactor: 21 °F',
+  'supply less return: 21 °F': 'suministro menos retorno: 21 °F',
   'Blower, if the amps do not include it': 'Ventilador, si la corriente no lo incluye',
   'for example 450 W': 'por ejemplo 450 W',
   'Work the airflow out and enter it': 'Calcular el flujo de aire e ingresarlo',
