@@ -177,7 +177,14 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
             units={units}
             correct={(eventId, replacement, reason) => session.correct(stored.id, eventId, replacement, reason)}
           />
-          <VisitTools stored={stored} events={events} name={facts.name} units={units} preferences={preferences} />
+          <VisitTools
+            stored={stored}
+            events={events}
+            system={bench === undefined ? ofSystem : undefined}
+            name={facts.name}
+            units={units}
+            preferences={preferences}
+          />
         </div>
         <Keypad />
       </main>
