@@ -86,6 +86,7 @@ describe('the plain rule at a plant', () => {
         liquidPressure_Pa: bubblePressure(condensing),
         liquidLine_K: condensing - (5 + error / 0.02),
       }),
+      makersSuperheat_K: () => undefined,
       weigh: (kg) => {
         error += kg / 2
         return { harm: error > 0.1 }

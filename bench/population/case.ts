@@ -1,3 +1,5 @@
+import type { Weather } from './unit.ts'
+
 /** The kinds of system that are drawn. All cool rooms in comfort cooling; none has a receiver. */
 export type DeviceKind = 'fixed-orifice' | 'capillary' | 'thermostatic'
 
@@ -76,6 +78,10 @@ export interface Case {
   readonly half: 'seen' | 'unseen'
   readonly plate: Plate
   readonly readings: ReadingSet
+  /** The same visit with everything read, also what this technician leaves out by habit. */
+  readonly everything: ReadingSet
+  /** What the maker's chart of this model asks for in the weather as it was read, K; behind fixed devices. */
+  readonly makersSuperheat_K?: number
   readonly truth: Truth
 }
 
@@ -86,6 +92,8 @@ export interface Plant {
   /** Reads it in its present weather with its own instruments. Undefined where it cannot run so. */
   readonly read: (wanted?: 'ordinary' | 'everything') => ReadingSet | undefined
   /** Adds (or, negative, recovers) and lets it settle; tells whether that did harm. */
+  /** Superheat on the maker's chart, in whole °F; undefined where he prints none: below 5 °F, and behind a valve. */
+  readonly makersSuperheat_K: (weather: Weather) => number | undefined
   readonly weigh: (kg: number) => { readonly harm: boolean }
   readonly truth: () => Truth
 }

@@ -39,7 +39,10 @@ export function* drawCases(
       }
       const readings = plant.read('ordinary')
       if (!readings) continue
-      yield { id, half, plate: plant.plate, readings, truth: plant.truth() }
+      const everything = plant.read('everything') ?? readings
+      const makersSuperheat_K = plant.makersSuperheat_K(readings)
+      const chart = makersSuperheat_K === undefined ? {} : { makersSuperheat_K }
+      yield { id, half, plate: plant.plate, readings, everything, ...chart, truth: plant.truth() }
       break
     }
   }

@@ -4,6 +4,7 @@ import type { DeviceKind, Plant, Truth } from './case.ts'
 import { type Design, drawDesign } from './design.ts'
 import type { Family } from './family.ts'
 import { inflict } from './inflict.ts'
+import { makersSuperheat } from './makers-superheat.ts'
 import type { Running } from './operate.ts'
 import type { Random } from './random.ts'
 import { settle } from './settle.ts'
@@ -53,6 +54,7 @@ function plant(
     plate: design.plate,
     right_kg: design.right_kg,
     read: (wanted = 'ordinary') => now && write(now, weather, atRest(unit, charge_kg, weather.outdoor_K), wanted),
+    makersSuperheat_K: (at) => makersSuperheat(design, at),
     weigh: (kg) => {
       const before = now
       charge_kg = Math.max(charge_kg + kg, 0.2 * design.right_kg)

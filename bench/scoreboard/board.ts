@@ -13,6 +13,8 @@ export interface Board {
   readonly seed: number
   readonly judges: readonly JudgeOnBoard[]
   readonly asked: WhenAsking
+  /** Ours where it is told more, single faults and sound systems of the unseen half. */
+  readonly informed: readonly { readonly name: string; readonly figures: Figures }[]
 }
 
 export interface JudgeOnBoard {
@@ -34,11 +36,24 @@ export interface WhenAsking {
 /** @param unseen cases of the unseen half per device; the seen half is drawn a quarter as large, to compare */
 export async function board(unseen: number, seed: number, progress: Progress): Promise<Board> {
   const jobs = [
-    ...scoreJobs({ half: 'unseen', grounds: SHIPPED }, unseen, seed),
-    ...scoreJobs({ half: 'seen', grounds: SHIPPED }, Math.ceil(unseen / 4), seed),
+    ...scoreJobs({ half: 'unseen', grounds: SHIPPED, informed: true }, unseen, seed),
+    ...scoreJobs({ half: 'seen', grounds: SHIPPED, informed: false }, Math.ceil(unseen / 4), seed),
   ]
   const all = await judged(jobs, progress)
-  return { seed, judges: Object.keys(all[0]!.verdicts).map((name) => onBoard(name, all)), asked: whenAsking(all) }
+  return {
+    seed,
+    judges: Object.keys(all[0]!.verdicts).map((name) => onBoard(name, all)),
+    asked: whenAsking(all),
+    informed: whenTold(all),
+  }
+}
+
+function whenTold(all: readonly ScoredByAll[]): Board['informed'] {
+  const single = all.filter(({ case: { half, truth } }) => half === 'unseen' && truth.troubles.length < 2)
+  return Object.keys(single[0]!.informed).map((name) => ({
+    name,
+    figures: figures(single.map((each) => ({ case: each.case, verdict: each.informed[name]! }))),
+  }))
 }
 
 function onBoard(name: string, all: readonly ScoredByAll[]): JudgeOnBoard {

@@ -60,7 +60,7 @@ export async function robustness(
     const after = { ...before, calibration: await relearnt(change, before, seed) }
     for (const [k, grounds] of [before, after].entries()) {
       const jobs = scoreJobs(
-        { half: 'unseen', grounds, ...(change.family ? { family: change.family } : {}) },
+        { half: 'unseen', grounds, informed: false, ...(change.family ? { family: change.family } : {}) },
         cases,
         seed,
       )

@@ -7,7 +7,7 @@ export interface Judge {
 }
 
 /** What a judge may look at: never the truth. */
-export type Seen = Pick<Case, 'plate' | 'readings'>
+export type Seen = Pick<Case, 'plate' | 'readings'> & Partial<Pick<Case, 'everything' | 'makersSuperheat_K'>>
 
 export type Verdict = Stated & {
   /** The judge's own probability that it is right; absent where its method states none. */

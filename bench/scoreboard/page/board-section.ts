@@ -4,12 +4,13 @@ import { RATE_NAMES, RATES } from '../metrics/rates.ts'
 import { percent, table, written, writtenQuantile } from './write.ts'
 
 /** The judges side by side, then ours by group. */
-export function boardSection({ judges, asked, seed }: Board): string {
+export function boardSection({ judges, asked, informed, seed }: Board): string {
   const ours = judges.at(-1)!
   return [
     `Seed ${seed}; ${ours.main.cases} cases with one fault or none, unseen half. Per cent, with exact 95 % intervals.`,
     mainTable(judges),
     amountTable(judges),
+    informedTable(ours, informed),
     askedTable(asked),
     `![Wrong answers over the share of cases answered](scoreboard/risk-coverage.svg)`,
     `![Stated probability against how often it was right](scoreboard/calibration.svg)`,
@@ -54,6 +55,16 @@ function amountTable(judges: readonly JudgeOnBoard[]): string {
     ],
   )
 }
+
+const informedTable = ({ name, main }: JudgeOnBoard, informed: Board['informed']): string =>
+  table(
+    ['where more is known', `${name}, as read`, ...informed.map((each) => each.name), 'aim'],
+    RATE_NAMES.map((rate) => [
+      RATES[rate].title,
+      ...[main, ...informed.map(({ figures }) => figures)].map(({ rates }) => written(rates[rate])),
+      `≤ ${percent(AIMS[rate].atMost)} (${percent(AIMS[rate].better)})`,
+    ]),
+  )
 
 const askedTable = ({ readings, figures }: WhenAsking): string =>
   table(

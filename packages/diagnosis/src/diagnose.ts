@@ -20,6 +20,7 @@ import type { WeighedSet } from './reading-set.ts'
 import { remember } from './remember.ts'
 import { instrumentCovariance, type Row, rowsIn } from './rows.ts'
 import { settingsOf } from './setting.ts'
+import { type MakersWord, toldByMaker } from './told-by-maker.ts'
 import { beforehand, type Gaussian, type WeighedPoint, weigh } from './weigh.ts'
 
 /** What a diagnosis may be told besides the readings. */
@@ -28,6 +29,8 @@ export interface Knowledge {
   /** What earlier visits taught about this system. */
   readonly memory?: Memory
   readonly instruments?: Instruments
+  /** What its maker prints of a sound one in the weather of the first set. */
+  readonly maker?: MakersWord
 }
 
 /**
@@ -55,14 +58,14 @@ export function diagnose(
 
 /** The answer from the weights of all points. */
 function assembled(
-  { singles, pairs, belief, rows }: WeighedCauses,
+  { singles, pairs, belief, rows, taught }: WeighedCauses,
   sets: number,
   width: number,
   calibration: string,
   memory?: Memory,
 ): Diagnosis {
   const total = lnTotal(singles)
-  const shares = singles.map(({ lnWeight }) => Math.exp(lnWeight - total))
+  const shares = new Map(singles.map(({ point, lnWeight }) => [point, Math.exp(lnWeight - total)]))
   const totals = new Map(grouped(singles, causeOf).map(({ key, points }) => [key, lnTotal(points)]))
   const within = singles.map((point) => Math.exp(point.lnWeight - totals.get(causeOf(point))!))
   return {
@@ -77,7 +80,7 @@ function assembled(
     ),
     misfit: misfitOf(singles),
     readings: outlook(singles, within, rows, sets, belief),
-    memory: remember(belief, singles, shares, TWIN_VERSION, memory),
+    memory: remember(taught.belief, taught.singles, shares, TWIN_VERSION, memory),
   }
 }
 
@@ -87,12 +90,14 @@ export interface WeighedCauses {
   readonly pairs: readonly WeighedPoint[]
   readonly belief: Belief
   readonly rows: readonly Row[]
+  /** What the readings alone teach of the system: the maker's word is told anew at every visit. */
+  readonly taught: { readonly belief: Belief; readonly singles: readonly WeighedPoint[] }
 }
 
 function weighCauses(
   family: Family,
   sets: readonly WeighedSet[],
-  { calibration, memory, instruments = COMMON_INSTRUMENTS }: Knowledge,
+  { calibration, memory, maker, instruments = COMMON_INSTRUMENTS }: Knowledge,
 ): Result<WeighedCauses, Problem> {
   for (const made of [calibration.twin, memory?.twin]) {
     if (made !== undefined && made !== TWIN_VERSION) {
@@ -107,18 +112,22 @@ function weighCauses(
   if (rows.length === 0)
     return fail({ kind: 'missing', field: 'readings', value: '', accepted: 'pressures or temperatures of the circuit' })
   const own = calibration.devices[family.device]
-  const belief = beliefOf(family, own, memory)
-  const before = beforehand(belief, rows, instrumentCovariance(rows, observed))
   const hypotheses = hypothesesFor(family.device)
   const points = hypotheses.flatMap((hypothesis) => pointsOf(family, settings.value, hypothesis, own))
-  const sound = points.find(({ causes }) => causes[0] === 'sound')?.model.values
-  const singles = weigh(points, rows, before, own, sound)
+  const sound = points.find(({ causes }) => causes[0] === 'sound')?.model
+  const believed = beliefOf(family, own, memory)
+  const belief = maker && sound ? toldByMaker(believed, sound, maker) : believed
+  const covariance = instrumentCovariance(rows, observed)
+  const before = beforehand(belief, rows, covariance)
+  const singles = weigh(points, rows, before, own, sound?.values)
   if (singles.length === 0) {
     const accepted = 'conditions in which a system of this nameplate runs'
     return fail({ kind: 'unsolved', field: 'weather', value: 'no steady state', accepted })
   }
-  const pairs = weigh(pairPoints(family, settings.value, hypotheses, points, own), rows, before, own, sound)
-  return ok({ singles, pairs, belief, rows })
+  const taught =
+    belief === believed ? singles : weigh(points, rows, beforehand(believed, rows, covariance), own, sound?.values)
+  const pairs = weigh(pairPoints(family, settings.value, hypotheses, points, own), rows, before, own, sound?.values)
+  return ok({ singles, pairs, belief, rows, taught: { belief: believed, singles: taught } })
 }
 
 const lnTotal = (points: readonly WeighedPoint[]) => lnSum(points.map(({ lnWeight }) => lnWeight))

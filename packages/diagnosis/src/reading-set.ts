@@ -6,6 +6,8 @@ export interface ReadingSet {
   readonly outdoor_K: number
   readonly returnAir_K: number
   readonly returnWetBulb_K: number
+  /** Of the place; that at sea level where absent. */
+  readonly airPressure_Pa?: number
   readonly suctionPressure_Pa?: number
   /** On the suction line at the compressor. */
   readonly suctionLine_K?: number

@@ -1,6 +1,7 @@
 import type { Belief } from './belief.ts'
 import { dot, solved } from './gaussian.ts'
 import type { Memory } from './memory.ts'
+import type { Point } from './point.ts'
 import type { WeighedPoint } from './weigh.ts'
 
 /**
@@ -12,12 +13,15 @@ import type { WeighedPoint } from './weigh.ts'
 export function remember(
   belief: Belief,
   points: readonly WeighedPoint[],
-  shares: readonly number[],
+  shares: ReadonlyMap<Point, number>,
   twin: string,
   before: Memory | undefined,
 ): Memory {
   const n = belief.mean.length
-  const kept = points.flatMap(({ evidence }, i) => (shares[i]! > NEGLIGIBLE ? [{ evidence, share: shares[i]! }] : []))
+  const kept = points.flatMap(({ point, evidence }) => {
+    const share = shares.get(point) ?? 0
+    return share > NEGLIGIBLE ? [{ evidence, share }] : []
+  })
   const total = kept.reduce((sum, { share }) => sum + share, 0)
   const mean = new Float64Array(n)
   const second = new Float64Array(n * n)

@@ -45,5 +45,6 @@ function weatherOf(read: ReadingSet, off?: keyof typeof WEATHER_STEPS_K): Result
     read.outdoor_K + moved('outdoor'),
     read.returnAir_K + moved('returnAir'),
     read.returnWetBulb_K + moved('returnWetBulb'),
+    read.airPressure_Pa,
   )
 }

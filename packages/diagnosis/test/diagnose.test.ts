@@ -1,5 +1,14 @@
 import { describe, expect, it, test } from 'vitest'
-import { CAUSES, type Cause, diagnose, type Memory, OBSERVABLE_NAMES, type ReadingSet } from '../src/index.ts'
+import {
+  CAUSES,
+  type Cause,
+  type Diagnosis,
+  diagnose,
+  type Memory,
+  OBSERVABLE_NAMES,
+  type ReadingSet,
+  SHIPPED_CALIBRATION,
+} from '../src/index.ts'
 import { type Device, diagnosed, EXACT, family, probabilityOf, RIGHT_KG, reading } from './sample.ts'
 
 /** A clear case of each cause; the twin reads itself, so only a cause that hides behind another may lose. */
@@ -158,6 +167,35 @@ describe('the answer as a whole', () => {
     const { misfit } = diagnosed('fixed-orifice', { ...short, liquidPressure_Pa: 2 * short.liquidPressure_Pa! })
     expect(misfit.unexplained).toBe(true)
     expect(diagnosed('fixed-orifice', short).misfit.unexplained).toBe(false)
+  })
+})
+
+describe('what its maker prints', () => {
+  const sound = reading('fixed-orifice', {})
+  const { properties } = family('fixed-orifice').nominal
+  const superheat_K = sound.suctionLine_K! - properties.saturated(sound.suctionPressure_Pa!).dew_K
+  const asRead = { maker: { superheat: { mean: superheat_K, sd: 1.5 } }, calibration: SHIPPED_CALIBRATION }
+  const tenDrier = { maker: { superheat: { mean: superheat_K + 10, sd: 1.5 } }, calibration: SHIPPED_CALIBRATION }
+  const without = { calibration: SHIPPED_CALIBRATION }
+
+  it('[property] makes a unit that reads so surer to be sound, and one that reads wetter likelier to be overcharged', () => {
+    const of = (knowledge: typeof without, cause: Cause) =>
+      probabilityOf(diagnosed('fixed-orifice', sound, knowledge), cause)
+    expect(of(asRead, 'sound')).toBeGreaterThan(of(without, 'sound'))
+    expect(of(tenDrier, 'overcharged')).toBeGreaterThan(of(without, 'overcharged'))
+    expect(of(tenDrier, 'sound')).toBeLessThan(of(without, 'sound') / 2)
+  })
+
+  it('[limit] says nothing where it is not held to anything, and nothing of the next visit', () => {
+    const vague = { ...without, maker: { superheat: { mean: superheat_K, sd: 1e6 } } }
+    const [told, untold] = [vague, without].map((knowledge) => diagnosed('fixed-orifice', sound, knowledge))
+    for (const { cause, probability } of untold!.singles)
+      expect(probabilityOf(told!, cause)).toBeCloseTo(probability, 6)
+    expect(told!.memory.mean[0]).toBeCloseTo(untold!.memory.mean[0]!, 6)
+    const spread = ({ memory }: Diagnosis, name: string) =>
+      memory.covariance[memory.names.indexOf(name)]![memory.names.indexOf(name)]!
+    const firm = diagnosed('fixed-orifice', sound, asRead)
+    expect(spread(firm, 'structure.superheat')).toBeGreaterThan(0.9 * spread(untold!, 'structure.superheat'))
   })
 })
 

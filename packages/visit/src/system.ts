@@ -32,6 +32,7 @@ export interface FigureKind {
 /** Every typed figure that describes a system. */
 export const FIGURES = {
   nominalCapacity: { label: 'Nominal capacity', accepts: ['cooling capacity'], example: '3 ton' },
+  ratedPower: { label: 'Rated power, fans included', accepts: ['power'], example: '3.2 kW' },
   nameplateCharge: { label: 'Nameplate charge', accepts: ['mass'], example: '6 lb 4 oz' },
   nameplateSubcooling: { label: 'Nameplate subcooling', accepts: ['temperature difference'], example: '10 °F' },
   valveSuperheatMin: { label: 'Valve superheat, from', accepts: ['temperature difference'], example: '4 °F' },

@@ -19,6 +19,7 @@ export const SYSTEM_GROUPS: readonly { readonly title: string; readonly facts: r
     title: 'Nameplate',
     facts: [
       'nameplateCharge',
+      'ratedPower',
       'nameplateSubcooling',
       'valveSuperheatMin',
       'valveSuperheatMax',

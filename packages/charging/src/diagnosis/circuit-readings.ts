@@ -1,18 +1,25 @@
-import type { ReadingSet, WeighedSet } from '@chargewright/diagnosis'
+import type { MakersWord, ReadingSet, WeighedSet } from '@chargewright/diagnosis'
 import { type Quantity, toAbsolute } from '@chargewright/quantity'
 import type { ReadingId, Visit } from '@chargewright/visit'
 import { measure } from '../measures/measures.ts'
 import { sitePressure } from '../measures/site-pressure.ts'
 import type { Case } from '../ruling.ts'
 import { visitSets } from '../visit-sets.ts'
+import { makersWord } from './makers-word.ts'
+
+/** A set in which causes can be weighed, and what the maker's chart asks for in its weather. */
+export interface CircuitSet extends WeighedSet {
+  readonly maker: MakersWord
+}
 
 /** The sets of readings of a visit in which causes can be weighed: those with the air at both coils, and a pressure. */
-export function circuitReadings({ visit, refrigerant }: Pick<Case, 'visit' | 'refrigerant'>): readonly WeighedSet[] {
+export function circuitReadings({ visit, refrigerant }: Pick<Case, 'visit' | 'refrigerant'>): readonly CircuitSet[] {
   return visitSets(visit).flatMap(({ readings, added_kg }) => {
     const now: Visit = { ...visit, readings }
-    const wetBulb = measure(now, refrigerant).measures.returnWetBulb
+    const { measures } = measure(now, refrigerant)
+    const wetBulb = measures.returnWetBulb
     const set = wetBulb && readingSet(now, wetBulb.quantity.si)
-    return set ? [{ readings: set, added_kg }] : []
+    return set ? [{ readings: set, added_kg, maker: makersWord(now, measures) }] : []
   })
 }
 
@@ -32,6 +39,7 @@ function readingSet(visit: Visit, returnWetBulb_K: number): ReadingSet | undefin
     outdoor_K,
     returnAir_K,
     returnWetBulb_K,
+    airPressure_Pa: site.si,
     suctionPressure_Pa,
     ...known({
       suctionLine_K: si('suction-temperature'),

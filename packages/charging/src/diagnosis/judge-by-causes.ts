@@ -1,9 +1,7 @@
 import type { Cause, Diagnosis } from '@chargewright/diagnosis'
 import { type Evidence, type Statement, say } from '@chargewright/quantity'
 import type { Finding, LookAlike, NextEntry } from '../assessment.ts'
-import { lossOf } from '../decision/expected-loss.ts'
 import type { Decision } from '../decision/index.ts'
-import { LOSS } from '../decision/loss-table.ts'
 import type { Deviation } from '../deviation.ts'
 import { nextDose } from '../dose.ts'
 import { entryLabel } from '../entry-label.ts'
@@ -35,24 +33,13 @@ function findingOf(
   const named = decision.kind === 'other' && lookAlikes.find(({ id }) => id === decision.cause)
   if (named) return leaveTheCharge(found.evidence, named)
   if (!found.direction) return hold(found.evidence)
-  const isWanting = decision.kind === 'read' && decision.next.required
-  if (!isWanting && riskOfMoving(diagnosis, found.direction) <= LOSS.oneMoreReading) {
-    return act(asked, found, diagnosis, decision)
-  }
+  if (decision.kind === ACT[found.direction]) return act(asked, found, diagnosis, decision)
   return decision.kind === 'read'
     ? readFirst(asked, found, decision.next.observable, lookAlikes)
     : undecided(found, decision, lookAlikes)
 }
 
-/**
- * Expected loss of moving refrigerant where the target says that the charge is off: what is left is that something else
- * put the readings there. It may cost as much as one more reading.
- */
-const riskOfMoving = ({ singles }: Diagnosis, direction: Deviation['direction']) =>
-  singles
-    .filter(({ cause }) => cause !== 'sound')
-    .reduce((sum, { cause, probability }) => sum + probability * lossOf(ACT[direction], cause), 0)
-
+/** What moves the charge this way. */
 const ACT = { 'into-system': 'add', 'out-of-system': 'recover' } as const
 
 const ownCause = (direction: Deviation['direction']) =>

@@ -29,10 +29,11 @@ export function weighedCauses(
     return fail(say`the facts do not make a model of this system (${family.error.map(describeProblem).join('; ')})`)
   }
   const sets = circuitReadings({ visit, refrigerant })
-  if (sets.length === 0) {
+  const [first] = sets
+  if (!first) {
     return fail(say`suction pressure, outdoor temperature and return air with its wet bulb were never read together`)
   }
-  const knowledge = { calibration: SHIPPED_CALIBRATION, ...(memory ? { memory } : {}) }
+  const knowledge = { calibration: SHIPPED_CALIBRATION, maker: first.maker, ...(memory ? { memory } : {}) }
   const diagnosis = diagnose(family.value, sets, knowledge)
   if (!diagnosis.ok) return fail(say`the model of this system has no answer (${describeProblem(diagnosis.error)})`)
   if (diagnosis.value.misfit.unexplained) return fail(say`nothing that is known explains these readings`)

@@ -24,7 +24,7 @@ export function sizedSystem(system: System): Result<CycleSystem, readonly Proble
 
 /** What a model is sized from, out of the facts that a visit states; else every fact that is missing or cannot be used. */
 export function nameplateOf({ facts, figures }: System): Result<Nameplate, readonly Problem[]> {
-  const { nominalCapacity, nameplateCharge, nameplateSubcooling, lineLength, boxSetPoint } = figures
+  const { nominalCapacity, ratedPower, nameplateCharge, nameplateSubcooling, lineLength, boxSetPoint } = figures
   const { refrigerant: name, meteringDevice, application } = facts
   if (!name || !meteringDevice || !application || !nominalCapacity || !nameplateCharge) {
     return fail([
@@ -37,6 +37,7 @@ export function nameplateOf({ facts, figures }: System): Result<Nameplate, reado
   }
   const beyond = [
     ...outside('nominalCapacity', nominalCapacity, CAPACITY_W, 'W'),
+    ...outside('ratedPower', ratedPower, POWER_W, 'W'),
     ...outside('nameplateCharge', nameplateCharge, CHARGE_KG, 'kg'),
     ...outside('nameplateSubcooling', nameplateSubcooling, SUBCOOLING_K, 'K'),
     ...outside('lineLength', lineLength, LINE_M, 'm'),
@@ -53,6 +54,9 @@ export function nameplateOf({ facts, figures }: System): Result<Nameplate, reado
     device: meteringDevice satisfies Device['kind'],
     capacity_W: nominalCapacity.quantity.si,
     charge_kg: nameplateCharge.quantity.si,
+    ...(ratedPower
+      ? { efficiency: { kind: 'cop' as const, cop: nominalCapacity.quantity.si / ratedPower.quantity.si } }
+      : {}),
     ...(nameplateSubcooling ? { subcooling_K: nameplateSubcooling.quantity.si } : {}),
     ...(lineLength ? { lineLength_m: lineLength.quantity.si } : {}),
     ...(boxSetPoint ? { boxTemperature_K: boxSetPoint.quantity.si } : {}),
@@ -63,6 +67,7 @@ export function nameplateOf({ facts, figures }: System): Result<Nameplate, reado
 
 /** Beyond these no system of the covered applications is built: the model is not asked. Own choice. */
 const CAPACITY_W = [30, 1e6] as const
+const POWER_W = [10, 1e6] as const
 const CHARGE_KG = [0.01, 1000] as const
 const SUBCOOLING_K = [0, 30] as const
 const LINE_M = [0, 300] as const

@@ -226,6 +226,7 @@ export const READINGS = {
   'Condensing temperature held in the cold': 'Temperatura de condensación mantenida en el frío',
   'Lowest outdoor temperature in operation': 'Menor temperatura exterior de operación',
   'Box set point': 'Punto de ajuste de la cámara',
+  'Rated power, fans included': 'Potencia nominal, ventiladores incluidos',
   'Rated-load current': 'Corriente nominal con carga',
   'Site elevation': 'Altitud del sitio',
   elevation: 'altitud',

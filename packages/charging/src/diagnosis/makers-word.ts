@@ -1,0 +1,19 @@
+import type { MakersWord } from '@chargewright/diagnosis'
+import type { Visit } from '@chargewright/visit'
+import { LIMITS } from '../limit.ts'
+import type { Measures } from '../measures/measures.ts'
+import { superheatTarget } from '../target/superheat-target.ts'
+
+/** The superheat that the maker's own chart asks for; nothing where it was not entered or gives no value. */
+export function makersWord(visit: Visit, measures: Measures): MakersWord {
+  if (!visit.system.facts.makersChart) return {}
+  const target = superheatTarget(visit, measures)
+  if (!target.ok || target.value.kind !== 'target') return {}
+  return { superheat: { mean: target.value.measure.quantity.si, sd: UNIT_TO_UNIT_K } }
+}
+
+/**
+ * Standard deviation of sound units of one model about its chart: nine of ten lie within the band that the chart is held
+ * to. Own reading of that band.
+ */
+export const UNIT_TO_UNIT_K: number = LIMITS.superheatTolerance.quantity.si / 1.645
