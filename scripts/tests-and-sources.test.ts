@@ -18,6 +18,14 @@ describe('tests say what kind of truth they hold', () => {
   })
 })
 
+describe('tests share a process', () => {
+  test('[property] none changes a module, a global, the environment or the folder', () => {
+    const change = /\bvi\.|\bprocess\.(?:chdir\b|env\.\w+ =)|\bglobalThis\.\w+ =|Object\.assign\(globalThis/
+    const units = tests.filter((file) => file.endsWith('.test.ts') && file !== 'scripts/tests-and-sources.test.ts')
+    expect(units.filter((file) => change.test(readFileSync(file, 'utf8')))).toEqual([])
+  })
+})
+
 describe('nothing is left for later', () => {
   test('[property] no source carries a reminder', () => {
     const reminder = /\b(?:TO-?DO|FIX-?ME|X{3})\b/
