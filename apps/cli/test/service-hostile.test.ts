@@ -182,7 +182,7 @@ describe('weigh-in', () => {
   const forms = { text: weighInText, json: weighInJson }
 
   test('[property] answers or refuses any visit', () => {
-    answersOrRefuses(visitLine, fromText(weighIn), forms, 2000)
+    answersOrRefuses(visitLine, fromText(weighIn), forms, 1000)
   })
 
   test('[property] answers or refuses any flags', () => {
@@ -223,7 +223,7 @@ describe('report', () => {
         expect(JSON.stringify(files.json())).not.toMatch(/:null[,}]/)
         expect(files.csv()).toMatch(/^section,item,/)
       }),
-      { seed: 62, numRuns: 2000 },
+      { seed: 62, numRuns: 1000 },
     )
   })
 
