@@ -1,3 +1,4 @@
+import { textInWords } from './made-text.ts'
 import { type Statement, say } from './statement.ts'
 import type { Words } from './translate.ts'
 
@@ -11,7 +12,7 @@ const MARK = ` (${RECALLED.template})`
 
 /** The whole where it has an entry, else its pieces between the marks, the strongest mark first. */
 function pieces(text: string, marks: readonly string[], words: Words): string {
-  const known = words(text)
+  const known = textInWords(text, words)
   if (known !== text) return known
   if (text.endsWith(MARK)) return `${pieces(text.slice(0, -MARK.length), marks, words)} (${words(RECALLED.template)})`
   const [mark, ...weaker] = marks

@@ -1,3 +1,4 @@
+import { textInWords } from './made-text.ts'
 import type { UnitPreference } from './preference.ts'
 import { render, type Statement } from './statement.ts'
 
@@ -25,7 +26,7 @@ export function translated(statement: Statement, words: Words): Statement {
 }
 
 function translatedValue(value: Statement['values'][number], words: Words): Statement['values'][number] {
-  if (typeof value === 'string') return words(value)
+  if (typeof value === 'string') return textInWords(value, words)
   return typeof value === 'object' && 'template' in value ? translated(value, words) : value
 }
 

@@ -83,7 +83,9 @@ describe('the Spanish catalogue', () => {
   })
 
   test('[property] has no entry for a text that no source has any more', () => {
-    const alive = new Set(all.flatMap(({ said, told, written }) => [...said, ...told, ...written]))
+    const texts = all.flatMap(({ said, told, written }) => [...said, ...told, ...written])
+    // What a limit rests on is looked up in its pieces, too.
+    const alive = new Set(texts.flatMap((text) => [text, ...text.split(/[;,] |(?=\{)/)]))
     const insides = new Set([...alive].map(inside))
     expect(Object.keys(SPANISH).filter((text) => !alive.has(text) && !insides.has(text))).toEqual([])
   })
