@@ -27,6 +27,7 @@ test('[property] every kind of event and no other is in the schema, each closed 
     'pressure-test',
     'pressure-test-reading',
     'lessons-forgotten',
+    'visit-moved',
     'photo',
     'note',
     'correction',

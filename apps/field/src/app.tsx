@@ -79,7 +79,7 @@ export function App({ route: { value: route }, session, archive, preferences, de
       return (
         <Guard key={visit.id} fallback={<Unreadable stored={visit} />}>
           <DraftPage.Provider value={visit.id}>
-            <VisitScreen stored={visit} {...shown} />
+            <VisitScreen stored={visit} exported={(one) => void archive.visitSaved(one)} {...shown} />
           </DraftPage.Provider>
         </Guard>
       )

@@ -143,6 +143,12 @@ const FACTS = {
       v.description('Visits to this system: what they taught of it counts for none that is not among them'),
     ),
   },
+  'visit-moved': {
+    kind: v.literal('visit-moved'),
+    from: v.pipe(Identifier, v.description('The system that the visit was taken to be at')),
+    to: v.pipe(Identifier, v.description('The one that it was made at')),
+    name: v.exactOptional(typed('What that one was called then')),
+  },
   photo: { kind: v.literal('photo'), subject: Prose, file: typed('Name of the file that is kept beside the visit') },
   note: { kind: v.literal('note'), text: Prose },
 } as const
@@ -164,6 +170,7 @@ export const FactSchema = v.variant('kind', [
   v.strictObject(FACTS['pressure-test']),
   v.strictObject(FACTS['pressure-test-reading']),
   v.strictObject(FACTS['lessons-forgotten']),
+  v.strictObject(FACTS['visit-moved']),
   v.strictObject(FACTS.photo),
   v.strictObject(FACTS.note),
 ])
@@ -198,6 +205,7 @@ export const EventSchema = v.variant('kind', [
   v.strictObject({ ...HEAD, ...FACTS['pressure-test'] }),
   v.strictObject({ ...HEAD, ...FACTS['pressure-test-reading'] }),
   v.strictObject({ ...HEAD, ...FACTS['lessons-forgotten'] }),
+  v.strictObject({ ...HEAD, ...FACTS['visit-moved'] }),
   v.strictObject({ ...HEAD, ...FACTS.photo }),
   v.strictObject({ ...HEAD, ...FACTS.note }),
   v.strictObject({

@@ -127,6 +127,7 @@ function take(fact: Fact, origin: Origin, draft: Draft): void {
       continuePressureTest(fact, origin, draft.pressureTests, refuse)
       return
     case 'lessons-forgotten':
+    case 'visit-moved':
     case 'photo':
     case 'note':
       return

@@ -46,7 +46,7 @@ describe('what is wrong is said in words', () => {
       file({ ...head, text: 'x' }),
       'events[0].kind: missing; expected one of system-described, reading, observation, refrigerant-moved, ' +
         'cylinder-weighed, weighing-gear, supply-measured, adjustment, wait, vacuum-test, vacuum-reading, vacuum-log, pressure-test, ' +
-        'pressure-test-reading, lessons-forgotten, photo, note, correction',
+        'pressure-test-reading, lessons-forgotten, visit-moved, photo, note, correction',
     ],
     [
       'a number for text',
@@ -103,7 +103,7 @@ describe('what is wrong is said in words', () => {
       file({ ...head, kind: 'correction', corrects: 'b', replacement: { kind: 'correction', corrects: 'c' } }),
       'events[0].replacement.kind: cannot read “correction”; expected one of system-described, reading, observation, ' +
         'refrigerant-moved, cylinder-weighed, weighing-gear, supply-measured, adjustment, wait, vacuum-test, vacuum-reading, vacuum-log, ' +
-        'pressure-test, pressure-test-reading, lessons-forgotten, photo, note',
+        'pressure-test, pressure-test-reading, lessons-forgotten, visit-moved, photo, note',
     ],
   ]
   test.each(cases)('[limit] %s', (_, data, problem) => {

@@ -179,6 +179,10 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
     kind: fc.constant('lessons-forgotten' as const),
     visits: fc.array(text(50), { minLength: 1, maxLength: 3 }),
   }),
+  fc.record(
+    { kind: fc.constant('visit-moved' as const), from: text(50), to: text(50), name: text(50) },
+    { requiredKeys: ['kind', 'from', 'to'] },
+  ),
   fc.record({ kind: fc.constant('photo' as const), subject: text(300), file: text(200) }),
   fc.record({ kind: fc.constant('note' as const), text: text(300) }),
 )

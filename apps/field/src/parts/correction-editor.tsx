@@ -70,6 +70,7 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
     case 'pressure-test-reading':
       return <StepCorrection fact={fact} units={units} correct={correct} />
     case 'lessons-forgotten':
+    case 'visit-moved':
       // Nothing in it can be wrong but itself: withdrawn, it is as if it had not been.
       return null
     case 'photo':

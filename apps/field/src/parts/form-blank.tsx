@@ -7,19 +7,22 @@ interface Props {
   readonly text: ReadonlySignal<string>
   readonly type: (text: string) => void
   readonly suggestions?: readonly string[] | undefined
+  /** What is below follows every key. */
+  readonly isSearch?: boolean
 }
 
-/** A blank of a form that is kept as a whole. */
-export function FormBlank({ label, example, text, type, suggestions }: Props) {
+/** A blank of a form that is kept as a whole, or one to search by. */
+export function FormBlank({ label, example, text, type, suggestions, isSearch = false }: Props) {
   const id = useId()
   return (
-    <div class="form-line">
+    <div class={isSearch ? 'search' : 'form-line'}>
       <label class="form-label" for={id}>
         {label}
       </label>
       <input
         id={id}
         class="form-blank"
+        type={isSearch ? 'search' : 'text'}
         autoComplete="off"
         spellcheck={false}
         placeholder={example}

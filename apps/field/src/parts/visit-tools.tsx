@@ -11,6 +11,7 @@ import { RecordKey } from './record-key.tsx'
 
 interface Props {
   readonly stored: StoredVisit
+  readonly exported: ((visit: StoredVisit) => void) | undefined
   /** The visit, and what it begins with. */
   readonly events: VisitEvents
   /** Absent on the practice bench. */
@@ -22,13 +23,17 @@ interface Props {
 }
 
 /** What becomes of the visit: its record and its file. Under them, what is set once for all visits. */
-export function VisitTools({ stored, events, system, name, units, preferences }: Props) {
+export function VisitTools({ stored, exported, events, system, name, units, preferences }: Props) {
+  const save = () => {
+    download(visitFileOf(stored, name))
+    exported?.(stored)
+  }
   return (
     <section class="tools" aria-labelledby="record">
       <h2 id="record">{t('Record')}</h2>
       <div class="tool-keys">
         <RecordKey visit={events} system={system} about={stored.about} name={name} units={units} />
-        <button type="button" class="key" onClick={() => download(visitFileOf(stored, name))}>
+        <button type="button" class="key" onClick={save}>
           {t('Export')}
         </button>
       </div>

@@ -9,12 +9,12 @@ import {
 import { useSignal } from '@preact/signals'
 import { Choices } from '../parts/choices.tsx'
 import { FormBlank } from '../parts/form-blank.tsx'
-import { SystemBar } from '../parts/system-bar.tsx'
+import { PageBar } from '../parts/page-bar.tsx'
 import { Trouble } from '../parts/trouble.tsx'
 import { DraftPage, useDraftOf } from '../session/draft-place.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Preferences } from '../session/preference.ts'
-import { systemAddress, visitAddress } from '../session/route.ts'
+import { START_ADDRESS, systemAddress, visitAddress } from '../session/route.ts'
 import type { Session } from '../session/session.ts'
 import { tradeDefaults } from '../session/trade-defaults.ts'
 import { understand } from '../session/understand.ts'
@@ -31,9 +31,10 @@ interface Props {
 export function NewSystemScreen(props: Props) {
   return (
     <DraftPage.Provider value="new-system">
-      <SystemBar
+      <PageBar
         name={t('New system')}
         about={t('From the nameplate; what is not known yet stays empty')}
+        back={{ address: START_ADDRESS, name: t('All systems') }}
         undo={undefined}
       />
       <NewSystemForm {...props} />

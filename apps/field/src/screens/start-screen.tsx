@@ -4,10 +4,10 @@ import { DevicePromises } from '../parts/device-promises.tsx'
 import { DeviceSettings } from '../parts/device-settings.tsx'
 import { DeviceSwitches } from '../parts/device-switches.tsx'
 import { ExchangePlace } from '../parts/exchange-place.tsx'
+import { FormBlank } from '../parts/form-blank.tsx'
 import { InventedSystems } from '../parts/invented-systems.tsx'
 import { KeptState } from '../parts/kept-state.tsx'
 import { OpenVisit } from '../parts/open-visit.tsx'
-import { SearchField } from '../parts/search-field.tsx'
 import { SystemList } from '../parts/system-list.tsx'
 import { SystemsAside } from '../parts/systems-aside.tsx'
 import { Trouble } from '../parts/trouble.tsx'
@@ -79,11 +79,12 @@ export function StartScreen({ session, archive, preferences, device }: Props) {
         )}
         {own.length > 0 && (
           <section aria-label={t('Your systems')}>
-            <SearchField
+            <FormBlank
               label={t('Find a system')}
               example={t('name, refrigerant or a word of a note')}
-              asked={asked.value}
-              ask={(text) => {
+              isSearch
+              text={asked}
+              type={(text) => {
                 asked.value = text
               }}
             />

@@ -5,8 +5,8 @@ import { AssumedList } from '../parts/assumed-list.tsx'
 import { ChartOffer } from '../parts/chart-offer.tsx'
 import { LearntPlace } from '../parts/learnt-place.tsx'
 import { OpenVisit } from '../parts/open-visit.tsx'
+import { PageBar } from '../parts/page-bar.tsx'
 import { PhotoList } from '../parts/photo-list.tsx'
-import { SystemBar } from '../parts/system-bar.tsx'
 import { SystemForm } from '../parts/system-form.tsx'
 import { SystemLabel } from '../parts/system-label.tsx'
 import { Trouble } from '../parts/trouble.tsx'
@@ -69,9 +69,10 @@ export function SystemScreen({ stored, session, preferences }: Props) {
   useUndoKeys(undo, redo)
   return (
     <>
-      <SystemBar
+      <PageBar
         name={facts.name ?? t('System without a name')}
         about={aboutSystem(known.system, { invented: stored.origin === 'demo' }, units)}
+        back={{ address: START_ADDRESS, name: t('All systems') }}
         undo={nextUndo(stored.events) && undo}
       />
       <UndoneNotice events={stored.events} redo={redo} />

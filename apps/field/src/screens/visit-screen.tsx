@@ -9,11 +9,14 @@ import { ConditionList } from '../parts/condition-list.tsx'
 import { DeviceSwitches } from '../parts/device-switches.tsx'
 import { EngineState } from '../parts/engine-state.tsx'
 import { FindingBlock } from '../parts/finding-block.tsx'
+import { FindingKey } from '../parts/finding-key.tsx'
 import { KeptState } from '../parts/kept-state.tsx'
 import { Keypad } from '../parts/keypad.tsx'
 import { LearntPlace } from '../parts/learnt-place.tsx'
 import { LookAlikeList } from '../parts/look-alike-list.tsx'
+import { MoveVisitPlace } from '../parts/move-visit-place.tsx'
 import { ObservationList } from '../parts/observation-list.tsx'
+import { PageBar } from '../parts/page-bar.tsx'
 import { PhotoList } from '../parts/photo-list.tsx'
 import { PicturePlace } from '../parts/picture-place.tsx'
 import { ReadingWalk } from '../parts/reading-walk.tsx'
@@ -22,7 +25,6 @@ import { SystemForm } from '../parts/system-form.tsx'
 import { UndoneNotice } from '../parts/undone-notice.tsx'
 import { useLessons } from '../parts/use-lessons.ts'
 import { useUndoKeys } from '../parts/use-undo-keys.ts'
-import { VisitBar } from '../parts/visit-bar.tsx'
 import { VisitLog } from '../parts/visit-log.tsx'
 import { VisitTools } from '../parts/visit-tools.tsx'
 import { WaitPlace } from '../parts/wait-place.tsx'
@@ -47,12 +49,14 @@ interface Props {
   readonly stored: StoredVisit
   readonly session: Session
   readonly preferences: Preferences
+  /** The visit was exported by itself. */
+  readonly exported?: (visit: StoredVisit) => void
   /** On the practice bench: the system that is worked on, in the place of what was done to a real one. */
   readonly bench?: ComponentChildren
 }
 
 /** One visit, as a work order in the order of the walk: the finding on top, then what it came from. */
-export function VisitScreen({ stored, session, preferences, bench }: Props) {
+export function VisitScreen({ stored, session, preferences, exported, bench }: Props) {
   const visit = useMemo(() => fold(stored), [stored])
   const lessons = useLessons(session, stored.system, stored.id)
   const events = useMemo(
@@ -83,7 +87,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
   const step = { visit, events, instruments: preferences.instruments.value, record, ...shown }
   return (
     <>
-      <VisitBar
+      <PageBar
         name={facts.name ?? t('New visit')}
         back={
           bench === undefined
@@ -95,9 +99,10 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
           { designation: assessing.answer?.refrigerant, invented: stored.origin === 'demo' },
           units,
         )}
-        finding={assessment?.finding.kind}
         undo={nextUndo(stored.events) && undo}
-      />
+      >
+        {assessment && <FindingKey kind={assessment.finding.kind} />}
+      </PageBar>
       <UndoneNotice events={stored.events} redo={redo} />
       <main class="visit">
         <div class="answer">
@@ -171,6 +176,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
             <ActList dose={assessment?.finding.dose} beside={assessment?.beside} units={units} record={record} />
           )}
           {bench === undefined && <PhotoList logs={[stored]} into={stored.id} session={session} />}
+          {bench === undefined && <MoveVisitPlace stored={stored} session={session} />}
           <VisitLog
             log={visit.log}
             problems={[...visit.problems, ...visit.doubts]}
@@ -179,6 +185,7 @@ export function VisitScreen({ stored, session, preferences, bench }: Props) {
           />
           <VisitTools
             stored={stored}
+            exported={exported}
             events={events}
             system={bench === undefined ? ofSystem : undefined}
             name={facts.name}

@@ -79,6 +79,19 @@ describe('everything as one file', () => {
   })
 })
 
+test('[property] a visit that was exported by itself counts as exported, until it goes on', async () => {
+  const { session, archive } = await newDevice('a')
+  const system = value(await session.startSystem({ name: 'Clinic' }, {}))
+  const visit = value(await session.start(system))
+  await session.record(visit, READING)
+  const before = archive.notExported.value
+  const stored = session.visits.value![0]!
+  await archive.visitSaved(stored)
+  expect(archive.notExported.value).toBe(before - stored.events.length)
+  await session.record(visit, READING)
+  expect(archive.notExported.value).toBe(before - stored.events.length + 1)
+})
+
 async function newDevice(name: string, settings: Readonly<Record<string, string>> = {}) {
   const store = memoryStore()
   let n = 0

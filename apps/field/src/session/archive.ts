@@ -2,7 +2,7 @@ import { fail, ok, type Result } from '@chargewright/quantity'
 import { readArchiveFile } from '@chargewright/visit'
 import { computed, type ReadonlySignal, signal } from '@preact/signals'
 import type { ExportMarks } from '../store/export-marks.ts'
-import type { Photo, Shelf, VisitStore } from '../store/visit-store.ts'
+import type { Photo, Shelf, StoredVisit, VisitStore } from '../store/visit-store.ts'
 import { archiveIn, type Merge } from './archive-in.ts'
 import { archiveOf } from './archive-of.ts'
 import type { SavedFile } from './saved-file.ts'
@@ -11,11 +11,13 @@ import type { SettingsShelf } from './settings-shelf.ts'
 
 /** The way of everything on this device into one file and back. */
 export interface Archive {
-  /** Entries that no export of everything holds yet; those of the invented systems do not count. */
+  /** Entries that no export holds yet; those of the invented systems do not count. */
   readonly notExported: ReadonlySignal<number>
   readonly save: () => Promise<Result<SavedFile, NotKept>>
   /** The file has been handed over: what it held counts as exported. */
   readonly saved: () => Promise<void>
+  /** A visit by itself has been handed over. */
+  readonly visitSaved: (visit: Pick<StoredVisit, 'id' | 'events'>) => Promise<void>
   readonly takeIn: (json: string) => Promise<Result<TakenInArchive, NotKept>>
 }
 
@@ -61,6 +63,10 @@ export async function createArchive({ store, marks, settings, session, head }: S
     saved: async () => {
       exported.value = handedOver
       await marks.write(handedOver)
+    },
+    visitSaved: async ({ id, events }) => {
+      exported.value = new Map([...exported.value, [id, events.length]])
+      await marks.write(exported.value)
     },
     takeIn: async (json) => {
       const archive = readArchiveFile(json)

@@ -64,6 +64,8 @@ export function factInWords(fact: Fact): FactInWords {
       return { what: t('Test pressure'), typed: t('{0} at {1} after {2}', fact.pressure, fact.temperature, fact.after) }
     case 'lessons-forgotten':
       return { what: t('Forgotten'), typed: t('what {0} visits taught', fact.visits.length) }
+    case 'visit-moved':
+      return { what: t('Moved to the system'), typed: fact.name ?? t('System without a name') }
     case 'photo':
       return { what: t('Photo'), typed: `${t(fact.subject)} (${fact.file})` }
     case 'note':

@@ -13,7 +13,7 @@ export interface Tables extends DBSchema {
   readonly photos: { key: string; value: Photo }
   /** Half-typed texts by their place on the page: of this device, part of no record. */
   readonly drafts: { key: string; value: string }
-  /** How many events of each log the last full export held. */
+  /** How many events of each log the last export held. */
   readonly exported: { key: string; value: number }
 }
 

@@ -1,7 +1,7 @@
 import type { IDBPDatabase } from 'idb'
 import type { Tables } from './database.ts'
 
-/** How many events of each log the last export of everything held: of this device, part of no record. */
+/** How many events of each log the last export held: of this device, part of no record. */
 export interface ExportMarks {
   readonly read: () => Promise<ReadonlyMap<string, number>>
   readonly write: (marks: ReadonlyMap<string, number>) => Promise<void>

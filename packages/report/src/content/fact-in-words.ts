@@ -49,6 +49,10 @@ function statementOf(fact: Fact, tell: Tell): Statement {
       return say`Cylinder ${verbatim(fact.cylinder)} on the scale ${quoted(fact.gross)}, stamped tare ${quoted(fact.tare)} and water capacity ${quoted(fact.waterCapacity)}`
     case 'lessons-forgotten':
       return say`Forgot what ${fact.visits.length} visits had taught of the system`
+    case 'visit-moved':
+      return fact.name === undefined
+        ? say`Moved to the system that it was made at`
+        : say`Moved to the system ${quoted(fact.name)}`
     case 'photo':
       return say`Photo of ${fact.subject} (${verbatim(fact.file)})`
     case 'note':

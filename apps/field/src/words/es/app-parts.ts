@@ -249,6 +249,13 @@ export const APP_PARTS = {
     'Todavía no se aprendió nada: una visita enseña en cuanto se pueden sopesar sus causas.',
   'Learnt from earlier visits': 'Aprendido de visitas anteriores',
   'Forget it: parts were changed, or it is another unit': 'Olvidarlo: se cambiaron piezas, o es otra unidad',
+  'This visit was at another system': 'Esta visita fue a otro sistema',
+  'Its entries come with it. What it said of the system goes to the right one, and is taken back at the other.':
+    'Sus anotaciones van con ella. Lo que dijo del sistema pasa al correcto y se retira del otro.',
+  'No other system on this device yet.': 'Todavía no hay otro sistema en este dispositivo.',
+  'It was made at {0}': 'Se hizo en {0}',
+  'It was here': 'Fue aquí',
+  'The visit is at {0} now. An undo takes it back.': 'La visita está ahora en {0}. Deshacer la devuelve.',
   Log: 'Registro',
   'Nothing entered yet. Every entry will stand here as it was typed.':
     'Todavía no se ingresó nada. Cada anotación quedará aquí como se escribió.',

@@ -31,6 +31,8 @@ export const APP_SESSION = {
   'usual in the trade, not checked': 'habitual en el oficio, no comprobado',
   Forgotten: 'Olvidado',
   'what {0} visits taught': 'lo que enseñaron {0} visitas',
+  'Moved to the system': 'Trasladada al sistema',
+  'came along with a visit that was moved': 'llegó con una visita que se trasladó',
   'the correction to {0}': 'la corrección a {0}',
   'a withdrawal': 'una anotación retirada',
   Adjustment: 'Ajuste',

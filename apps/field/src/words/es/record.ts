@@ -100,6 +100,8 @@ export const RECORD = {
   'entered, over wet bulb': 'ingresada, según bulbo húmedo',
   'entered, over dry bulb': 'ingresada, según bulbo seco',
   'Visits it is known from': 'Visitas por las que se conoce',
+  'Moved to the system that it was made at': 'Trasladada al sistema en el que se hizo',
+  'Moved to the system {0}': 'Trasladada al sistema {0}',
   'Forgot what {0} visits had taught of the system': 'Se olvidó lo que {0} visitas habían enseñado del sistema',
   Sources: 'Fuentes',
   'Readings are as typed by the technician; everything else is computed from them. ± is about 95 %. The maker’s instructions, local codes and a licence come first.':

@@ -1,22 +1,20 @@
-import { FINDINGS, type FindingKind } from '@chargewright/charging'
+import type { ComponentChildren } from 'preact'
 import { t } from '../words/t.ts'
-import { FindingMark } from './finding-mark.tsx'
-import { reveal } from './reveal.ts'
 
 interface Props {
-  /** Absent where there is nothing to undo. */
-  readonly undo: (() => void) | undefined
   readonly name: string
   /** The way back: where it leads, and its name. */
   readonly back: { readonly address: string; readonly name: string }
-  /** Refrigerant, device, capacity: what is known of them. */
+  /** What is known of it, in a few words. */
   readonly about: string
-  /** Absent until there is one. */
-  readonly finding: FindingKind | undefined
+  /** Absent where there is nothing to undo. */
+  readonly undo: (() => void) | undefined
+  /** What else stays in sight. */
+  readonly children?: ComponentChildren
 }
 
-/** Stays in sight while one walks down the page: where one is, the way back, and the finding as it changes. */
-export function VisitBar({ name, back, about, finding, undo }: Props) {
+/** Stays in sight while one walks down a page: where one is, the way back, and the way to take the last entry back. */
+export function PageBar({ name, back, about, undo, children }: Props) {
   return (
     <header class="visit-head">
       <div class="bar visit-bar">
@@ -35,17 +33,7 @@ export function VisitBar({ name, back, about, finding, undo }: Props) {
           </svg>
           <span class="unseen">{t('Undo the last entry')}</span>
         </button>
-        {finding && (
-          <button
-            type="button"
-            class="bar-finding"
-            aria-label={t('Finding: {0}. Go to it', t(FINDINGS[finding]))}
-            onClick={() => reveal('finding')}
-          >
-            <FindingMark kind={finding} />
-            <span>{t(FINDINGS[finding])}</span>
-          </button>
-        )}
+        {children}
       </div>
       <p class="visit-head-about">{about}</p>
     </header>

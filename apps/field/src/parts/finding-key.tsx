@@ -1,0 +1,19 @@
+import { FINDINGS, type FindingKind } from '@chargewright/charging'
+import { t } from '../words/t.ts'
+import { FindingMark } from './finding-mark.tsx'
+import { reveal } from './reveal.ts'
+
+/** The finding as it changes, in the bar of a visit, and the way up to it. */
+export function FindingKey({ kind }: { readonly kind: FindingKind }) {
+  return (
+    <button
+      type="button"
+      class="bar-finding"
+      aria-label={t('Finding: {0}. Go to it', t(FINDINGS[kind]))}
+      onClick={() => reveal('finding')}
+    >
+      <FindingMark kind={kind} />
+      <span>{t(FINDINGS[kind])}</span>
+    </button>
+  )
+}
