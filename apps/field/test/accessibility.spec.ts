@@ -1,6 +1,8 @@
-import AxeBuilder from '@axe-core/playwright'
 import { expect, type Page, test } from '@playwright/test'
+import { axeViolations } from './axe-violations.ts'
 import { enter, field, newVisit, openDemo, openStart } from './field-app.ts'
+
+test.use({ serviceWorkers: 'allow' })
 
 /** Every screen in the states that look different. */
 const SCREENS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
@@ -41,15 +43,7 @@ for (const [screen, open] of Object.entries(SCREENS)) {
     // All unfolded, a visit is some thousand elements, twice.
     test.slow()
     await open(page)
-    const axe = new AxeBuilder({ page }).options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
-    for (const theme of ['outdoor', 'dim']) {
-      await page.evaluate((to) => {
-        document.documentElement.dataset.theme = to
-      }, theme)
-      const { violations } = await axe.analyze()
-      const found = violations.map(({ id, nodes }) => `${theme}, ${id}: ${nodes.map((n) => n.html).join(' | ')}`)
-      expect(found).toEqual([])
-    }
+    expect(await axeViolations(page)).toEqual([])
   })
 }
 

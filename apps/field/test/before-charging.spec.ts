@@ -1,8 +1,10 @@
 import { readFile } from 'node:fs/promises'
-import AxeBuilder from '@axe-core/playwright'
 import { expect, type Locator, type Page, test } from '@playwright/test'
 import { pdfText } from '../../../scripts/pdf-text.ts'
+import { axeViolations } from './axe-violations.ts'
 import { enter, logLines, newVisit, openStart, word } from './field-app.ts'
+
+test.use({ serviceWorkers: 'allow' })
 
 const step = (page: Page, title: string): Locator =>
   page.locator('details.group', { has: page.getByRole('heading', { name: title, exact: true }) })
@@ -172,14 +174,7 @@ test('[property] steps in both themes: no violation of axe, nothing sticks out a
   await page.locator('.walk summary', { hasText: 'Find the airflow' }).click()
   await page.locator('.walk summary', { hasText: 'Compressor and supply' }).click()
   await expect(page.locator('.walk .step form')).toHaveCount(2)
-  const axe = new AxeBuilder({ page }).options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
-  for (const theme of ['outdoor', 'dim']) {
-    await page.evaluate((to) => {
-      document.documentElement.dataset.theme = to
-    }, theme)
-    const { violations } = await axe.analyze()
-    expect(violations.map(({ id, nodes }) => `${theme}, ${id}: ${nodes.map((n) => n.html).join(' | ')}`)).toEqual([])
-  }
+  expect(await axeViolations(page)).toEqual([])
   await page.setViewportSize({ width: 320, height: 640 })
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320)
 })

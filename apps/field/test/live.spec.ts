@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
-import AxeBuilder from '@axe-core/playwright'
 import { expect, type Page, test } from '@playwright/test'
+import { axeViolations } from './axe-violations.ts'
 import { field, logLines, newVisit } from './field-app.ts'
 import { inventedLog } from './live-log.ts'
 
@@ -80,13 +80,7 @@ test('[property] with a log open: nothing against axe in both themes, nothing st
   await openLive(page)
   await pick(page)
   await expect(page.locator('.trend')).toHaveCount(2)
-  const axe = new AxeBuilder({ page }).options({ rules: { 'color-contrast-enhanced': { enabled: true } } })
-  for (const theme of ['outdoor', 'dim']) {
-    await page.evaluate((to) => {
-      document.documentElement.dataset.theme = to
-    }, theme)
-    expect((await axe.analyze()).violations.map(({ id, nodes }) => [id, nodes.map((n) => n.html)])).toEqual([])
-  }
+  expect(await axeViolations(page)).toEqual([])
   await page.setViewportSize({ width: 320, height: 640 })
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320)
 })
