@@ -21,7 +21,10 @@ export default defineConfig({
   use: {
     ...devices['Desktop Chrome'],
     baseURL: `http://localhost:${PORT}/`,
-    trace: 'retain-on-failure',
+    // To record one costs as much as the page itself, so it is done at the second try.
+    trace: 'on-first-retry',
+    // To store the app for work without a network is a third of a start. The tests of that work allow it.
+    serviceWorkers: 'block',
     launchOptions: {
       ...(executablePath && { executablePath }),
       args: [

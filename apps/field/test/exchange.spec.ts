@@ -3,6 +3,8 @@ import { checkVisitFile } from '@chargewright/visit'
 import { expect, type Page, test } from '@playwright/test'
 import { enter, field, logLines, newVisit, openDemo, openStart, word } from './field-app.ts'
 
+test.use({ serviceWorkers: 'allow' })
+
 test('[property] an exported visit is a valid visit file and comes back whole on another device', async ({
   page,
   browser,

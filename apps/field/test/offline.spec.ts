@@ -1,6 +1,8 @@
 import { expect, test } from '@playwright/test'
 import { enter, field, logLines, openDemo, openStart, word } from './field-app.ts'
 
+test.use({ serviceWorkers: 'allow' })
+
 test('[property] loaded once, it works and keeps entries with no network at all', async ({ page, context }) => {
   await openStart(page)
   await expect(page.getByText('Works without a network from now on.')).toBeVisible()

@@ -2,6 +2,8 @@ import { expect, type Page, test } from '@playwright/test'
 import { SPANISH } from '../src/words/es/spanish.ts'
 import { enter, openStart, sentence, word } from './field-app.ts'
 
+test.use({ serviceWorkers: 'allow' })
+
 /** What every text of the catalogue keeps in a row whatever its values are; single words may be names and units. */
 const ENGLISH = Object.entries(SPANISH)
   .filter(([english, spanish]) => english !== spanish)
