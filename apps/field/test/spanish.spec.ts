@@ -1,4 +1,6 @@
+import { readFile } from 'node:fs/promises'
 import { expect, type Page, test } from '@playwright/test'
+import { pdfText } from '../../../scripts/pdf-text.ts'
 import { SPANISH } from '../src/words/es/spanish.ts'
 import { enter, openStart, sentence, word } from './field-app.ts'
 
@@ -93,6 +95,42 @@ test('[property] every invented system, its visit and the practice bench read in
   await expect(page.getByRole('heading', { name: 'El banco' })).toBeVisible()
   expect(await leftInEnglish(page)).toEqual([])
 })
+
+test('[property] a visit entered in Spanish ends in a record in Spanish, as paper, table and data', async ({
+  page,
+}) => {
+  await openStart(page)
+  await turnToSpanish(page)
+  await openSpanishDemo(page)
+  await enter(page, 'reading-suction-temperature', '45 °F')
+  await expect(word(page)).not.toHaveText('agregar')
+  const data = JSON.parse((await saved(page, 'Como datos (JSON)')).toString())
+  const paper = pdfText(await saved(page, 'Registro para firmar (PDF)'))
+    .join('')
+    .replace(/\s/g, '')
+  for (const said of [
+    'Registro de servicio',
+    'Lecturas, en orden de recorrido',
+    'Línea de succión',
+    '45.0 ± 1.1 °F',
+    'Técnico',
+  ])
+    expect(paper).toContain(said.replace(/\s/g, ''))
+  // The words of the file that the visit came from are data.
+  const ours = paper.replace(data.visit.about.replace(/\s/g, ''), '')
+  expect(ENGLISH.filter((part) => ours.includes(part.replace(/\s/g, '')))).toEqual([])
+  const table = (await saved(page, 'Como tabla (CSV)')).toString()
+  expect(table).toMatch(/^section,item,typed/)
+  expect(table).toMatch(/\nreading,Línea de succión,45 °F,45\.0 ± .*,suction-temperature\r/)
+  expect(data).toMatchObject({ format: 'chargewright-record', language: 'es' })
+  expect(data.readings.map(({ what }: { what: string }) => what)).toContain('suction-temperature')
+})
+
+async function saved(page: Page, key: string): Promise<Buffer> {
+  const downloading = page.waitForEvent('download')
+  await page.getByRole('button', { name: key }).click()
+  return readFile(await (await downloading).path())
+}
 
 async function openSpanishDemo(page: Page): Promise<void> {
   await page.goto('/#/visit/demo-orifice-add')

@@ -36,7 +36,7 @@ const NOT_FOR_PEOPLE = new RegExp(
   [
     '\\n',
     '^[a-z-]+( [a-z]*-[a-z-{}0-9]+)+$',
-    '^(kept trouble|form trace|group [a-z]+|input, textarea|Escape|Enter|Arrow.*|Chargewright|Notification|.*Error|No engine: .*)$',
+    '^(kept trouble|form trace|group [a-z]+|input, textarea|Escape|Enter|Arrow.*|Chargewright(, .*)?|Atkinson .*|Notification|.*Error|No engine: .*)$',
     '^(inHg vac|lb oz|CFM per ton|m³/h per kW|Btu/h|Pa [ag]|English)$',
   ].join('|'),
 )
@@ -79,6 +79,17 @@ describe('the Spanish catalogue', () => {
     const written = app.filter(({ file }) => !/\/words\//.test(file)).flatMap((source) => source.written)
     const texts = written.filter((text) => READS_AS_WORDS.test(text) && !NOT_FOR_PEOPLE.test(text))
     expect(texts.length).toBeGreaterThan(200)
+    expect([...new Set(texts.filter((text) => !hasEntry(text)))]).toEqual([])
+  })
+
+  test('[property] has an entry for every text that record and pictures hold beside their statements', () => {
+    const sources = [...sourceTexts('packages/report'), ...sourceTexts('packages/picture')]
+    expect(sources.length).toBeGreaterThan(40)
+    const texts = sources
+      // Its columns and sections are the same in every language.
+      .filter(({ file }) => !file.endsWith('record-csv.ts'))
+      .flatMap(({ written }) => written)
+      .filter((text) => READS_AS_WORDS.test(text) && !NOT_FOR_PEOPLE.test(text))
     expect([...new Set(texts.filter((text) => !hasEntry(text)))]).toEqual([])
   })
 

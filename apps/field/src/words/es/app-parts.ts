@@ -285,5 +285,5 @@ export const APP_PARTS = {
   'As a table (CSV)': 'Como tabla (CSV)',
   'As data (JSON)': 'Como datos (JSON)',
   'The maker’s coefficients of the compressor are entered in “Compressor and supply”, at station 6.':
-    'Los coeficientes del compresor según el fabricante se ingresan en “Compresor y suministro”, en la estación 6.',
+    'Los coeficientes del compresor según el fabricante se ingresan en “Compresor y alimentación”, en la estación 6.',
 } as const

@@ -102,7 +102,7 @@ export const APP_SESSION = {
   'an answer could not be read': 'una respuesta no se pudo leer',
   'a part of the app could not be loaded': 'una parte de la aplicación no se pudo cargar',
   'refrigerant weighed in': 'refrigerante cargado por peso',
-  Supply: 'Suministro',
+  Supply: 'Alimentación',
   'the maker’s coefficients': 'los coeficientes del fabricante',
   '{0}; nameplate {1}': '{0}; placa {1}',
 } as const

@@ -3,7 +3,7 @@ export const COMPRESSOR = {
   'return gas as rated': 'gas de retorno como el nominal',
   'times {0} for the return gas': 'multiplicado por {0} por el gas de retorno',
   'voltage not read, taken as rated': 'voltaje no leído, se toma el nominal',
-  'rated voltage not known, supply taken as rated': 'voltaje nominal desconocido, se toma el suministro como nominal',
+  'rated voltage not known, supply taken as rated': 'voltaje nominal desconocido, se toma la alimentación como nominal',
   'times {0} for a voltage of {1}, rated {2}': 'multiplicado por {0} por un voltaje de {1}, nominal {2}',
   'rated {0} at dew temperatures of {1} and {2}': 'nominal {0} a temperaturas de rocío de {1} y {2}',
   'Expected {0} {1}': 'Valor esperado de {0}: {1}',
@@ -12,7 +12,7 @@ export const COMPRESSOR = {
   'is more than {0} % below': 'está más de un {0} % por debajo de',
   'is more than {0} % above': 'está más de un {0} % por encima de',
   'is off by too nearly {0} % to tell from': 'está demasiado cerca del {0} % de diferencia como para distinguirlo de',
-  'Supply {0} is {1} {2} to {3}': 'El suministro, {0}, está {1} la banda de {2} a {3}',
+  'Supply {0} is {1} {2} to {3}': 'La alimentación, {0}, está {1} la banda de {2} a {3}',
   'Find the cause of the voltage: connections, wire size, transformer taps, the utility':
     'Encuentre la causa del voltaje: conexiones, calibre del cable, derivaciones del transformador, la compañía eléctrica',
   'Voltage unbalance {0} ± {1} %: largest departure from the mean, over the mean':
@@ -22,7 +22,7 @@ export const COMPRESSOR = {
   'With the power locked out check connections, contactor and fuses of each phase; then single-phase loads, then the utility':
     'Con la alimentación bloqueada revise conexiones, contactor y fusibles de cada fase; luego las cargas monofásicas, luego la compañía eléctrica',
   'Stop the compressor and lock it out until the supply is put right':
-    'Detenga el compresor y bloquéelo hasta que se corrija el suministro',
+    'Detenga el compresor y bloquéelo hasta que se corrija la alimentación',
   'Until then load the motor to {0} % at most': 'Hasta entonces cargue el motor al {0} % como máximo',
   'It runs as rated at these pressures: the compressor does not explain what is wrong':
     'Funciona como indica el fabricante a estas presiones: el compresor no explica lo que anda mal',
@@ -54,7 +54,7 @@ export const COMPRESSOR = {
   'as entered': 'como se ingresó',
   'refrigerating effect': 'efecto refrigerante',
   'one for rated and actual gas': 'uno para el gas nominal y el real',
-  'assumption: supply within 10 % of rated': 'suposición: suministro dentro de 10 % del nominal',
+  'assumption: supply within 10 % of rated': 'suposición: alimentación dentro de 10 % del nominal',
   'a heading and lines under it': 'un encabezado y líneas debajo',
   'coefficients or a table': 'coeficientes o una tabla',
   'of its value': 'de su valor',

@@ -191,7 +191,7 @@ export const READINGS = {
     'lo mismo con ambos ventiladores incluidos, donde el compresor no tiene medidor',
   'At the disconnect that feeds the whole system, with nothing else running on it.':
     'En el desconectador que alimenta todo el sistema, sin nada más conectado.',
-  'Supply voltage': 'Voltaje de suministro',
+  'Supply voltage': 'Voltaje de alimentación',
   'whether the current can be compared with a curve': 'si la corriente se puede comparar con una curva',
   'At the contactor, under load, between the same conductors at which the nameplate gives it.':
     'En el contactor, con carga, entre los mismos conductores en que lo da la placa.',

@@ -42,12 +42,12 @@ export const TIGHTNESS = {
   'From {0}, at most {1} in {2}, not above {3}': 'Desde {0}, como máximo {1} en {2}, no por encima de {3}',
   'Fewer than {0} readings: a leak cannot be told from moisture':
     'Menos de {0} lecturas: una fuga no se distingue de la humedad',
-  'Expected {0} at {1}, read {2}: a change of {3}': 'Esperado {0} a {1}, leído {2}: un cambio de {3}',
+  'Expected {0} at {1}, read {2}: a change of {3}': 'Esperado {0}, con {1}; leído {2}: un cambio de {3}',
   'A loss of {0} in {1} would have shown': 'Una pérdida de {0} en {1} se habría notado',
   'The atmosphere was not read again: the weather counts into the uncertainty':
     'La atmósfera no se leyó de nuevo: el clima cuenta en la incertidumbre',
   '{0} is less than the {1} h of a full test': '{0} es menos que las {1} h de una prueba completa',
-  '{0}: {1} at {2}': '{0}: {1} a {2}',
+  '{0}: {1} at {2}': '{0}: {1}, con {2}',
   'It leaks: corrected for temperature it lost {0} in {1}': 'Hay fuga: corregido por temperatura perdió {0} en {1}',
   'Check hoses, gauge and valve cores, then every joint with leak solution; let the nitrogen off before opening or brazing':
     'Revise mangueras, manómetro y núcleos de las válvulas, luego cada unión con solución detectora de fugas; suelte el nitrógeno antes de abrir o soldar',
