@@ -55,7 +55,7 @@ test('[property] what was half typed when the browser was killed stands in its f
   const visit = await startVisit(browser.page, baseURL!)
   await field(browser.page, PRESSURE).focus()
   await browser.page.keyboard.type('118 ps')
-  await browser.page.waitForTimeout(300)
+  await expect.poll(() => keptDrafts(browser!.page)).toEqual(['118 ps'])
   await browser.kill()
   browser = await openKillable(profile)
   const { page } = browser
@@ -129,19 +129,27 @@ async function enterWithoutEnd(page: Page, acknowledged: string[]): Promise<void
 }
 
 /** The pressures in the store itself, whatever the page makes of them. */
-function keptPressures(page: Page): Promise<readonly string[]> {
+async function keptPressures(page: Page): Promise<readonly string[]> {
+  const events = await kept<{ what?: string; id: string; value: string }>(page, 'events')
+  const pressures = events.filter(({ what, id }) => what === 'suction-pressure' && !id.includes('demo'))
+  return pressures.map(({ value }) => value).filter((value) => / psig$/.test(value))
+}
+
+const keptDrafts = (page: Page): Promise<readonly string[]> => kept<string>(page, 'drafts')
+
+function kept<Row>(page: Page, table: 'events' | 'drafts'): Promise<readonly Row[]> {
   return page.evaluate(
-    () =>
-      new Promise<string[]>((resolve) => {
+    (name) =>
+      new Promise<Row[]>((resolve) => {
         const opening = indexedDB.open('chargewright')
         opening.onsuccess = () => {
-          const all = opening.result.transaction('events').objectStore('events').getAll()
+          const all = opening.result.transaction(name).objectStore(name).getAll()
           all.onsuccess = () => {
             opening.result.close()
-            const pressures = all.result.filter(({ what, id }) => what === 'suction-pressure' && !id.includes('demo'))
-            resolve(pressures.map(({ value }) => value).filter((value: string) => / psig$/.test(value)))
+            resolve(all.result)
           }
         }
       }),
+    table,
   )
 }

@@ -54,7 +54,7 @@ test('[property] a visit opens at its top, however far down the list one was', a
   await page.getByRole('link', { name: /Demo bakery office/ }).click()
   await page.locator('.visit-row').click()
   await expect(page.locator('#finding')).toBeInViewport()
-  expect(await page.evaluate(() => scrollY)).toBe(0)
+  await expect.poll(() => page.evaluate(() => scrollY)).toBe(0)
 })
 
 test('[property] of a long list of steps the one at hand stands large on the first screen, and the mark survives a restart', async ({

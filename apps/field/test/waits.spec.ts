@@ -86,7 +86,7 @@ test('[property] the owner is asked for calls at the first wait and never before
   await expect(page.locator('.wait-calls')).toContainText('This device will call when it is over')
   await page.clock.fastForward('15:01')
   await expect(timer(page)).toContainText('Read again now')
-  expect(await seen()).toEqual({ asked: 1, called: ['The wait is over: read again'], shaken: 1 })
+  await expect.poll(seen).toEqual({ asked: 1, called: ['The wait is over: read again'], shaken: 1 })
 })
 
 test('[limit] a browser without calls, vibration or wake lock keeps the time all the same', async ({ page }) => {
@@ -120,10 +120,10 @@ test('[property] the screen is kept on while a wait runs, and let go when it is 
   expect(await held()).toBe(0)
   await page.getByRole('button', { name: /^Begin the wait/ }).click()
   await expect(page.locator('.wait-calls')).toContainText('The screen stays on')
-  expect(await held()).toBe(1)
+  await expect.poll(held).toBe(1)
   await page.clock.fastForward('15:01')
   await expect(timer(page)).toContainText('Read again now')
-  expect(await held()).toBe(0)
+  await expect.poll(held).toBe(0)
 })
 
 test('[limit] a clock that was set back is told, and the wait can be ended by the watch', async ({ page }) => {
