@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright'
 import { expect, type Page, test } from '@playwright/test'
+import { axeViolations } from './axe-violations.ts'
 import { enter, field, logLines, openStart } from './field-app.ts'
 
 test('[property] a visit begun without a system is moved to the one it was at, undone and brought back after a restart', async ({
@@ -11,8 +11,7 @@ test('[property] a visit begun without a system is moved to the one it was at, u
   await enter(page, 'system-name', 'nort roof')
   await enter(page, 'reading-suction-pressure', '110')
   await page.getByText('This visit was at another system').click()
-  const violations = (await new AxeBuilder({ page }).include('.move-visit').analyze()).violations
-  expect(violations).toEqual([])
+  expect(await axeViolations(page, '.move-visit')).toEqual([])
   await page.getByLabel('Find a system').fill('north')
   await page.getByRole('button', { name: 'It was made at North roof' }).focus()
   await page.keyboard.press('Enter')

@@ -1,19 +1,13 @@
-import type { Assessment } from '@chargewright/charging'
 import { type Fact, fold, lastChange } from '@chargewright/visit'
 import type { ComponentChildren } from 'preact'
 import { useMemo } from 'preact/hooks'
 import { LivePlace } from '../live/live-place.tsx'
 import { ActList } from '../parts/act-list.tsx'
 import { CautionList } from '../parts/caution-list.tsx'
-import { ConditionList } from '../parts/condition-list.tsx'
 import { DeviceSwitches } from '../parts/device-switches.tsx'
-import { EngineState } from '../parts/engine-state.tsx'
-import { FindingBlock } from '../parts/finding-block.tsx'
 import { FindingKey } from '../parts/finding-key.tsx'
 import { KeptState } from '../parts/kept-state.tsx'
 import { Keypad } from '../parts/keypad.tsx'
-import { LearntPlace } from '../parts/learnt-place.tsx'
-import { LookAlikeList } from '../parts/look-alike-list.tsx'
 import { MoveVisitPlace } from '../parts/move-visit-place.tsx'
 import { ObservationList } from '../parts/observation-list.tsx'
 import { PageBar } from '../parts/page-bar.tsx'
@@ -25,9 +19,9 @@ import { SystemForm } from '../parts/system-form.tsx'
 import { UndoneNotice } from '../parts/undone-notice.tsx'
 import { useLessons } from '../parts/use-lessons.ts'
 import { useUndoKeys } from '../parts/use-undo-keys.ts'
+import { VisitAnswer } from '../parts/visit-answer.tsx'
 import { VisitLog } from '../parts/visit-log.tsx'
 import { VisitTools } from '../parts/visit-tools.tsx'
-import { WaitPlace } from '../parts/wait-place.tsx'
 import { aboutSystem } from '../session/about-system.ts'
 import { besideReadings } from '../session/beside-readings.ts'
 import { withInstrument } from '../session/instruments.ts'
@@ -106,34 +100,15 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
       <UndoneNotice events={stored.events} redo={redo} />
       <main class="visit">
         <div class="answer">
-          <EngineState asking={assessing} />
-          {assessment && (
-            <>
-              <FindingBlock
-                assessment={assessment}
-                doing={
-                  <>
-                    <WaitPlace
-                      visit={visit}
-                      assessment={assessment}
-                      units={units}
-                      record={bench === undefined ? record : undefined}
-                    />
-                    <CautionList cautions={cautionsHere(assessment)} units={units} />
-                  </>
-                }
-                {...shown}
-              />
-              <ConditionList conditions={assessment.conditions} {...shown} />
-              <LookAlikeList lookAlikes={assessment.lookAlikes} {...shown} />
-              <LearntPlace
-                system={stored.system}
-                lessons={lessons}
-                learntFrom={assessing.answer?.learntFrom ?? 0}
-                session={session}
-              />
-            </>
-          )}
+          <VisitAnswer
+            visit={visit}
+            asking={assessing}
+            system={stored.system}
+            lessons={lessons}
+            session={session}
+            record={bench === undefined ? record : undefined}
+            {...shown}
+          />
           {remark.others.map((problem) => (
             <p key={problemInWords(problem)} class="trouble">
               {problemInWords(problem)}
@@ -197,10 +172,4 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
       </main>
     </>
   )
-}
-
-/** Cautions of the finding; what every gauge asks for stands beside the gauges, unless refrigerant is to be moved. */
-function cautionsHere({ cautions, beside, finding }: Assessment): Assessment['cautions'] {
-  const atGauge = beside['connect-gauge'].map(({ id }) => id)
-  return finding.dose ? cautions : cautions.filter(({ id }) => !atGauge.includes(id))
 }

@@ -256,7 +256,7 @@ export const APP_PARTS = {
   'It was made at {0}': 'Se hizo en {0}',
   'It was here': 'Fue aquí',
   'The visit is at {0} now. An undo takes it back.': 'La visita está ahora en {0}. Deshacer la devuelve.',
-  Log: 'Registro',
+  Log: 'Anotaciones',
   'Nothing entered yet. Every entry will stand here as it was typed.':
     'Todavía no se ingresó nada. Cada anotación quedará aquí como se escribió.',
   'Call me when it is over': 'Avisarme cuando termine',

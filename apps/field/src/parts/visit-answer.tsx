@@ -1,0 +1,61 @@
+import type { Assessment } from '@chargewright/charging'
+import type { UnitPreference } from '@chargewright/quantity'
+import type { Fact, Visit } from '@chargewright/visit'
+import type { Lessons } from '../session/lessons.ts'
+import type { Kept, Session } from '../session/session.ts'
+import type { Assessed } from '../worker/protocol.ts'
+import type { Asking } from '../worker/use-answer.ts'
+import { CautionList } from './caution-list.tsx'
+import { ConditionList } from './condition-list.tsx'
+import { EngineState } from './engine-state.tsx'
+import { FindingBlock } from './finding-block.tsx'
+import { LearntPlace } from './learnt-place.tsx'
+import { LookAlikeList } from './look-alike-list.tsx'
+import { WaitPlace } from './wait-place.tsx'
+
+interface Props {
+  readonly visit: Visit
+  readonly asking: Asking<Assessed>
+  /** Id of the system. */
+  readonly system: string
+  readonly lessons: Lessons
+  readonly session: Session
+  /** Absent on the practice bench, where time is its own. */
+  readonly record: ((fact: Fact) => Kept) | undefined
+  readonly units: UnitPreference
+  readonly showEntry: (eventId: string) => void
+}
+
+/** What the engine says of a visit: the finding with what to do now, then what it was found from and with. */
+export function VisitAnswer({ visit, asking, system, lessons, session, record, units, showEntry }: Props) {
+  const { assessment, learntFrom } = asking.answer ?? {}
+  const shown = { units, showEntry }
+  return (
+    <>
+      <EngineState asking={asking} />
+      {assessment && (
+        <>
+          <FindingBlock
+            assessment={assessment}
+            doing={
+              <>
+                <WaitPlace visit={visit} assessment={assessment} units={units} record={record} />
+                <CautionList cautions={cautionsHere(assessment)} units={units} />
+              </>
+            }
+            {...shown}
+          />
+          <ConditionList conditions={assessment.conditions} {...shown} />
+          <LookAlikeList lookAlikes={assessment.lookAlikes} {...shown} />
+          <LearntPlace system={system} lessons={lessons} learntFrom={learntFrom ?? 0} session={session} />
+        </>
+      )}
+    </>
+  )
+}
+
+/** Cautions of the finding; what every gauge asks for stands beside the gauges, unless refrigerant is to be moved. */
+function cautionsHere({ cautions, beside, finding }: Assessment): Assessment['cautions'] {
+  const atGauge = beside['connect-gauge'].map(({ id }) => id)
+  return finding.dose ? cautions : cautions.filter(({ id }) => !atGauge.includes(id))
+}
