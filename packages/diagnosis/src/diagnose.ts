@@ -31,6 +31,8 @@ export interface Knowledge {
   readonly instruments?: Instruments
   /** What its maker prints of a sound one in the weather of the first set. */
   readonly maker?: MakersWord
+  /** Causes that something else has ruled out, such as a measured airflow. */
+  readonly ruledOut?: readonly Cause[]
 }
 
 /**
@@ -97,7 +99,7 @@ export interface WeighedCauses {
 function weighCauses(
   family: Family,
   sets: readonly WeighedSet[],
-  { calibration, memory, maker, instruments = COMMON_INSTRUMENTS }: Knowledge,
+  { calibration, memory, maker, ruledOut = [], instruments = COMMON_INSTRUMENTS }: Knowledge,
 ): Result<WeighedCauses, Problem> {
   for (const made of [calibration.twin, memory?.twin]) {
     if (made !== undefined && made !== TWIN_VERSION) {
@@ -112,7 +114,7 @@ function weighCauses(
   if (rows.length === 0)
     return fail({ kind: 'missing', field: 'readings', value: '', accepted: 'pressures or temperatures of the circuit' })
   const own = calibration.devices[family.device]
-  const hypotheses = hypothesesFor(family.device)
+  const hypotheses = hypothesesFor(family.device).filter(({ cause }) => !ruledOut.includes(cause))
   const points = hypotheses.flatMap((hypothesis) => pointsOf(family, settings.value, hypothesis, own))
   const sound = points.find(({ causes }) => causes[0] === 'sound')?.model
   const believed = beliefOf(family, own, memory)

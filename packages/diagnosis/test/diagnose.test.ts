@@ -110,6 +110,15 @@ describe('the answer as a whole', () => {
     expect(Math.abs(charge.mean + 0.2)).toBeLessThan(0.08)
   })
 
+  it('[property] a cause that is ruled out is not weighed, alone or in a pair, and the rest keep their proportions', () => {
+    const ruledOut = ['low-indoor-air'] as const
+    const [all, left] = [diagnosed('fixed-orifice', short), diagnosed('fixed-orifice', short, { ruledOut })]
+    expect(left.singles.map(({ cause }) => cause)).not.toContain('low-indoor-air')
+    expect(left.pairs.flatMap(({ causes }) => causes)).not.toContain('low-indoor-air')
+    const ratio = (of: Diagnosis) => probabilityOf(of, 'overcharged') / probabilityOf(of, 'short-of-charge')
+    expect(ratio(left)).toBeCloseTo(ratio(all), 9)
+  })
+
   it('[property] the order in which readings are listed does not matter', () => {
     const backwards = Object.fromEntries(Object.entries(short).toReversed()) as unknown as ReadingSet
     expect(diagnosed('fixed-orifice', backwards)).toEqual(diagnosed('fixed-orifice', short))

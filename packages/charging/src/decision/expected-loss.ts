@@ -33,7 +33,7 @@ export function truthsOf(singles: readonly Single[]): Truths {
 const below = (z: number) => 1 / (1 + Math.exp((-Math.PI / Math.sqrt(3)) * z))
 
 /** Loss of an act were this the truth. */
-export function lossOf(act: Act, truth: Cause): number {
+function lossOf(act: Act, truth: Cause): number {
   switch (act) {
     case 'add':
     case 'recover': {

@@ -35,7 +35,7 @@ const words = (cause: Parameters<typeof explanation>[1]) => {
 
 test('[property] a cause that fits says so, and a reading that was not taken is not spoken of', () => {
   expect(words('short-of-charge')).toEqual([
-    'Were the charge short, every reading would be where it is',
+    'Were the charge short, no reading would be out of place',
     'Superheat would be 23.4 ± 7.2 °F; it is 25.2 °F',
     'Drop over the drier would be 0.4 ± 1.8 °F; it is 0.0 °F',
   ])

@@ -17,7 +17,7 @@ export function explanation({ readings }: Diagnosis, cause: Cause): Evidence {
   const { were } = CAUSE_WORDS[cause]
   const statement =
     against === 0
-      ? say`${were}, every reading would be where it is`
+      ? say`${were}, no reading would be out of place`
       : say`${were}, ${against} of ${lines.length} readings would be elsewhere`
   return evidence(
     statement,

@@ -1,4 +1,4 @@
-import { type Diagnosis, diagnose, type Memory, SHIPPED_CALIBRATION } from '@chargewright/diagnosis'
+import { type Diagnosis, diagnose, type Knowledge, type Memory, SHIPPED_CALIBRATION } from '@chargewright/diagnosis'
 import { describeProblem, fail, ok, type Result, type Statement, say } from '@chargewright/quantity'
 import type { Visit } from '@chargewright/visit'
 import { judgeSpecificAirflow } from '../conditions/airflow.ts'
@@ -7,7 +7,6 @@ import { airflowPerCapacity } from '../measures/airflow-per-capacity.ts'
 import type { Case } from '../ruling.ts'
 import { circuitReadings } from './circuit-readings.ts'
 import { familyOfSystem } from './family-of-system.ts'
-import { withoutCause } from './without-cause.ts'
 
 /** Every cause weighed by what was read, and the act of least expected loss. */
 export interface WeighedCauses {
@@ -33,13 +32,17 @@ export function weighedCauses(
   if (!first) {
     return fail(say`suction pressure, outdoor temperature and return air with its wet bulb were never read together`)
   }
-  const knowledge = { calibration: SHIPPED_CALIBRATION, maker: first.maker, ...(memory ? { memory } : {}) }
+  const knowledge: Knowledge = {
+    calibration: SHIPPED_CALIBRATION,
+    maker: first.maker,
+    ruledOut: isAirflowRight(visit) ? ['low-indoor-air'] : [],
+    ...(memory ? { memory } : {}),
+  }
   const diagnosis = diagnose(family.value, sets, knowledge)
   if (!diagnosis.ok) return fail(say`the model of this system has no answer (${describeProblem(diagnosis.error)})`)
   if (diagnosis.value.misfit.unexplained) return fail(say`nothing that is known explains these readings`)
-  const left = isAirflowRight(visit) ? withoutCause(diagnosis.value, 'low-indoor-air') : diagnosis.value
   const rightCharge_kg = family.value.nominal.rated.charge_kg
-  return ok({ diagnosis: left, decision: decide(left, { rightCharge_kg, hasReceiver: false }) })
+  return ok({ diagnosis: diagnosis.value, decision: decide(diagnosis.value, { rightCharge_kg, hasReceiver: false }) })
 }
 
 /** Measured itself, and within its usual band: the readings of the circuit need not be asked about it. */

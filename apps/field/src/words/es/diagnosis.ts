@@ -153,7 +153,7 @@ export const DIAGNOSIS = {
   'The readings do not single out one cause': 'Las lecturas no señalan una sola causa',
   'The receiver hides the charge: judge the glass under load, or weigh':
     'El recibidor oculta la carga: juzgue la mirilla bajo carga térmica, o pese',
-  '{0}, every reading would be where it is': '{0}, cada lectura estaría donde está',
+  '{0}, no reading would be out of place': '{0}, ninguna lectura estaría fuera de lugar',
   '{0}, {1} of {2} readings would be elsewhere': '{0}, {1} de {2} lecturas estarían en otra parte',
   '{0} would be {1}; it is not, it is {2}': '{0} sería {1}; no lo es, es {2}',
   '{0} would be {1}; it is {2}': '{0} sería {1}; es {2}',
