@@ -28,6 +28,6 @@ test('[limit] a cylinder that may not be filled, and an entry that cannot stand,
   const nowhere = { ...into, id: 'x2', cylinder: 'demo nobody’s' }
   const entries = [into, nowhere].map((movement) => ({ kind: 'moved', movement: { ...movement, weighing } }))
   const checks = checksOf({ cylinders: { ...book, cylinders: [disposable, refillable], entries } })
-  expect(checks.map(({ verdict }) => verdict)).toEqual(['must not be', 'adds up', 'not whole'])
+  expect(checks.map(({ verdict }) => render(verdict, INCH_POUND))).toEqual(['must not be', 'adds up', 'not whole'])
   expect(render(checks[2]!.reasons[0]!.statement, INCH_POUND)).toContain('demo nobody’s')
 })
