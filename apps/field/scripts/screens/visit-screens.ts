@@ -84,7 +84,7 @@ export const ENTRY: Stretch = {
       about: 'The log, with an entry open to correct it.',
       open: async (page) => {
         await openDemo(page, 'demo-step-by-step')
-        await page.locator('.log-line').filter({ hasText: '36' }).first().locator('summary').first().click()
+        await page.locator('.log-line').filter({ hasText: '36 °F' }).first().locator('summary').first().click()
         return page.locator('.log')
       },
     },
