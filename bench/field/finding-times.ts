@@ -6,7 +6,7 @@ const FIELD = '#reading-suction-temperature'
 
 /** From the key that enters a reading to the finding that counts with it. */
 export async function findingTimes(phone: Phone): Promise<readonly number[]> {
-  const { page } = await phone.page()
+  const page = await phone.page()
   await clockEngine(page)
   await page.goto('/#/visit/demo-orifice-add')
   await page.reload()

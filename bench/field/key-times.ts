@@ -6,7 +6,7 @@ const FIELD = 'reading-suction-pressure'
 
 /** From the press of a key to the understood value in the document, three digits to a number. */
 export async function keyTimes(phone: Phone, keys: 'keypad' | 'keyboard'): Promise<readonly number[]> {
-  const { page } = await phone.page()
+  const page = await phone.page()
   await page.goto('/#/visit/demo-orifice-add')
   await page.locator('#finding').waitFor()
   await page.locator(`#${FIELD}`).tap()

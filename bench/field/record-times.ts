@@ -5,7 +5,7 @@ const RECORDS = 6
 
 /** From the press to the record as a file; the first one also loads what writes it. */
 export async function recordTimes(phone: Phone): Promise<readonly number[]> {
-  const { page } = await phone.page()
+  const page = await phone.page()
   await clockEngine(page)
   await page.goto('/#/visit/demo-step-by-step')
   await page.reload()

@@ -4,7 +4,7 @@ const STARTS = 12
 
 /** From the navigation to the frame that first shows an element, with everything on the phone already. */
 export async function startTimes(phone: Phone, address: string, first: string): Promise<readonly number[]> {
-  const { page } = await phone.page()
+  const page = await phone.page()
   await page.addInitScript((sought) => {
     const look = () => {
       if (document.querySelector(sought)) Object.assign(window, { shownAt: performance.now() })

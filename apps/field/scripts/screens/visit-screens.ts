@@ -81,11 +81,12 @@ export const ENTRY: Stretch = {
     },
     {
       name: 'log',
-      about: 'The log, with an entry open to correct it.',
+      about: 'An entry of the log, open: what it was, why it was corrected, and the way to correct it again.',
       open: async (page) => {
         await openDemo(page, 'demo-step-by-step')
-        await page.locator('.log-line').filter({ hasText: '36 °F' }).first().locator('summary').first().click()
-        return page.locator('.log')
+        const corrected = page.locator('.log-line').filter({ hasText: '36 °F' })
+        await corrected.locator('summary').first().click()
+        return corrected
       },
     },
   ],

@@ -25,9 +25,8 @@ export function FindingBlock({ assessment, doing, units, showEntry }: Props) {
   const range = finding.dose?.interval && finding.dose.evidence.from[0]?.statement
   const steps = finding.steps.map((step) => inWords(step, units))
   const toldAbove = [sentence, ...finding.next.map(({ why }) => inWords(why, units))]
-  const reasons = finding.reasons.filter(
-    ({ statement, from }) => from.length > 0 || !toldAbove.some((text) => text.includes(inWords(statement, units))),
-  )
+  const isTold = (reason: string) => toldAbove.some((text) => text.includes(reason) || reason.includes(text))
+  const reasons = finding.reasons.filter(({ statement, from }) => from.length > 0 || !isTold(inWords(statement, units)))
   return (
     <section class="finding" aria-labelledby="finding">
       <div class="finding-head" aria-live="polite" aria-atomic="true">
