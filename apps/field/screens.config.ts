@@ -12,6 +12,8 @@ export default defineConfig({
   outputDir: 'test-results/screens',
   retries: 0,
   timeout: 120_000,
+  // A picture is worth the wait for it.
+  expect: { timeout: 60_000 },
   use: {
     ...app.use,
     trace: 'off',
