@@ -28,9 +28,9 @@ interface Example {
 
 /** What each visit must find. First steps are 5 % of the nameplate charge, half of it for a mildly flammable one. */
 const EXAMPLES: Readonly<Record<string, Example>> = {
-  'orifice-add': { method: 'superheat', finding: 'add', twin: { nameplate_oz: 104, from: 0.05, to: 0.35 } },
+  'orifice-add': { method: 'superheat', finding: 'add', twin: { nameplate_oz: 104, from: 0.03, to: 0.4 } },
   'orifice-hold': { method: 'superheat', finding: 'hold' },
-  'orifice-recover': { method: 'superheat', finding: 'recover', twin: { nameplate_oz: 104, from: 0.01, to: 0.3 } },
+  'orifice-recover': { method: 'superheat', finding: 'recover', twin: { nameplate_oz: 104, from: -0.01, to: 0.3 } },
   'orifice-no-valid-test': { method: 'superheat', finding: 'not-ready', condition: 'target' },
   'orifice-cold-outdoors': { method: 'superheat', finding: 'not-ready', condition: 'outdoor-temperature' },
   'orifice-starved-coil': { method: 'superheat', finding: 'not-the-charge', cause: 'liquid-line-restriction' },
@@ -55,7 +55,7 @@ const EXAMPLES: Readonly<Record<string, Example>> = {
   'valve-subcooling-add': { method: 'subcooling', finding: 'add', twin: { nameplate_oz: 90, from: 0.02, to: 0.35 } },
   'valve-subcooling-hold': { method: 'subcooling', finding: 'hold' },
   'valve-dirty-condenser': { method: 'subcooling', finding: 'not-the-charge', cause: 'gas-or-poor-condenser-air' },
-  'glide-r407c': { method: 'subcooling', finding: 'add', twin: { nameplate_oz: 148, from: 0.02, to: 0.35 } },
+  'glide-r407c': { method: 'subcooling', finding: 'add', twin: { nameplate_oz: 148, from: 0.01, to: 0.4 } },
   'step-by-step': { method: 'superheat', finding: 'hold' },
 }
 

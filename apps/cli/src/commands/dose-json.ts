@@ -1,4 +1,5 @@
 import { FINDINGS } from '@chargewright/charging'
+import { statedSd } from '@chargewright/cycle'
 import { render, type UnitPreference } from '@chargewright/quantity'
 import { measureKey } from '../json-key.ts'
 import { optional } from '../quantity-json.ts'
@@ -21,7 +22,7 @@ export function doseJson({ visit, assessment, learnt }: DoseAnswer, units: UnitP
       ? {
           learnt: {
             charge_kg: learnt.value.learned.charge_kg,
-            charge_standard_uncertainty_kg: learnt.value.learned.chargeSd_kg,
+            charge_standard_uncertainty_kg: statedSd(learnt.value.system, learnt.value.learned.chargeSd_kg),
             sets: learnt.value.sets.length,
             misfit: learnt.value.learned.misfit,
             factors: learntParameters(learnt.value.learned).map(({ name, meaning, factor, u }) => ({

@@ -1,4 +1,5 @@
 import { type Dose, FINDINGS, type LearntTwin } from '@chargewright/charging'
+import { statedSd } from '@chargewright/cycle'
 import { COVERAGE, format, quantity, render, type UnitPreference } from '@chargewright/quantity'
 import { columns } from '../text/columns.ts'
 import { evidenceWriter } from '../text/evidence-writer.ts'
@@ -48,8 +49,8 @@ function sizedBy({ interval, withoutTwin }: Dose): string {
   return withoutTwin ? 'without a model of this system' : 'by weight'
 }
 
-function learntLines({ learned, sets }: LearntTwin, units: UnitPreference, width: number): readonly string[] {
-  const charge = format(quantity('mass', learned.charge_kg, learned.chargeSd_kg), units, true)
+function learntLines({ system, learned, sets }: LearntTwin, units: UnitPreference, width: number): readonly string[] {
+  const charge = format(quantity('mass', learned.charge_kg, statedSd(system, learned.chargeSd_kg)), units, true)
   const from = sets.length === 1 ? 'one set of readings' : `${sets.length} sets of readings`
   const percent = (share: number) => `${share < 0 ? '−' : '+'}${Math.abs(100 * share).toFixed(0)}`
   const rows = learntParameters(learned).map(({ meaning, factor, u }) => [

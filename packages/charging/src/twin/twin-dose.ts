@@ -1,4 +1,4 @@
-import { dose } from '@chargewright/cycle'
+import { dose, statedSd } from '@chargewright/cycle'
 import {
   type Evidence,
   evidence,
@@ -46,7 +46,7 @@ export function twinDose(asked: Case, { direction, watched, target }: Deviation)
   const interval = { low: quantity('mass', Math.max(ends[0], 0)), high: quantity('mass', ends[1]) }
   const statement = say`${toGo} to the target; ${interval.low} to ${interval.high} would fit these readings (90 %)`
   const charge = evidence(
-    say`The readings fit a charge of ${quantity('mass', learned.charge_kg, learned.chargeSd_kg)}`,
+    say`The readings fit a charge of ${quantity('mass', learned.charge_kg, statedSd(system, learned.chargeSd_kg))}`,
     'estimated by model',
   )
   return ok({
