@@ -32,8 +32,13 @@ async function opened(profile: string): Promise<KillableBrowser> {
       ...args,
       '--disable-component-update',
       '--disable-sync',
+      // Nothing of the browser's own beside the page: no start page, and no offer to bring back what was killed.
+      '--disable-extensions',
+      '--disable-default-apps',
+      '--hide-crash-restore-bubble',
       '--remote-debugging-port=0',
       `--user-data-dir=${profile}`,
+      'about:blank',
     ],
     { detached: true, stdio: 'ignore' },
   )
