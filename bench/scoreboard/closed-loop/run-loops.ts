@@ -20,7 +20,7 @@ export interface LoopJob {
   readonly seed: number
 }
 
-const POLICIES = [plainRule, twinDose, diagnosed(SHIPPED)]
+const POLICIES = [plainRule, twinDose, diagnosed(SHIPPED), diagnosed(SHIPPED, true)]
 
 answer(({ kind, hidden, first, count, seed }: LoopJob): readonly LoopRun[] =>
   Array.from({ length: count }, (_, k) => {

@@ -1,11 +1,13 @@
 import {
   type DoseEstimate,
+  type DoseTarget,
   dose,
   learn,
   type Observation,
   type System,
   size,
 } from '../../../packages/cycle/src/index.ts'
+import type { Plate } from '../../population/case.ts'
 import { nameplateOf } from '../judges/nameplate.ts'
 import { observed } from './observed.ts'
 import { MOST_STEPS, type Policy, type Run } from './policy.ts'
@@ -28,7 +30,7 @@ export const twinDose: Policy = {
       const set = readings && observed(plant.plate, readings, added)
       if (!set) return steps === 0 ? undefined : ended('no longer runs')
       sets.push(set)
-      const next = doseAfter(twin.value, sets, plant.plate.charge_kg)
+      const next = doseAfter(twin.value, sets, nameplateCharge(plant.plate))
       if (!next) return steps === 0 ? undefined : ended('no verdict')
       first ??= { low_kg: next.low_kg, high_kg: next.high_kg }
       if (Math.abs(next.toGo_kg) < NEAR * plant.plate.charge_kg) return ended('satisfied')
@@ -43,8 +45,10 @@ export const twinDose: Policy = {
 /** What is left to go that no longer calls for a step, of the nameplate charge. */
 export const NEAR = 0.04
 
-/** The dose to the nameplate charge after all sets so far; undefined where the twin runs in no such state. */
-export function doseAfter(twin: System, sets: readonly Observation[], charge_kg: number): DoseEstimate | undefined {
+/** The dose to the target after all sets so far; undefined where the twin runs in no such state. */
+export function doseAfter(twin: System, sets: readonly Observation[], target: DoseTarget): DoseEstimate | undefined {
   const learned = learn(twin, sets)
-  return learned && dose(twin, learned, sets.at(-1)!, { kind: 'charge', charge_kg, sd_kg: 0 }, { flammable: false })
+  return learned && dose(twin, learned, sets.at(-1)!, target, { flammable: false })
 }
+
+export const nameplateCharge = ({ charge_kg }: Plate): DoseTarget => ({ kind: 'charge', charge_kg, sd_kg: 0 })
