@@ -1,14 +1,6 @@
-import {
-  fail,
-  ok,
-  type Problem,
-  pascal,
-  type Quantity,
-  quantity,
-  type Result,
-  toAbsolute,
-} from '@chargewright/quantity'
-import { type Refrigerant, saturationAtPressure } from '@chargewright/refrigerant'
+import { dewAt } from '@chargewright/charging'
+import { fail, type Problem, type Quantity, type Result } from '@chargewright/quantity'
+import type { Refrigerant } from '@chargewright/refrigerant'
 import { missing } from '../failure.ts'
 import { type Accuracy, typedReading } from '../typed-reading.ts'
 
@@ -31,13 +23,5 @@ export function dewTemperature(
   if (!refrigerant) return fail(missing('refrigerant', '--refrigerant, since a pressure was given'))
   const pressure = typedReading(text, ['gauge pressure', 'absolute pressure'], field, gauge)
   if (!pressure.ok) return pressure
-  const absolute = toAbsolute(pressure.value, atmosphere, field)
-  if (!absolute.ok) return absolute
-  const { si, u = 0 } = absolute.value
-  const here = saturationAtPressure(refrigerant, pascal(si))
-  if (!here.ok) return here
-  const beside = saturationAtPressure(refrigerant, pascal(si - u))
-  if (!beside.ok) return beside
-  const T = here.value.dew.temperature_K
-  return ok(quantity('temperature', T, T - beside.value.dew.temperature_K))
+  return dewAt(pressure.value, atmosphere, refrigerant, field)
 }

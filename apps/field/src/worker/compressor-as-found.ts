@@ -1,4 +1,4 @@
-import { sitePressure } from '@chargewright/charging'
+import { dewAt, sitePressure } from '@chargewright/charging'
 import {
   type Compressor,
   expectedRating,
@@ -8,17 +8,8 @@ import {
   readCoefficients,
 } from '@chargewright/compressor'
 import { measuredGas } from '@chargewright/cycle'
-import {
-  fail,
-  ok,
-  type Problem,
-  pascal,
-  type Quantity,
-  quantity,
-  type Result,
-  toAbsolute,
-} from '@chargewright/quantity'
-import { findRefrigerant, type Refrigerant, saturationAtPressure } from '@chargewright/refrigerant'
+import { fail, ok, type Problem, type Quantity, type Result } from '@chargewright/quantity'
+import { findRefrigerant, type Refrigerant } from '@chargewright/refrigerant'
 import { type ReadingId, readingKind, type Visit } from '@chargewright/visit'
 import type { JudgedCompressor } from './protocol.ts'
 
@@ -61,9 +52,9 @@ export function compressorAsFound(figures: string, visit: Visit): Result<Compres
 function operatingAsRead(compressor: Compressor, visit: Visit): Result<Operating, Problem> {
   const refrigerant = findRefrigerant(visit.system.facts.refrigerant ?? '')
   if (!refrigerant.ok) return refrigerant
-  const suction = dewAt('suction-pressure', visit, refrigerant.value)
+  const suction = dewAtPort('suction-pressure', visit, refrigerant.value)
   if (!suction.ok) return suction
-  const discharge = dewAt('liquid-pressure', visit, refrigerant.value)
+  const discharge = dewAtPort('liquid-pressure', visit, refrigerant.value)
   if (!discharge.ok) return discharge
   const returnGas = visit.readings['suction-temperature']?.quantity
   const gas = returnGas
@@ -79,18 +70,10 @@ function operatingAsRead(compressor: Compressor, visit: Visit): Result<Operating
   })
 }
 
-function dewAt(id: ReadingId, visit: Visit, refrigerant: Refrigerant): Result<Quantity<'temperature'>, Problem> {
+function dewAtPort(id: ReadingId, visit: Visit, refrigerant: Refrigerant): Result<Quantity<'temperature'>, Problem> {
   const { label } = readingKind(id)
   const reading = visit.readings[id]
   if (!reading) return fail({ kind: 'missing', field: label, value: 'nothing', accepted: 'a reading of it' })
   const pressure = reading.quantity as Quantity<'gauge pressure' | 'absolute pressure'>
-  const absolute = toAbsolute(pressure, sitePressure(visit, []).quantity, label)
-  if (!absolute.ok) return absolute
-  const { si, u = 0 } = absolute.value
-  const here = saturationAtPressure(refrigerant, pascal(si))
-  if (!here.ok) return here
-  const beside = saturationAtPressure(refrigerant, pascal(si - u))
-  if (!beside.ok) return beside
-  const T = here.value.dew.temperature_K
-  return ok(quantity('temperature', T, T - beside.value.dew.temperature_K))
+  return dewAt(pressure, sitePressure(visit, []).quantity, refrigerant, label)
 }
