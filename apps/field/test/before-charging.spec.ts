@@ -70,6 +70,7 @@ test('[property] pressure test, vacuum, cylinder and weigh-in, offline and resta
   await expect(vacuum.locator('.verdict-word')).toHaveText('held')
   await expect(vacuum.locator('.picture-drawing svg')).toBeVisible()
   await vacuum.getByRole('button', { name: 'Enter that the system is empty and evacuated' }).click()
+  await expect(logLines(page).first()).toContainText('empty and evacuated')
   await page.reload()
 
   const cylinders = await open(page, 'Cylinders')
