@@ -17,6 +17,7 @@ export default defineConfig({
   use: {
     ...app.use,
     trace: 'off',
+    serviceWorkers: 'allow',
     locale: 'en-US',
     timezoneId: 'UTC',
     contextOptions: { reducedMotion: 'reduce' },

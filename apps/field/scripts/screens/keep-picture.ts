@@ -9,7 +9,7 @@ export const FOLDER = fileURLToPath(new URL('../../../../docs/screens/', import.
 const MOST_BYTES = 60_000
 
 /** Tried in order until the picture is light enough: ink on paper needs few shades. */
-const SHADES = [32, 16, 12]
+const SHADES = [24, 16, 12]
 
 /** Keeps a screenshot with as many shades as fit into its weight. */
 export function keepPicture(name: string, screenshot: Buffer): void {
