@@ -2,6 +2,7 @@ import { quantity, type Statement, say } from '@chargewright/quantity'
 import type { Learned } from './learn/learn.ts'
 import type { Observation } from './learn/observation.ts'
 import { adjusted, healthOf, PARAMETER_NAMES, type Parameters } from './learn/parameter.ts'
+import { responseAt } from './response.ts'
 import { rootBetween } from './root.ts'
 import { solve } from './solve.ts'
 import type { Conditions, System } from './system.ts'
@@ -135,35 +136,42 @@ const STRIDE = 1.12
 const LEAST_CHARGE = 0.3
 const MOST_CHARGE = 2.5
 
-/** First-order propagation of the belief, and of the target's own uncertainty, to what is left to go. */
+/**
+ * First-order propagation of the belief, and of the target's own uncertainty, to what is left to go: where the target is
+ * reached, what moves the reading moves the charge that it asks for.
+ */
 function doseSd(
   sized: System,
-  learned: Learned,
-  last: Observation,
+  { parameters, covariance, chargeSd_kg }: Learned,
+  { conditions, added_kg }: Observation,
   target: DoseTarget,
   wanted: number,
 ): number | undefined {
-  if (target.kind === 'charge') return Math.hypot(learned.chargeSd_kg, target.sd_kg)
+  if (target.kind === 'charge') return Math.hypot(chargeSd_kg, target.sd_kg)
+  const name = target.kind === 'superheat' ? 'superheat_K' : 'subcooling_K'
+  const believed = adjusted(sized, parameters)
+  const holding = (charge_kg: number, of = parameters) => ({ ...healthOf(sized, of, 0), charge_kg })
+  const reached = solve(believed, conditions, holding(wanted))
+  if (reached.kind !== 'steady') return undefined
+  const follow = responseAt(believed, conditions, holding(wanted), reached.unknowns, (readings) =>
+    Float64Array.of(readings[name]),
+  )
+  const here = follow(believed, holding(wanted))[0]!
+  const more = 0.01 * wanted
+  const perKilogram = (follow(believed, holding(wanted + more))[0]! - here) / more
   const d = 1e-2
-  const gradient: number[] = []
-  for (const name of PARAMETER_NAMES) {
-    const parameters = { ...learned.parameters, [name]: learned.parameters[name] + d }
-    const there = chargeAt(sized, learned, parameters, last.conditions, target)
-    if (there === undefined) return undefined
-    const now = healthOf(sized, parameters, last.added_kg).charge_kg
-    gradient.push((there - now - (wanted - learned.charge_kg)) / d)
-  }
-  const shifted = chargeAt(sized, learned, learned.parameters, last.conditions, {
-    ...target,
-    value_K: target.value_K + 0.5,
+  const gradient = PARAMETER_NAMES.map((parameter) => {
+    const moved = { ...parameters, [parameter]: parameters[parameter] + d }
+    const asks = (here - follow(adjusted(sized, moved), holding(wanted, moved))[0]!) / perKilogram
+    const holds = healthOf(sized, moved, added_kg).charge_kg - healthOf(sized, parameters, added_kg).charge_kg
+    return (asks - holds) / d
   })
-  if (shifted === undefined) return undefined
-  const perKelvin = (shifted - wanted) / 0.5
   const variance = gradient.reduce(
-    (sum, gi, i) => sum + gradient.reduce((s, gj, j) => s + gi * learned.covariance[i]![j]! * gj, 0),
+    (sum, gi, i) => sum + gradient.reduce((s, gj, j) => s + gi * covariance[i]![j]! * gj, 0),
     0,
   )
-  return Math.hypot(Math.sqrt(Math.max(variance, 0)), perKelvin * target.sd_K)
+  const sd = Math.hypot(Math.sqrt(Math.max(variance, 0)), target.sd_K / perKilogram)
+  return Number.isFinite(sd) ? sd : undefined
 }
 
 function halves(
