@@ -23,6 +23,8 @@ export interface Beforehand {
   readonly mean: Float64Array
   /** Covariance of the unknowns, row after row. */
   readonly covariance: Float64Array
+  /** Per unknown, those that it varies with: before anything is remembered, itself alone. */
+  readonly linked: readonly (readonly number[])[]
   /** Covariance of instrument errors, row after row. */
   readonly instruments: Float64Array
   /** Which observable each row is: what the twin gets wrong of a cause's effect is the same in all sets. */
@@ -62,7 +64,7 @@ export function evidence(
     residual[i] = residualOf(i, predicted)
     for (let a = 0; a < k; a++) {
       let sum = 0
-      for (let b = 0; b < k; b++) sum += before.covariance[a * k + b]! * model.slopes[row + b]!
+      for (const b of before.linked[a]!) sum += before.covariance[a * k + b]! * model.slopes[row + b]!
       cross[a * n + i] = sum
     }
   }

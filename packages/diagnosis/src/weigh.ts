@@ -106,7 +106,14 @@ export const beforehand = (
   unknowns: mean.length,
   mean,
   covariance,
+  linked: linkedIn(covariance, mean.length),
   instruments,
   observables: rows.map(({ index }) => index),
   clamps: clampDirections(rows),
 })
+
+const linkedIn = (covariance: Float64Array, n: number) =>
+  Array.from({ length: n }, (_, a) => {
+    const row = covariance.subarray(a * n, (a + 1) * n)
+    return [...row.keys()].filter((b) => row[b] !== 0)
+  })
