@@ -22,6 +22,7 @@ import { lineIn, type Plot, plot, reachAt } from './plot.ts'
 import { pointMark } from './point-mark.ts'
 import { element, type Point, pathThrough } from './svg.ts'
 import { type Curve, indoorKind, indoorOf, targetFamily } from './target-family.ts'
+import { textWidth } from './text-width.ts'
 import { STROKE } from './tokens.ts'
 
 /** Outdoor temperatures that are always shown, 60 °F and 110 °F: the weather in which superheat is read. */
@@ -79,7 +80,8 @@ export function chargingChart(
     },
     at.grid,
     bandOf(at, own.points, tolerance, sheet),
-    ...curves.map((curve, i) => curveIn(at, curve, names[i]!, curve === own, sheet)),
+    ...curves.map((curve) => lineOf(at, curve, curve === own, sheet)),
+    ...curveNames(at, curves, names, own, sheet),
     isReady(assessment) ? fromTarget(apart, superheat, target.quantity, tell, sheet) : '',
     pointMark(mark, region, sheet),
     pointLabel(apart, tell(say`${superheat}`), sheet),
@@ -94,17 +96,27 @@ function bandOf(at: Plot, points: readonly Point[], tolerance: number, { palette
   return outline.length < 4 ? '' : element('path', { d: pathThrough(outline, true), fill: palette.wash })
 }
 
-/** A curve with its name: of this system's own at its far end, of the others where they come in. */
-function curveIn(at: Plot, { points }: Curve, name: string, own: boolean, sheet: Sheet): string {
+const lineOf = (at: Plot, { points }: Curve, own: boolean, { text, palette }: Sheet): string =>
+  lineIn(at, points.map(at.place), own ? palette.ink : palette.soft, (own ? STROKE.heavy : STROKE.grid) * text)
+
+/**
+ * The name of this system's own curve at its far end, those of the others where they come in: of names that would lie on
+ * one another the first stands.
+ */
+function curveNames(at: Plot, curves: readonly Curve[], names: readonly string[], own: Curve, sheet: Sheet) {
   const { text, palette } = sheet
-  const path = points.map(at.place)
-  const inside = path.filter(({ y }) => y >= at.box.top + 0.4 * text && y <= at.box.bottom)
-  const line = lineIn(at, path, own ? palette.ink : palette.soft, (own ? STROKE.heavy : STROKE.grid) * text)
-  const [first, last] = [inside[0], inside.at(-1)]
-  if (!first || !last) return line
-  return own
-    ? line + label(name, last.x + 0.4 * text, last.y + 0.35 * text, sheet, { weight: 'bold', onPaper: true })
-    : line + label(name, first.x + 0.3 * text, first.y + 0.35 * text, sheet, { fill: palette.soft, onPaper: true })
+  const taken: Point[] = []
+  return curves.map((curve, i) => {
+    const inside = curve.points.map(at.place).filter(({ y }) => y >= at.box.top + 0.4 * text && y <= at.box.bottom)
+    const end = curve === own ? inside.at(-1) : inside[0]
+    if (!end) return ''
+    const y = end.y + 0.35 * text
+    if (curve === own) return label(names[i]!, end.x + 0.4 * text, y, sheet, { weight: 'bold', onPaper: true })
+    const [x, width] = [end.x + 0.3 * text, textWidth(names[i]!, text) + 0.3 * text]
+    if (taken.some((other) => Math.abs(other.x - x) < width && Math.abs(other.y - y) < 1.1 * text)) return ''
+    taken.push({ x, y })
+    return label(names[i]!, x, y, sheet, { fill: palette.soft, onPaper: true })
+  })
 }
 
 const sourceOf = ({ evidence: { source, statement } }: Target, words: Words, tell: Tell): string =>
