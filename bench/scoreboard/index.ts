@@ -14,7 +14,7 @@ const { values: asked } = parseArgs({
     nominals: { type: 'boolean', default: false },
     structure: { type: 'boolean', default: false },
     loop: { type: 'boolean', default: false },
-    cases: { type: 'string', default: '560' },
+    cases: { type: 'string', default: '1120' },
     plants: { type: 'string', default: '200' },
     seed: { type: 'string', default: '7000' },
   },
