@@ -139,6 +139,46 @@ test('[property] the mass of a step is typed by the same keys', async ({ page })
   await expect(logLines(page).first()).toContainText('5.2 oz')
 })
 
+test('[property] “Next” goes through the blanks of a form, and after the last one makes way for its key', async ({
+  page,
+}) => {
+  await newVisit(page)
+  await page.locator('.before-charging summary', { hasText: 'Pressure test' }).tap()
+  await page.getByLabel('Test pressure').tap()
+  await press(page, '1', '5', '0', 'Next')
+  await expect(page.getByLabel('Temperature of the gas')).toBeFocused()
+  await press(page, '7', '2', 'Next', 'Next')
+  await expect(page.getByLabel('Last digit of the thermometer')).toBeFocused()
+  await press(page, 'Next')
+  await expect(keypad(page)).toBeHidden()
+  await expect(page.getByLabel('Temperature of the gas')).toHaveValue('72')
+  await expect(page.getByRole('button', { name: 'Under dry nitrogen: begin' })).toBeInViewport()
+})
+
+test('[property] a quantity with one unit only has nothing to turn to', async ({ page }) => {
+  await newVisit(page)
+  await field(page, 'reading-compressor-current').tap()
+  await expect(unitKey(page)).toHaveText('A')
+  await expect(unitKey(page)).toHaveAccessibleName('Unit A')
+})
+
+test('[property] pounds and ounces are seen whole, while they are typed and after', async ({ page }) => {
+  await newVisit(page)
+  await page.locator('.system summary', { hasText: 'Nameplate' }).tap()
+  const charge = field(page, 'system-nameplateCharge')
+  const hidden = () => charge.evaluate((blank) => blank.scrollWidth - blank.clientWidth)
+  await charge.tap()
+  await press(page, '6')
+  await unitKey(page).tap()
+  await press(page, '8')
+  await unitKey(page).tap()
+  await expect(charge).toHaveValue('6 lb 8 oz ')
+  expect(await hidden()).toBe(0)
+  await press(page, 'Next')
+  await expect(charge).toHaveValue('6 lb 8 oz')
+  expect(await hidden()).toBe(0)
+})
+
 const keypad = (page: Page) => page.getByRole('group', { name: 'Keypad' })
 const unitKey = (page: Page) => keypad(page).getByRole('button', { name: /^Unit / })
 const says = (page: Page, id: string) => page.locator(`#${id}-says`)

@@ -6,6 +6,7 @@ import { t } from '../words/t.ts'
 import { afterPress } from './after-press.ts'
 import { EntryKeys } from './entry-keys.tsx'
 import { isTouched, useKeypad } from './keypad-field.ts'
+import { focusNextBlank } from './reveal.ts'
 
 interface Props {
   readonly id: string
@@ -27,7 +28,13 @@ export function EntryBlank({ id, label, accepts, units, example, before, text, t
   const focused = useSignal(false)
   const [dimension] = accepts as readonly [Dimension]
   const asBefore = before === undefined ? undefined : () => type(before)
-  const keypad = useKeypad(input, { dimension, units, text, asBefore, next: () => input.current?.blur() })
+  const keypad = useKeypad(input, {
+    dimension,
+    units,
+    text,
+    asBefore,
+    next: () => input.current && focusNextBlank(input.current),
+  })
   const understood = understand(readAs ? readAs(text) : text, { label, accepts }, units)
   return (
     <div
@@ -47,6 +54,7 @@ export function EntryBlank({ id, label, accepts, units, example, before, text, t
       <input
         ref={input}
         id={id}
+        data-blank
         class="form-blank"
         autoComplete="off"
         placeholder={t(example)}

@@ -115,14 +115,15 @@ function NextKey({ field: { next } }: FieldKeyProps) {
 /** One key goes round all units: it shows the one that holds, and says which one comes. */
 function UnitKey({ field: { input, text, dimension, units } }: FieldKeyProps) {
   const { now, next } = unitKey(text, dimension, units)
+  const isOnly = next === now
   return (
     <KeypadKey
       place="unit"
-      name={t('Unit {0}, press for {1}', now.symbol, next.symbol)}
+      name={isOnly ? t('Unit {0}', now.symbol) : t('Unit {0}, press for {1}', now.symbol, next.symbol)}
       press={() => typeInto(input, unitKey(input.value, dimension, units).press())}
     >
       <span class="keypad-unit">{now.symbol}</span>
-      <span class="keypad-next-unit">{t('then {0}', next.symbol)}</span>
+      {!isOnly && <span class="keypad-next-unit">{t('then {0}', next.symbol)}</span>}
     </KeypadKey>
   )
 }

@@ -29,3 +29,11 @@ export function focusNextEntry(from: HTMLElement): void {
   if (next) next.focus()
   else from.blur()
 }
+
+/** Gives the focus to the blank after this one in the same form; after the last one the keypad makes way for the key below. */
+export function focusNextBlank(from: HTMLInputElement): void {
+  const blanks = [...(from.form?.querySelectorAll<HTMLElement>('[data-blank]') ?? [])]
+  const next = blanks[blanks.indexOf(from) + 1]
+  if (next) next.focus()
+  else from.blur()
+}

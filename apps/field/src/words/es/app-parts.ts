@@ -117,6 +117,7 @@ export const APP_PARTS = {
   'Close the keypad': 'Cerrar el teclado',
   'Decimal point': 'Punto decimal',
   'Take back': 'Borrar',
+  'Unit {0}': 'Unidad {0}',
   'Unit {0}, press for {1}': 'Unidad {0}, pulse para {1}',
   'then {0}': 'luego {0}',
   'now {0}': 'ahora {0}',
