@@ -18,6 +18,19 @@ test('[property] a new system is described in one form, its visit begins with it
   await expect(assumed).toContainText('Sight glass: yes')
 })
 
+test('[property] the charge of the nameplate is asked for with the rest of the nameplate, and read or named', async ({
+  page,
+}) => {
+  await newSystem(page)
+  await page.getByLabel('Nameplate charge').fill('heavy')
+  await page.getByRole('button', { name: 'Begin the visit' }).click()
+  await expect(page.getByRole('alert')).toContainText('Nameplate charge: cannot read “heavy”')
+  await page.getByLabel('Nameplate charge').fill('6 lb 8 oz')
+  await page.getByRole('button', { name: 'Begin the visit' }).click()
+  await page.locator('.system summary', { hasText: 'Nameplate' }).click()
+  await expect(field(page, 'system-nameplateCharge')).toHaveValue('6 lb 8 oz')
+})
+
 test('[property] what a visit learns is carried to the next one, the maker’s chart too', async ({ page }) => {
   await newSystem(page)
   await page.getByRole('button', { name: 'Begin the visit' }).click()

@@ -1,4 +1,4 @@
-import type { Problem, UnitPreference } from '@chargewright/quantity'
+import { ok, type Problem, type Result, type UnitPreference } from '@chargewright/quantity'
 import {
   APPLICATIONS,
   type Application,
@@ -42,11 +42,20 @@ export function NewSystemScreen(props: Props) {
   )
 }
 
-const CAPACITY = { label: 'Nominal capacity', accepts: ['cooling capacity'] } as const
+const FIGURES = {
+  nominalCapacity: { label: 'Nominal capacity', accepts: ['cooling capacity'] },
+  nameplateCharge: { label: 'Nameplate charge', accepts: ['mass'] },
+} as const
+type Figure = keyof typeof FIGURES
 
 function NewSystemForm({ session, preferences }: Props) {
   const { value: units } = preferences.units
-  const blanks = { name: useBlank('name'), refrigerant: useBlank('refrigerant'), capacity: useBlank('capacity') }
+  const blanks = {
+    name: useBlank('name'),
+    refrigerant: useBlank('refrigerant'),
+    nominalCapacity: useBlank('capacity'),
+    nameplateCharge: useBlank('charge'),
+  }
   const application = useSignal<Application | undefined>(undefined)
   const device = useSignal<MeteringDevice | undefined>(undefined)
   const trouble = useSignal<string | undefined>(undefined)
@@ -54,15 +63,15 @@ function NewSystemForm({ session, preferences }: Props) {
   const usual = application.value && tradeDefaults(application.value, device.value)
 
   const finish = async (open: (system: string) => Promise<string | undefined>) => {
-    const capacity = capacityIn(blanks.capacity.text.value, units)
-    if (typeof capacity === 'object') {
-      trouble.value = problemInWords(capacity)
+    const figures = figuresIn((name) => blanks[name].text.value, units)
+    if (!figures.ok) {
+      trouble.value = problemInWords(figures.error)
       return
     }
     const stated: SystemStatement = {
       ...worded('name', blanks.name.text.value),
       ...worded('refrigerant', blanks.refrigerant.text.value),
-      ...worded('nominalCapacity', capacity),
+      ...figures.value,
       ...(application.value && { application: application.value }),
       ...(device.value && { meteringDevice: device.value }),
     }
@@ -119,7 +128,8 @@ function NewSystemForm({ session, preferences }: Props) {
             {t('It stays marked as not checked until it is confirmed at the unit.')}
           </p>
         )}
-        <FormBlank label={t('Nominal capacity')} example={t('3 ton, 10 kW')} {...blanks.capacity} />
+        <FormBlank label={t('Nominal capacity')} example={t('3 ton, 10 kW')} {...blanks.nominalCapacity} />
+        <FormBlank label={t('Nameplate charge')} example={t('6 lb 8 oz, 2.9 kg')} {...blanks.nameplateCharge} />
         {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
         <button type="submit" class="act">
           {t('Begin the visit')}
@@ -145,14 +155,19 @@ function useBlank(field: string) {
   }
 }
 
-const worded = (fact: 'name' | 'refrigerant' | 'nominalCapacity', typed: string): SystemStatement => {
+const worded = (fact: 'name' | 'refrigerant', typed: string): SystemStatement => {
   const text = typed.trim()
   return text === '' ? {} : { [fact]: text }
 }
 
-/** The text to keep for a capacity, or why it cannot be read. */
-function capacityIn(typed: string, units: UnitPreference): string | Problem {
-  if (typed.trim() === '') return ''
-  const understood = understand(typed, CAPACITY, units)
-  return understood.ok ? understood.value.text : understood.error
+/** The texts to keep for the figures that were filled in, or why one cannot be read. */
+function figuresIn(typed: (name: Figure) => string, units: UnitPreference): Result<SystemStatement, Problem> {
+  const stated: Partial<Record<Figure, string>> = {}
+  for (const name of Object.keys(FIGURES) as Figure[]) {
+    if (typed(name).trim() === '') continue
+    const understood = understand(typed(name), FIGURES[name], units)
+    if (!understood.ok) return understood
+    stated[name] = understood.value.text
+  }
+  return ok(stated)
 }

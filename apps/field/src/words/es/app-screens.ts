@@ -12,6 +12,7 @@ export const APP_SCREENS = {
   'It stays marked as not checked until it is confirmed at the unit.':
     'Queda marcado como no comprobado hasta que se confirme en el equipo.',
   '3 ton, 10 kW': '3 ton, 10 kW',
+  '6 lb 8 oz, 2.9 kg': '6 lb 8 oz, 2.9 kg',
   'Begin the visit': 'Empezar la visita',
   'Keep the system, visit later': 'Guardar el sistema, la visita después',
   'New visit, described on the way': 'Visita nueva, se describe sobre la marcha',
