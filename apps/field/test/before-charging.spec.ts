@@ -21,6 +21,28 @@ async function fill(form: Locator, blanks: Readonly<Record<string, string>>, kee
   await form.getByRole('button', { name: keep }).click()
 }
 
+test('[property] what a test says comes into view on a phone when a reading is entered, and not before', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 600 })
+  await newVisit(page)
+  const vacuum = await open(page, 'Evacuation')
+  await vacuum.getByRole('button', { name: /^the habit/ }).click()
+  await fill(vacuum.locator('form').last(), { 'Vacuum as the valve is shut': '240' }, 'The valve is shut: begin')
+  await expect(vacuum.locator('.verdict-word')).toBeInViewport({ ratio: 1 })
+  await fill(
+    vacuum.locator('form').first(),
+    { 'Vacuum gauge': '380', 'How long after the beginning': '10 min' },
+    'Enter the reading',
+  )
+  await expect(vacuum.locator('.verdict-word')).toHaveText('held')
+  await expect(vacuum.locator('.verdict-word')).toBeInViewport({ ratio: 1 })
+  await page.reload()
+  await open(page, 'Evacuation')
+  await expect(vacuum.locator('.verdict-word')).toHaveText('held')
+  await expect(vacuum.locator('.verdict-word')).not.toBeInViewport()
+})
+
 /** From an opened system to a record: what a technician types who weighs a capillary system in. */
 test('[property] pressure test, vacuum, cylinder and weigh-in, offline and restarted on the way, end in a record that has them all', async ({
   page,

@@ -10,7 +10,7 @@ import { ReadingsSoFar } from './readings-so-far.tsx'
 import { StepCautions } from './step-cautions.tsx'
 import type { StepProps } from './step-place.tsx'
 import { TestVerdict } from './test-verdict.tsx'
-
+import { useVerdictInSight } from './use-verdict-in-sight.ts'
 import { VacuumLogForm } from './vacuum-log-form.tsx'
 import { VacuumReadingForm } from './vacuum-reading-form.tsx'
 import { VacuumTestForm } from './vacuum-test-form.tsx'
@@ -21,31 +21,34 @@ export function EvacuationStep({ visit, events, units, record, showEntry }: Step
   const shown = vacuumUnits(units)
   const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone', spoken.value)
   const judged = test && answer?.vacuum
+  const { verdict, recordReading } = useVerdictInSight(judged, record)
   const isEmpty = visit.observations['charge-state']?.answer === 'evacuated'
   return (
     <>
       <StepCautions cautions={EVACUATION_CAUTIONS} units={units} />
-      {judged && !judged.ok && <p class="doubt">{t('Not judged yet. {0}', problemInWords(judged.error))}</p>}
-      {judged?.ok && (
-        <>
-          <TestVerdict
-            verdict={HOLD_WORDS[judged.value.finding.kind]}
-            {...judged.value.finding}
-            units={shown}
-            showEntry={showEntry}
-          />
-          {judged.value.finding.kind === 'pass' && !isEmpty && (
-            <button
-              type="button"
-              class="act"
-              onClick={() => void record({ kind: 'observation', what: 'charge-state', answer: 'evacuated' })}
-            >
-              {t('Enter that the system is empty and evacuated')}
-            </button>
-          )}
-          <PictureFigure picture={judged.value.picture} />
-        </>
-      )}
+      <div ref={verdict}>
+        {judged && !judged.ok && <p class="doubt">{t('Not judged yet. {0}', problemInWords(judged.error))}</p>}
+        {judged?.ok && (
+          <>
+            <TestVerdict
+              verdict={HOLD_WORDS[judged.value.finding.kind]}
+              {...judged.value.finding}
+              units={shown}
+              showEntry={showEntry}
+            />
+            {judged.value.finding.kind === 'pass' && !isEmpty && (
+              <button
+                type="button"
+                class="act"
+                onClick={() => void record({ kind: 'observation', what: 'charge-state', answer: 'evacuated' })}
+              >
+                {t('Enter that the system is empty and evacuated')}
+              </button>
+            )}
+            <PictureFigure picture={judged.value.picture} />
+          </>
+        )}
+      </div>
       {test && (
         <>
           {!test.log && (
@@ -57,12 +60,12 @@ export function EvacuationStep({ visit, events, units, record, showEntry }: Step
             />
           )}
           <h4>{t('Next reading')}</h4>
-          <VacuumReadingForm begun={test.at} units={shown} record={record} />
+          <VacuumReadingForm begun={test.at} units={shown} record={recordReading} />
         </>
       )}
       <details class="fold" open={!test}>
         <summary>{test ? t('Begin another test') : t('Begin the test as the valve is shut')}</summary>
-        <VacuumTestForm units={shown} record={record} />
+        <VacuumTestForm units={shown} record={recordReading} />
       </details>
       <details class="fold">
         <summary>{t('Paste the log of the gauge instead')}</summary>

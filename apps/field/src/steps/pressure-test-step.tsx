@@ -11,24 +11,28 @@ import { ReadingsSoFar } from './readings-so-far.tsx'
 import { StepCautions } from './step-cautions.tsx'
 import type { StepProps } from './step-place.tsx'
 import { TestVerdict } from './test-verdict.tsx'
+import { useVerdictInSight } from './use-verdict-in-sight.ts'
 
 /** The system stands under dry nitrogen: whether it loses more than its change of temperature explains. */
 export function PressureTestStep({ visit, events, units, instruments, record, showEntry }: StepProps) {
   const test = visit.pressureTests.at(-1)
   const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone', spoken.value)
   const judged = test && answer?.pressure
+  const { verdict, recordReading } = useVerdictInSight(judged, record)
   return (
     <>
       <StepCautions cautions={PRESSURE_TEST_CAUTIONS} units={units} />
-      {judged && !judged.ok && <p class="doubt">{t('Not judged yet. {0}', problemInWords(judged.error))}</p>}
-      {judged?.ok && (
-        <TestVerdict
-          verdict={PRESSURE_TEST_WORDS[judged.value.last.kind]}
-          {...judged.value.last}
-          units={units}
-          showEntry={showEntry}
-        />
-      )}
+      <div ref={verdict}>
+        {judged && !judged.ok && <p class="doubt">{t('Not judged yet. {0}', problemInWords(judged.error))}</p>}
+        {judged?.ok && (
+          <TestVerdict
+            verdict={PRESSURE_TEST_WORDS[judged.value.last.kind]}
+            {...judged.value.last}
+            units={units}
+            showEntry={showEntry}
+          />
+        )}
+      </div>
       {test && (
         <>
           <ReadingsSoFar
@@ -41,12 +45,12 @@ export function PressureTestStep({ visit, events, units, instruments, record, sh
             showEntry={showEntry}
           />
           <h4>{t('Next reading')}</h4>
-          <PressureReadingForm begun={test.at} units={units} record={record} />
+          <PressureReadingForm begun={test.at} units={units} record={recordReading} />
         </>
       )}
       <details class="fold" open={!test}>
         <summary>{test ? t('Begin another test') : t('Begin the test')}</summary>
-        <PressureTestForm units={units} instruments={instruments} record={record} />
+        <PressureTestForm units={units} instruments={instruments} record={recordReading} />
       </details>
     </>
   )
