@@ -1,5 +1,5 @@
 import { expect, test } from '@playwright/test'
-import { field, logLines, newVisit, openDemo, word } from './field-app.ts'
+import { enter, field, logLines, newVisit, openDemo, word } from './field-app.ts'
 
 test('[property] the step that is asked for fills in the form, all but what the scale shows', async ({ page }) => {
   await openDemo(page, 'demo-orifice-add')
@@ -12,6 +12,50 @@ test('[property] the step that is asked for fills in the form, all but what the 
   await expect(moved).toContainText('5.25 oz, as vapour, suction port, compressor running')
   // Readings from before the step no longer count.
   await expect(word(page)).toHaveText('not ready')
+})
+
+test('[property] the key for what the scale shows stands with the steps, and no wait can be begun in its place', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 390, height: 844 })
+  await openDemo(page, 'demo-orifice-add')
+  const scale = page.getByRole('button', { name: 'Enter what the scale showed' })
+  await expect(scale).toBeInViewport({ ratio: 1 })
+  await page.getByRole('button', { name: 'Done, next step' }).click()
+  await expect(page.locator('.guide-step')).toContainText('Let it run 15 min')
+  await expect(scale).toBeInViewport({ ratio: 1 })
+  await expect(page.getByRole('button', { name: /^Begin the wait/ })).toHaveCount(0)
+  await expect(page.getByRole('button', { name: 'Enter the nameplate charge' })).toHaveCount(0)
+})
+
+test('[property] a charge that is right leads to the record to be signed', async ({ page }) => {
+  await openDemo(page, 'demo-valve-subcooling-hold')
+  await page.getByRole('button', { name: 'Go to the record' }).click()
+  await expect(field(page, 'record')).toBeFocused()
+  await expect(page.getByRole('button', { name: 'Record to sign (PDF)' })).toBeInViewport()
+})
+
+test('[property] a lost charge that burns says so in the answer, and leads to the tests before it is weighed in', async ({
+  page,
+}) => {
+  await newVisit(page)
+  await enter(page, 'system-refrigerant', 'R-290')
+  await page.getByRole('button', { name: 'capillary tube' }).click()
+  await page.getByRole('button', { name: 'low-temperature refrigeration' }).click()
+  await page.getByRole('button', { name: 'lost its charge suddenly' }).click()
+  await expect(word(page)).toHaveText('not the charge')
+  await expect(page.locator('.answer .cautions')).toContainText('R-290 burns')
+  await page.getByRole('button', { name: 'Go to pressure test, evacuation and weigh-in' }).click()
+  await expect(field(page, 'before-charging')).toBeFocused()
+})
+
+test('[property] a small step for want of the nameplate charge leads to where it is entered', async ({ page }) => {
+  await openDemo(page, 'demo-orifice-add')
+  await page.locator('.system summary', { hasText: 'Nameplate' }).click()
+  await field(page, 'system-nameplateCharge').fill('')
+  await field(page, 'system-nameplateCharge').press('Enter')
+  await page.getByRole('button', { name: 'Enter the nameplate charge' }).click()
+  await expect(field(page, 'system-nameplateCharge')).toBeFocused()
 })
 
 test('[property] a step that a twin sized says under it how far the way is, in the words of its reason', async ({

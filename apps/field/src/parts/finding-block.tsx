@@ -7,11 +7,10 @@ import { BandPicture } from './band-picture.tsx'
 import { EvidenceList } from './evidence-list.tsx'
 import { FindingMark } from './finding-mark.tsx'
 import { NextEntries } from './next-entries.tsx'
-import { MOVED_MASS, reveal } from './reveal.ts'
 
 interface Props {
   readonly assessment: Assessment
-  /** What to do now, and the wait that goes on. */
+  /** What to do now, the way to where it is entered, and the wait that goes on. */
   readonly doing: ComponentChildren
   readonly units: UnitPreference
   readonly showEntry: (eventId: string) => void
@@ -40,11 +39,6 @@ export function FindingBlock({ assessment, doing, units, showEntry }: Props) {
       </div>
       {range && <p class="dose-range">{inWords(range, units)}</p>}
       {doing}
-      {finding.dose && (
-        <button type="button" class="act" onClick={() => reveal(MOVED_MASS)}>
-          {t('Enter what the scale showed')}
-        </button>
-      )}
       <NextEntries next={finding.next} toldAbove={[sentence, ...steps]} units={units} />
       <BandPicture assessment={assessment} units={units} />
       {reasons.length > 0 && (

@@ -11,6 +11,12 @@ export const logLineId = (position: number): string => `log-${position}`
 /** The field in which the next weighed step is entered. */
 export const MOVED_MASS = 'moved-mass'
 
+/** The heading over pressure test, evacuation, cylinders and weigh-in. */
+export const BEFORE_CHARGING = 'before-charging'
+
+/** The heading over the service record. */
+export const RECORD = 'record'
+
 /** Goes to an element: unfolds what hides it, brings it into view and gives it the focus. */
 export function reveal(id: string): void {
   const element = document.getElementById(id)

@@ -5,6 +5,7 @@ import type { Lessons } from '../session/lessons.ts'
 import type { Kept, Session } from '../session/session.ts'
 import type { Assessed } from '../worker/protocol.ts'
 import type { Asking } from '../worker/use-answer.ts'
+import { ActKey } from './act-key.tsx'
 import { CautionList } from './caution-list.tsx'
 import { ConditionList } from './condition-list.tsx'
 import { EngineState } from './engine-state.tsx'
@@ -40,6 +41,7 @@ export function VisitAnswer({ visit, asking, system, lessons, session, record, u
             doing={
               <>
                 <WaitPlace visit={visit} assessment={assessment} units={units} record={record} />
+                {record && <ActKey finding={assessment.finding} system={visit.system} />}
                 <CautionList cautions={cautionsHere(assessment)} units={units} />
               </>
             }
@@ -54,8 +56,9 @@ export function VisitAnswer({ visit, asking, system, lessons, session, record, u
   )
 }
 
-/** Cautions of the finding; what every gauge asks for stands beside the gauges, unless refrigerant is to be moved. */
+/** Cautions of the finding; what every gauge asks for stands beside the gauges, unless the circuit is to be opened. */
 function cautionsHere({ cautions, beside, finding }: Assessment): Assessment['cautions'] {
   const atGauge = beside['connect-gauge'].map(({ id }) => id)
-  return finding.dose ? cautions : cautions.filter(({ id }) => !atGauge.includes(id))
+  const isOpened = finding.dose !== undefined || finding.kind === 'not-the-charge'
+  return isOpened ? cautions : cautions.filter(({ id }) => !atGauge.includes(id))
 }

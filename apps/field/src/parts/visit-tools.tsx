@@ -8,6 +8,7 @@ import type { VisitEvents } from '../worker/protocol.ts'
 import { DeviceSettings } from './device-settings.tsx'
 import { download } from './download.ts'
 import { RecordKey } from './record-key.tsx'
+import { RECORD } from './reveal.ts'
 
 interface Props {
   readonly stored: StoredVisit
@@ -29,8 +30,10 @@ export function VisitTools({ stored, exported, events, system, name, units, pref
     exported?.(stored)
   }
   return (
-    <section class="tools" aria-labelledby="record">
-      <h2 id="record">{t('Record')}</h2>
+    <section class="tools" aria-labelledby={RECORD}>
+      <h2 id={RECORD} tabIndex={-1}>
+        {t('Record')}
+      </h2>
       <div class="tool-keys">
         <RecordKey visit={events} system={system} about={stored.about} name={name} units={units} />
         <button type="button" class="key" onClick={save}>

@@ -31,7 +31,8 @@ export function WaitPlace({ visit, assessment, units, record }: Props) {
         visitId={visit.id}
         steps={assessment.finding.steps}
         units={units}
-        begin={clock ? undefined : begin}
+        // What the scale showed, once entered, begins the wait by itself.
+        begin={clock || assessment.finding.dose ? undefined : begin}
       />
       {clock && record && Clock && <Clock clock={clock} latest={latestEntry(visit)} units={units} record={record} />}
     </>

@@ -1,4 +1,5 @@
 import type { Visit } from '@chargewright/visit'
+import { BEFORE_CHARGING } from '../parts/reveal.ts'
 import { t } from '../words/t.ts'
 import { StepPlace, type StepProps } from './step-place.tsx'
 
@@ -6,8 +7,10 @@ import { StepPlace, type StepProps } from './step-place.tsx'
 export function BeforeCharging(step: StepProps) {
   const { pressureTests, vacuumTests, cylinders } = step.visit
   return (
-    <section class="before-charging" aria-labelledby="before-charging">
-      <h2 id="before-charging">{t('Opened or empty: tight, dry, weighed')}</h2>
+    <section class="before-charging" aria-labelledby={BEFORE_CHARGING}>
+      <h2 id={BEFORE_CHARGING} tabIndex={-1}>
+        {t('Opened or empty: tight, dry, weighed')}
+      </h2>
       <StepPlace
         title={t('Pressure test')}
         state={stateOf(pressureTests.at(-1)?.readings.length)}

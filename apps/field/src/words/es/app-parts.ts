@@ -90,6 +90,11 @@ export const APP_PARTS = {
   'This visit is here already with other entries. The file was taken in as a second visit, beside it.':
     'Esta visita ya está aquí con otras anotaciones. El archivo se importó como una segunda visita, junto a ella.',
   'Enter what the scale showed': 'Ingrese lo que mostró la báscula',
+  'The step is small because the nameplate charge is not known.':
+    'El paso es pequeño porque no se sabe la carga de placa.',
+  'Enter the nameplate charge': 'Ingrese la carga de placa',
+  'Go to the record': 'Ir al registro',
+  'Go to pressure test, evacuation and weigh-in': 'Ir a la prueba de presión, el vacío y la carga por peso',
   Why: 'Por qué',
   'Method: {0}': 'Método: {0}',
   'Name or mark': 'Nombre o marca',

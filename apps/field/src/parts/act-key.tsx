@@ -1,0 +1,43 @@
+import type { Finding } from '@chargewright/charging'
+import type { Visit } from '@chargewright/visit'
+import { t } from '../words/t.ts'
+import { BEFORE_CHARGING, entryId, MOVED_MASS, RECORD, reveal } from './reveal.ts'
+
+interface Props {
+  readonly finding: Finding
+  readonly system: Visit['system']
+}
+
+/** The way from the step at hand to the place on the page where it is done or entered. */
+export function ActKey({ finding, system }: Props) {
+  const { dose, kind, cause } = finding
+  if (dose) {
+    const canBeSized = dose.withoutTwin !== undefined && system.figures.nameplateCharge === undefined
+    return (
+      <div class="next">
+        <Key name={t('Enter what the scale showed')} to={MOVED_MASS} />
+        {canBeSized && (
+          <>
+            <p class="next-why">{t('The step is small because the nameplate charge is not known.')}</p>
+            <button type="button" class="link" onClick={() => reveal(entryId(CHARGE))}>
+              {t('Enter the nameplate charge')}
+            </button>
+          </>
+        )}
+      </div>
+    )
+  }
+  if (kind === 'hold') return <Key name={t('Go to the record')} to={RECORD} />
+  if (cause?.id === 'leak') return <Key name={t('Go to pressure test, evacuation and weigh-in')} to={BEFORE_CHARGING} />
+  return null
+}
+
+const CHARGE = { kind: 'figure', what: 'nameplateCharge' } as const
+
+function Key({ name, to }: { readonly name: string; readonly to: string }) {
+  return (
+    <button type="button" class="act" onClick={() => reveal(to)}>
+      {name}
+    </button>
+  )
+}
