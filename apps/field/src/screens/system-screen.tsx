@@ -41,7 +41,7 @@ export function SystemScreen({ stored, session, preferences }: Props) {
   const { value: units } = preferences.units
   const { value: all = [] } = session.visits
   const known = useMemo(() => fold(stored), [stored])
-  const remark = useMemo(() => remarks(known, known), [known])
+  const remark = useMemo(() => remarks(known, known, units), [known, units])
   const visits = useMemo(() => visitsTo(stored.id, all), [all, stored.id])
   const forgettings = useMemo(() => forgettingsOf(stored), [stored])
   const lessons = useLessons(session, stored.id)

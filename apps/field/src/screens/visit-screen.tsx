@@ -64,9 +64,9 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
   const assessing = useAnswer('assess', events)
   // Until there is an answer, the page is whole but for it.
   const assessment = assessing.answer?.assessment
-  const remark = useMemo(() => remarks(visit, assessment ?? visit), [visit, assessment])
-  const change = useMemo(() => lastChange(visit), [visit])
   const units = preferences.units.value
+  const remark = useMemo(() => remarks(visit, assessment ?? visit, units), [visit, assessment, units])
+  const change = useMemo(() => lastChange(visit), [visit])
   const asked = new Set(assessment?.finding.next.map(({ entry }) => entry.what))
   const { facts } = visit.system
   const record = (fact: Fact) => session.record(stored.id, withInstrument(fact, preferences.instruments.value))

@@ -1,4 +1,5 @@
 import { assess } from '@chargewright/charging'
+import { INCH_POUND } from '@chargewright/quantity'
 import { fold, type VisitEvent } from '@chargewright/visit'
 import { describe, expect, test } from 'vitest'
 import { remarks } from './remarks.ts'
@@ -24,6 +25,15 @@ describe('remarks beside the fields', () => {
     expect(remarksOn([line('a', '300 °F'), line('b', '63 °F')]).onReading('suction-temperature')).toBeUndefined()
   })
 
+  test('[limit] a pressure that the refrigerant cannot have is told in the units of the reader', () => {
+    const facts = { refrigerant: 'R-410A', meteringDevice: 'fixed-orifice', application: 'comfort-cooling' } as const
+    const told = remarksOn([
+      { id: 'a', at, kind: 'system-described', facts },
+      { id: 'b', at, kind: 'reading', what: 'suction-pressure', value: '723 psig' },
+    ]).onReading('suction-pressure')
+    expect(told).toMatch(/^Cannot be used\. Suction pressure: 737\.7\spsia is outside \d+\.\d\spsia to \d+\.\d\spsia$/)
+  })
+
   test('[property] a figure of the system is told at the figure', () => {
     const facts = { nominalCapacity: 'three', elevation: '1200 ft' }
     const { onFact, others } = remarksOn([{ id: 'a', at, kind: 'system-described', facts }])
@@ -40,5 +50,5 @@ describe('remarks beside the fields', () => {
 
 function remarksOn(events: readonly VisitEvent[]) {
   const visit = fold({ id: 'v', events })
-  return remarks(visit, assess(visit))
+  return remarks(visit, assess(visit), INCH_POUND)
 }

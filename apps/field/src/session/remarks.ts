@@ -1,5 +1,5 @@
 import type { Assessment } from '@chargewright/charging'
-import type { Problem } from '@chargewright/quantity'
+import type { Problem, UnitPreference } from '@chargewright/quantity'
 import {
   type EntryProblem,
   type FactName,
@@ -10,6 +10,7 @@ import {
 } from '@chargewright/visit'
 import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
+import { problemInUnits } from './problem-in-units.ts'
 
 /** Problems and doubts, each beside the field that it is about. */
 export interface Remarks {
@@ -25,13 +26,17 @@ interface Place {
   readonly eventId: string
 }
 
-export function remarks(visit: Visit, { problems, doubts }: Pick<Assessment, 'problems' | 'doubts'>): Remarks {
+export function remarks(
+  visit: Visit,
+  { problems, doubts }: Pick<Assessment, 'problems' | 'doubts'>,
+  units: UnitPreference,
+): Remarks {
   const places = placesOf(visit)
   const at = (key: string): string | undefined => {
     const place = places.get(key)
     if (!place) return undefined
     const problem = problems.find((one) => isAbout(one, place))
-    if (problem) return t('Cannot be used. {0}', problemInWords(problem.problem))
+    if (problem) return t('Cannot be used. {0}', problemInUnits(problem.problem, units))
     const doubt = doubts.find((one) => isAbout(one, place))
     return doubt && t('Doubtful, kept all the same. {0}', problemInWords(doubt.problem))
   }

@@ -1,6 +1,7 @@
 /** What is wrong with an entry. */
 export const PROBLEMS = {
   '{0}: {1} {2} is outside {3} to {4} {5}': '{0}: {1} {2} está fuera de {3} a {4} {5}',
+  '{0}: {1} is outside {2} to {3}': '{0}: {1} está fuera de {2} a {3}',
   '{0}: cannot read “{1}”; expected {2}': '{0}: no se puede leer “{1}”; se espera {2}',
   '{0}: “{1}” can be read in two ways; write {2}': '{0}: “{1}” se puede leer de dos maneras; escriba {2}',
   '{0}: “{1}” is not known; expected {2}': '{0}: “{1}” no se conoce; se espera {2}',
