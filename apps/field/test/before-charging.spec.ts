@@ -70,6 +70,7 @@ test('[property] pressure test, vacuum, cylinder and weigh-in, offline and resta
     'Under dry nitrogen: begin',
   )
   await expect(pressure.locator('.readings tbody tr')).toHaveCount(1)
+  await expect(pressure).toContainText('One reading so far. Read again later')
   await page.clock.fastForward('24:00:00')
   await fill(
     pressure.locator('form').first(),

@@ -18,12 +18,20 @@ export function PressureTestStep({ visit, events, units, instruments, record, sh
   const test = visit.pressureTests.at(-1)
   const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone', spoken.value)
   const judged = test && answer?.pressure
+  const isOne = test?.readings.length === 1 && judged?.ok === false && judged.error.kind === 'missing'
   const { verdict, recordReading } = useVerdictInSight(judged, record)
   return (
     <>
       <StepCautions cautions={PRESSURE_TEST_CAUTIONS} units={units} />
       <div ref={verdict}>
-        {judged && !judged.ok && <p class="doubt">{t('Not judged yet. {0}', problemInWords(judged.error))}</p>}
+        {isOne && (
+          <p class="hint">
+            {t('One reading so far. Read again later: the longer it stands, the smaller a leak shows.')}
+          </p>
+        )}
+        {judged && !judged.ok && !isOne && (
+          <p class="doubt">{t('Not judged yet. {0}', problemInWords(judged.error))}</p>
+        )}
         {judged?.ok && (
           <TestVerdict
             verdict={PRESSURE_TEST_WORDS[judged.value.last.kind]}

@@ -54,6 +54,8 @@ export const APP_STEPS = {
   'fill limit not known: keep to the one stamped': 'no se conoce el límite de llenado: respete el estampado',
   'Must not be.': 'No debe ser.',
   'Weigh again, or remember what happened.': 'Pese de nuevo, o recuerde qué pasó.',
+  'One reading so far. Read again later: the longer it stands, the smaller a leak shows.':
+    'Una lectura hasta ahora. Lea otra vez más tarde: cuanto más espere, menor la fuga que se nota.',
   'Not judged yet. {0}': 'Aún sin juzgar. {0}',
   'Enter that the system is empty and evacuated': 'Anotar que el sistema está vacío y evacuado',
   'Next reading': 'Lectura siguiente',
