@@ -96,6 +96,15 @@ describe('exit codes', () => {
   })
 })
 
+describe('what cannot be asked', () => {
+  test.each([[['assess', ADD, '--colour']], [['saturation', 'R-22', '69 psig']], [['weigh']]])(
+    '[property] %j is answered with where help is',
+    async (args) => {
+      expect((await chargewright(args)).err).toContain('chargewright VERB --help')
+    },
+  )
+})
+
 describe('--json', () => {
   test('[property] prints the problem as an object on stdout and as a sentence on stderr', async () => {
     const { code, out, err } = await chargewright(['saturation', 'R-22', '--pressure', '9000 psig', '--json'])

@@ -52,6 +52,7 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
     .description('From the readings at a refrigeration or air-conditioning system to the right charge.')
     .version(packageJson.version)
     .exitOverride()
+    .showHelpAfterError('What can be asked: chargewright --help; the keys of a verb: chargewright VERB --help')
     .configureOutput({
       writeOut: (text) => void terminal.write(text),
       writeErr: (text) => terminal.complain(text),
