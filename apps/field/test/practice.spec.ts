@@ -60,6 +60,15 @@ test('[property] a case is read, weighed, waited for and read again, to its debr
   await expect(page.getByRole('heading', { name: 'What it was' })).toBeVisible()
 })
 
+test('[property] a step that is asked for leads to the scale of the bench', async ({ page }) => {
+  await startCase(page, '9992')
+  await press(page, 'Wait 15 min')
+  await press(page, 'Enter what the instruments show')
+  await expect(word(page)).toHaveText('recover')
+  await press(page, 'Enter what the scale showed')
+  await expect(field(page, 'moved-mass')).toBeFocused()
+})
+
 test('[property] the same number is the same case for a class; another device is another', async ({
   page,
   browser,

@@ -6,10 +6,12 @@ import { BEFORE_CHARGING, entryId, MOVED_MASS, RECORD, reveal } from './reveal.t
 interface Props {
   readonly finding: Finding
   readonly system: Visit['system']
+  /** The practice bench ends with a debrief and not with a record. */
+  readonly isPractice: boolean
 }
 
 /** The way from the step at hand to the place on the page where it is done or entered. */
-export function ActKey({ finding, system }: Props) {
+export function ActKey({ finding, system, isPractice }: Props) {
   const { dose, kind, cause } = finding
   if (dose) {
     const canBeSized = dose.withoutTwin !== undefined && system.figures.nameplateCharge === undefined
@@ -27,7 +29,7 @@ export function ActKey({ finding, system }: Props) {
       </div>
     )
   }
-  if (kind === 'hold') return <Key name={t('Go to the record')} to={RECORD} />
+  if (kind === 'hold' && !isPractice) return <Key name={t('Go to the record')} to={RECORD} />
   if (cause?.id === 'leak') return <Key name={t('Go to pressure test, evacuation and weigh-in')} to={BEFORE_CHARGING} />
   return null
 }

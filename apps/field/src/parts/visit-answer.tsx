@@ -41,7 +41,7 @@ export function VisitAnswer({ visit, asking, system, lessons, session, record, u
             doing={
               <>
                 <WaitPlace visit={visit} assessment={assessment} units={units} record={record} />
-                {record && <ActKey finding={assessment.finding} system={visit.system} />}
+                <ActKey finding={assessment.finding} system={visit.system} isPractice={record === undefined} />
                 <CautionList cautions={cautionsHere(assessment)} units={units} />
               </>
             }
