@@ -1,6 +1,6 @@
 import { type Fact, fold, lastChange } from '@chargewright/visit'
 import type { ComponentChildren } from 'preact'
-import { useMemo } from 'preact/hooks'
+import { useMemo, useRef } from 'preact/hooks'
 import { LivePlace } from '../live/live-place.tsx'
 import { ActList } from '../parts/act-list.tsx'
 import { CautionList } from '../parts/caution-list.tsx'
@@ -62,6 +62,9 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
     return systemSoFar(system, stored, session.visits.value ?? [])
   }, [session.systems.value, session.visits.value, stored])
   const assessing = useAnswer('assess', events)
+  // The finding first: the engine does one thing after the other, and drawing takes as long as assessing.
+  const drawn = useRef<typeof events>(undefined)
+  if (assessing.state !== 'working') drawn.current = events
   // Until there is an answer, the page is whole but for it.
   const assessment = assessing.answer?.assessment
   const units = preferences.units.value
@@ -139,7 +142,7 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
             {...shown}
           />
           <LivePlace units={units} theme={preferences.theme.value} record={record} />
-          <PicturePlace visit={events} units={units} />
+          {drawn.current && <PicturePlace visit={drawn.current} units={units} />}
           <ObservationList
             observations={visit.observations}
             change={change}
