@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test'
-import { field, logLines, openStart, sentence, word } from './field-app.ts'
+import { field, logLines, openDemo, openStart, sentence, word } from './field-app.ts'
 
 // The public protocol's grid gives about 13 °F at 95 °F outdoors and 67 °F wet bulb; this superheat lies far above it.
 test('[property] a whole orifice visit is typed by keyboard alone, from nothing to a dose', async ({ page }) => {
@@ -48,6 +48,16 @@ test('[property] a whole orifice visit is typed by keyboard alone, from nothing 
   await unfold(page, reason.locator('summary', { hasText: 'typed “63 F”' }))
   await reason.getByRole('button', { name: 'Show the entry in the log' }).first().press('Enter')
   await expect(logLines(page).filter({ hasText: '63 F' })).toBeFocused()
+})
+
+test('[property] the walk leaves out what such a system has no place for', async ({ page }) => {
+  await openDemo(page, 'demo-orifice-add')
+  await expect(field(page, 'reading-airflow')).toBeVisible()
+  await expect(field(page, 'reading-box-temperature')).toHaveCount(0)
+  await expect(field(page, 'reading-evaporator-outlet-temperature')).toHaveCount(0)
+  await openDemo(page, 'demo-receiver-low-load')
+  await expect(field(page, 'reading-box-temperature')).toBeVisible()
+  await expect(field(page, 'reading-evaporator-outlet-temperature')).toBeVisible()
 })
 
 async function tabTo(page: Page, id: string): Promise<void> {

@@ -12,6 +12,7 @@ export {
 } from './event.ts'
 export { type FactName, factLabel } from './fact-label.ts'
 export { fold } from './fold.ts'
+export { hasPlaceFor } from './has-place-for.ts'
 export { lastChange } from './last-change.ts'
 export { type Measured, measured } from './measured.ts'
 export {

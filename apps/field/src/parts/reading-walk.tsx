@@ -1,6 +1,7 @@
 import type { Evidence, Quantity, UnitPreference } from '@chargewright/quantity'
 import {
   doubtReading,
+  hasPlaceFor,
   type Origin,
   READING_IDS,
   type ReadingId,
@@ -19,6 +20,9 @@ import { QuantityField } from './quantity-field.tsx'
 
 interface Props {
   readonly readings: Visit['readings']
+  readonly facts: Visit['system']['facts']
+  /** The entries that the finding asks for. */
+  readonly askedFor: ReadonlySet<string>
   /** The last change to the system. */
   readonly change: Origin | undefined
   /** Derived values, beside the reading that completes them. */
@@ -33,8 +37,13 @@ interface Props {
   readonly showEntry: (eventId: string) => void
 }
 
-/** The readings by station, in walking order. A missing one stays in its place and says what it would tell. */
-export function ReadingWalk({ readings, change, beside, units, steps, remarkOn, record, care, showEntry }: Props) {
+/**
+ * The readings by station, in walking order. A missing one stays in its place and says what it would tell; what such a
+ * system has no place for is left out.
+ */
+export function ReadingWalk(props: Props) {
+  const { readings, facts, askedFor, change, beside, units, steps, remarkOn, record, care, showEntry } = props
+  const isShown = (id: ReadingId) => readings[id] !== undefined || askedFor.has(id) || hasPlaceFor(id, facts)
   return (
     <section class="walk" aria-labelledby="readings">
       <h2 id="readings">{t('Readings, in walking order')}</h2>
@@ -46,7 +55,7 @@ export function ReadingWalk({ readings, change, beside, units, steps, remarkOn, 
               <span class="station-number">{station.number}</span>
               {t(station.label)}
             </h3>
-            {READING_IDS.filter((id) => readingKind(id).station === station.id).map((id) => (
+            {READING_IDS.filter((id) => readingKind(id).station === station.id && isShown(id)).map((id) => (
               <QuantityField
                 key={id}
                 id={`reading-${id}`}

@@ -134,6 +134,8 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
           <ReadingWalk
             steps={{ evaporator: <AirflowPlace {...step} />, power: <CompressorPlace {...step} /> }}
             readings={visit.readings}
+            facts={facts}
+            askedFor={asked}
             change={change}
             beside={besideReadings(assessment?.measures ?? {}, visit.readings)}
             remarkOn={remark.onReading}
