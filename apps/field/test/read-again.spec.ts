@@ -43,6 +43,21 @@ test('[property] what was read before a step says so, and one key enters it agai
   await expect(logLines(page)).toHaveCount(entries + 2)
 })
 
+test('[property] from a reading that is taken again the way goes on to the next that has to be', async ({ page }) => {
+  await openDemo(page, 'demo-orifice-add')
+  await weighIn(page, '5 oz')
+  await enter(page, SUCTION, '118 psig')
+  await expect(field(page, 'reading-suction-temperature')).toBeFocused()
+  await page.keyboard.type('58 °F')
+  await page.keyboard.press('Enter')
+  // Past the discharge line, which was never read.
+  await expect(field(page, 'reading-condenser-entering-air')).toBeFocused()
+  // From a field that was never read it goes on as ever.
+  await field(page, 'reading-condenser-leaving-air').focus()
+  await page.keyboard.press('Enter')
+  await expect(field(page, 'reading-standstill-pressure')).toBeFocused()
+})
+
 test('[property] an answer from before a step can be given again, one that still counts cannot', async ({ page }) => {
   await openDemo(page, 'demo-orifice-add')
   const observation = page.locator('fieldset.entry', { has: page.locator('#observation-air-filter') })

@@ -28,13 +28,19 @@ export function reveal(id: string): void {
   element.focus({ preventScroll: true })
 }
 
-/** Gives the focus to the field after this one, in the order of the page. */
+/**
+ * Gives the focus to the field after this one, in the order of the page; from a reading that is taken again, to the next
+ * that has to be.
+ */
 export function focusNextEntry(from: HTMLElement): void {
   const entries = [...document.querySelectorAll<HTMLElement>('[data-entry]')].filter((e) => e.checkVisibility())
-  const next = entries[entries.indexOf(from) + 1]
+  const later = entries.slice(entries.indexOf(from) + 1)
+  const next = (isOutdated(from) && later.find(isOutdated)) || later[0]
   if (next) next.focus()
   else from.blur()
 }
+
+const isOutdated = (entry: HTMLElement) => entry.closest('[data-outdated="true"]') !== null
 
 /** Gives the focus to the blank after this one in the same form; after the last one the keypad makes way for the key below. */
 export function focusNextBlank(from: HTMLInputElement): void {
