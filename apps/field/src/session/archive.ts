@@ -3,8 +3,7 @@ import { readArchiveFile } from '@chargewright/visit'
 import { computed, type ReadonlySignal, signal } from '@preact/signals'
 import type { ExportMarks } from '../store/export-marks.ts'
 import type { Photo, Shelf, StoredVisit, VisitStore } from '../store/visit-store.ts'
-import { archiveIn, type Merge } from './archive-in.ts'
-import { archiveOf } from './archive-of.ts'
+import type { Merge } from './archive-in.ts'
 import type { SavedFile } from './saved-file.ts'
 import type { NotKept, Session } from './session.ts'
 import type { SettingsShelf } from './settings-shelf.ts'
@@ -57,6 +56,7 @@ export async function createArchive({ store, marks, settings, session, head }: S
         if (!photo.ok) return fail({ kind: 'store', problem: photo.error })
         if (photo.value) photos.push(photo.value)
       }
+      const { archiveOf } = await import('./archive-of.ts')
       handedOver = countsOf(shelf.value)
       return ok(archiveOf(shelf.value, photos, settings.all(), head().at.slice(0, 10)))
     },
@@ -74,6 +74,8 @@ export async function createArchive({ store, marks, settings, session, head }: S
       const [shelf, files] = await Promise.all([store.all(), store.photoFiles()])
       if (!shelf.ok) return fail({ kind: 'store', problem: shelf.error })
       if (!files.ok) return fail({ kind: 'store', problem: files.error })
+      // Seldom needed, like the way out, and so no part of what the first page loads.
+      const { archiveIn } = await import('./archive-in.ts')
       const merge = archiveIn(archive.value, shelf.value, files.value, head)
       if (!merge.ok) return fail({ kind: 'problems', problems: merge.error })
       const { changes, ...did } = merge.value

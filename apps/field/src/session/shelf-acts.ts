@@ -5,7 +5,6 @@ import type { StoredSystem } from '../store/visit-store.ts'
 import { carriedOver, TRADE_DEFAULT } from './carried.ts'
 import type { Keeper } from './keeper.ts'
 import type { Session } from './session.ts'
-import { takingIn } from './taking-in.ts'
 
 /** What can be done with whole systems and visits. */
 export type ShelfActs = Pick<Session, 'start' | 'startSystem' | 'move' | 'takeIn' | 'setAside' | 'seed'>
@@ -55,6 +54,7 @@ export function shelfActs({ shelf, keep, read, head, newId }: Surroundings): She
       if (!file.ok) return fail({ kind: 'problems', problems: file.error })
       const here = await read()
       if (!here.ok) return here
+      const { takingIn } = await import('./taking-in.ts')
       const { changes, ...taken } = takingIn(file.value, here.value, head)
       const kept = await keep(changes)
       return kept.ok ? ok(taken) : kept
