@@ -48,6 +48,20 @@ describe('by superheat, at the spot points of the published protocol', () => {
     expect(orifice(typed).finding.kind).toBe(kind)
   })
 
+  test.each([
+    ['70 °F', 'met'],
+    ['54 °F', 'unmet'],
+  ] as const)(
+    '[property] where the target may lie below 5 °F, a suction line at %s makes its condition %s',
+    (suction, state) => {
+      const { conditions, target } = orifice({ 'suction-temperature': suction, 'return-air-wet-bulb': '65 °F' })
+      const { si, u = 0 } = target!.quantity
+      expect(si * 1.8).toBeGreaterThan(5)
+      expect((si - u) * 1.8 - 3).toBeLessThan(5)
+      expect(conditions.find(({ id }) => id === 'target')?.state).toBe(state)
+    },
+  )
+
   // READ: TM 9-4120-389-14, p. 5-42.
   test('[published] R-22 at 69 psig evaporates at 40 °F', () => {
     const { measures } = orifice({ 'suction-pressure': '69 psig' }, { ...ORIFICE, refrigerant: 'R-22' })

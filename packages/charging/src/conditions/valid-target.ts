@@ -1,10 +1,16 @@
-import { evidence, say } from '@chargewright/quantity'
+import { evidence, type Quantity, say } from '@chargewright/quantity'
 import type { Condition } from '../assessment.ts'
 import { LIMITS } from '../limit.ts'
 import type { SuperheatTarget } from '../target/superheat-target.ts'
 
-/** The target as a condition: there must be one, and it must lie clear of the least that can be tested. */
-export function validTarget(target: SuperheatTarget): readonly Condition[] {
+/**
+ * The target as a condition: there must be one, and it must lie clear of the least that can be tested; or what was read
+ * lies so far above that no target which it may be would change the answer.
+ */
+export function validTarget(
+  target: SuperheatTarget,
+  superheat?: Quantity<'temperature difference'>,
+): readonly Condition[] {
   const remedy = say`Warm the return air or wait for other weather and test again, or recover, evacuate and weigh in`
   switch (target.kind) {
     case 'missing':
@@ -21,18 +27,26 @@ export function validTarget(target: SuperheatTarget): readonly Condition[] {
     case 'target': {
       const { quantity: least, source } = LIMITS.lowestTargetSuperheat
       const { quantity: aim, evidence: tree } = target.measure
-      const clear = aim.si - (aim.u ?? 0) - target.departure >= least.si
+      const unsure = (aim.u ?? 0) + target.departure
+      const clear = aim.si - unsure >= least.si
+      const plain = superheat && aim.si >= least.si && isFarAbove(superheat, aim.si + unsure)
       const statement = clear
         ? say`The target superheat is at least ${least}`
-        : say`No valid test: the target superheat ${aim} is not clearly above ${least}`
+        : plain
+          ? say`The target superheat ${aim} may lie below ${least}; ${superheat} is far above it all the same`
+          : say`No valid test: the target superheat ${aim} is not clearly above ${least}`
       return [
         {
           id: 'target',
-          state: clear ? 'met' : 'unmet',
+          state: clear || plain ? 'met' : 'unmet',
           evidence: evidence(statement, source, [tree]),
-          ...(clear ? {} : { remedy }),
+          ...(clear || plain ? {} : { remedy }),
         },
       ]
     }
   }
 }
+
+/** Above the band about even the highest target, by more than its own uncertainty. */
+const isFarAbove = ({ si, u = 0 }: Quantity, highest: number): boolean =>
+  si - u > highest + LIMITS.superheatTolerance.quantity.si

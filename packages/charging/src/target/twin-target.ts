@@ -26,11 +26,16 @@ export function twinTarget(visit: Visit, measures: Measures): SuperheatTarget | 
   const here = at(out.si, dry.si, wet.si)
   if (typeof here !== 'number') return { kind: 'none', because: here, source: SOURCE }
   // Shifts of one standard uncertainty carry the weather's through the model (JCGM 100:2008, 5.1.3, note 2).
-  const shift = (moved: number | Statement) => (typeof moved === 'number' ? moved - here : 0)
+  // Where one way leads out of what has a target, the other one tells.
+  const shift = (moved: (by: 1 | -1) => number | Statement) => {
+    const there = moved(1)
+    const seen = typeof there === 'number' ? there : moved(-1)
+    return typeof seen === 'number' ? seen - here : 0
+  }
   const u = Math.hypot(
-    shift(at(out.si + uOf(out), dry.si, wet.si)),
-    shift(at(out.si, dry.si + uOf(dry), wet.si)),
-    shift(at(out.si, dry.si, wet.si - uOf(wet))),
+    shift((by) => at(out.si + by * uOf(out), dry.si, wet.si)),
+    shift((by) => at(out.si, dry.si + by * uOf(dry), wet.si)),
+    shift((by) => at(out.si, dry.si, wet.si - by * uOf(wet))),
   )
   const value = quantity('temperature difference', here, u)
   return {

@@ -90,6 +90,8 @@ export const CONDITIONS = {
     'Caliente el aire de retorno o espere otro clima y pruebe de nuevo, o recupere, haga vacío y cargue por peso',
   'No valid test: {0}': 'Prueba no válida: {0}',
   'The target superheat is at least {0}': 'El sobrecalentamiento objetivo es al menos {0}',
+  'The target superheat {0} may lie below {1}; {2} is far above it all the same':
+    'El sobrecalentamiento objetivo {0} puede quedar por debajo de {1}; aun así, {2} queda muy por encima',
   'No valid test: the target superheat {0} is not clearly above {1}':
     'Prueba no válida: el sobrecalentamiento objetivo {0} no está claramente por encima de {1}',
 } as const
