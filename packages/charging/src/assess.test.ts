@@ -62,6 +62,19 @@ describe('by superheat, at the spot points of the published protocol', () => {
     },
   )
 
+  test('[property] readings that no cause explains move nothing and teach nothing, whatever the sign rules would say', () => {
+    const strange = orifice({
+      'suction-temperature': '62 °F',
+      'liquid-temperature': '114.5 °F',
+      'discharge-temperature': '260 °F',
+      'compressor-power': '0.9 kW',
+      'condenser-leaving-air': '96 °F',
+    })
+    expect(strange.finding.kind).toBe('cannot-tell')
+    expect(render(strange.finding.sentence, INCH_POUND)).toBe('Nothing that is known explains these readings')
+    expect(strange.memory).toBeUndefined()
+  })
+
   // READ: TM 9-4120-389-14, p. 5-42.
   test('[published] R-22 at 69 psig evaporates at 40 °F', () => {
     const { measures } = orifice({ 'suction-pressure': '69 psig' }, { ...ORIFICE, refrigerant: 'R-22' })

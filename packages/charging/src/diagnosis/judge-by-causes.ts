@@ -20,7 +20,9 @@ type Found = Deviation | { readonly evidence: Evidence; readonly direction?: nev
 /** The finding of the act with the least expected loss. */
 export function judgeByCauses(asked: Case, found: Found, { diagnosis, decision }: WeighedCauses): Judged {
   const lookAlikes = weighedLookAlikes(diagnosis, decision, found.direction)
-  return { finding: findingOf(asked, found, diagnosis, decision, lookAlikes), lookAlikes, memory: diagnosis.memory }
+  const finding = findingOf(asked, found, diagnosis, decision, lookAlikes)
+  // What fits nothing teaches nothing.
+  return { finding, lookAlikes, ...(diagnosis.misfit.unexplained ? {} : { memory: diagnosis.memory }) }
 }
 
 function findingOf(
@@ -36,7 +38,7 @@ function findingOf(
   if (decision.kind === ACT[found.direction]) return act(asked, found, diagnosis, decision)
   return decision.kind === 'read'
     ? readFirst(asked, found, decision.next.observable, lookAlikes)
-    : undecided(found, decision, lookAlikes)
+    : undecided(found, diagnosis, decision, lookAlikes)
 }
 
 /** What moves the charge this way. */
@@ -75,12 +77,18 @@ function readFirst(
 }
 
 /** Target and model do not agree, or nothing that could still be read would settle it. */
-function undecided({ evidence: deviation }: Deviation, decision: Decision, lookAlikes: readonly LookAlike[]): Finding {
+function undecided(
+  { evidence: deviation }: Deviation,
+  { misfit }: Diagnosis,
+  decision: Decision,
+  lookAlikes: readonly LookAlike[],
+): Finding {
   const likely = lookAlikes.filter(({ verdict }) => verdict === 'open' || verdict === 'explains')
   return {
     kind: 'cannot-tell',
-    sentence:
-      decision.kind === 'undecided'
+    sentence: misfit.unexplained
+      ? say`Nothing that is known explains these readings`
+      : decision.kind === 'undecided'
         ? say`The readings do not single out one cause`
         : say`The target and the model of this system do not agree`,
     reasons: [deviation, ...likely.map(({ evidence }) => evidence)],

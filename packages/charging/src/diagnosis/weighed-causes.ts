@@ -40,9 +40,11 @@ export function weighedCauses(
   }
   const diagnosis = diagnose(family.value, sets, knowledge)
   if (!diagnosis.ok) return fail(say`the model of this system has no answer (${describeProblem(diagnosis.error)})`)
-  if (diagnosis.value.misfit.unexplained) return fail(say`nothing that is known explains these readings`)
-  const rightCharge_kg = family.value.nominal.rated.charge_kg
-  return ok({ diagnosis: diagnosis.value, decision: decide(diagnosis.value, { rightCharge_kg, hasReceiver: false }) })
+  // Readings that fit no cause are no ground for any act, nor for the sign rules, which cannot see that.
+  const decision: Decision = diagnosis.value.misfit.unexplained
+    ? { kind: 'undecided', losses: {} }
+    : decide(diagnosis.value, { rightCharge_kg: family.value.nominal.rated.charge_kg, hasReceiver: false })
+  return ok({ diagnosis: diagnosis.value, decision })
 }
 
 /** Measured itself, and within its usual band: the readings of the circuit need not be asked about it. */

@@ -172,7 +172,7 @@ export const DIAGNOSIS = {
   'suction pressure, outdoor temperature and return air with its wet bulb were never read together':
     'la presión de succión, la temperatura exterior y el aire de retorno con su bulbo húmedo nunca se leyeron juntos',
   'the model of this system has no answer ({0})': 'el modelo de este sistema no tiene respuesta ({0})',
-  'nothing that is known explains these readings': 'nada de lo conocido explica estas lecturas',
+  'Nothing that is known explains these readings': 'Nada de lo conocido explica estas lecturas',
   'Judged by sign rules, without a model of this system: {0}':
     'Juzgado por reglas de signos, sin un modelo de este sistema: {0}',
   'the model of this system does not reach this weather': 'el modelo de este sistema no llega a este clima',
