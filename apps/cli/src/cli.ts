@@ -72,9 +72,10 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
     .summary('what a visit says about the charge')
     .description('Assesses a visit: the finding, why, what else it could be, and what to do next.')
     .argument('[visit.json]', 'path of a visit file, or - for stdin')
+    .addOption(option.earlier())
     .addOption(option.units())
     .addOption(option.json('the assessment'))
-    .addOption(option.batch('a visit file'))
+    .addOption(option.batch('a visit file', 'earlier'))
     .addHelpText('after', EXAMPLES.assess)
     .action((path, flags, command) => {
       const units = option.UNIT_SYSTEMS[flags.units as keyof typeof option.UNIT_SYSTEMS]

@@ -17,6 +17,9 @@ export const quality = () => new Option('--quality <share>', 'vapour by mass, 0 
 export const altitude = () =>
   new Option('--altitude <height>', 'of the site, "5000 ft" or "1500 m": its atmosphere; sea level without it')
 
+export const earlier = () =>
+  new Option('--earlier <visit.json...>', 'earlier visits to the same system, the first one first')
+
 export const json = (what: string) => new Option('--json', `print ${what} as JSON`)
 
 /** The whole input in place of one question, so that the flags of a question must not stand beside it. */

@@ -15,6 +15,7 @@ export {
   type Step,
   type Target,
 } from './assessment.ts'
+export { type CompressorOfVisit, compressorOfVisit, type JudgedRating } from './compressor-of-visit.ts'
 export { judgeSpecificAirflow } from './conditions/airflow.ts'
 export {
   type Channel,

@@ -21,6 +21,14 @@ const TOLERANCE_SOURCE = 'AHRI Standard 540: 5 % within the range of use (recall
 /** Where a reading lies against the band. `too-close`: an edge lies within the standard uncertainty of the difference. */
 export type RatingSide = 'below' | 'inside' | 'above' | 'too-close'
 
+/** Where a reading lies against the band, in words. */
+export const RATING_WORDS: Readonly<Record<RatingSide, string>> = {
+  inside: 'inside the band',
+  below: 'below the band',
+  above: 'above the band',
+  'too-close': 'cannot tell',
+}
+
 export interface RatingJudgement {
   readonly side: RatingSide
   /** Measured over expected, less one. */

@@ -28,6 +28,13 @@ export interface SupplyFinding {
   readonly steps: readonly Statement[]
 }
 
+/** What the supply is, in words. */
+export const SUPPLY_WORDS: Readonly<Record<SupplyFinding['kind'], string>> = {
+  sound: 'sound',
+  doubtful: 'doubtful',
+  stop: 'do not run it',
+}
+
 /**
  * Supply voltage against the nameplate, and the unbalance of three phases.
  *

@@ -1,5 +1,6 @@
 export type { Check } from './content/check.ts'
 export type { Language } from './content/language.ts'
+export { leakRateChecks } from './content/leak-rate-checks.ts'
 export type { RecordOptions } from './content/record-content.ts'
 export { cylinderChecks, evacuationCheck, standingTestCheck } from './content/visit-checks.ts'
 export type { PdfDefinition } from './pdf/node.ts'

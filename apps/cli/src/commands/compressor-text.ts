@@ -1,15 +1,8 @@
 import { isDeepStrictEqual } from 'node:util'
-import type { RatingSide, SupplyFinding } from '@chargewright/compressor'
+import { RATING_WORDS, type SupplyFinding } from '@chargewright/compressor'
 import { type Statement, say, type UnitPreference } from '@chargewright/quantity'
 import { findingPage } from '../text/finding-page.ts'
 import type { CompressorAnswer, Judged } from './compressor.ts'
-
-const SIDES: Readonly<Record<RatingSide, string>> = {
-  inside: 'inside the band',
-  below: 'below the band',
-  above: 'above the band',
-  'too-close': 'cannot tell',
-}
 
 /** What is expected of the compressor, and what was measured against it. */
 export function compressorText(answer: CompressorAnswer, units: UnitPreference, width: number): string {
@@ -46,7 +39,9 @@ export function compressorText(answer: CompressorAnswer, units: UnitPreference, 
 function finding(judged: readonly Judged[]): string {
   if (judged.length === 0) return 'expected'
   return judged
-    .map(({ what, judgement: { side } }) => (judged.length === 1 ? SIDES[side] : `${what} ${SIDES[side]}`))
+    .map(({ what, judgement: { side } }) =>
+      judged.length === 1 ? RATING_WORDS[side] : `${what} ${RATING_WORDS[side]}`,
+    )
     .join(', ')
 }
 

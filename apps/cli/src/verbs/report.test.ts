@@ -1,4 +1,6 @@
-import { expect, test } from 'vitest'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { afterAll, describe, expect, test } from 'vitest'
 import { scriptedTerminal } from '../../test/scripted-terminal.ts'
 import { run } from '../cli.ts'
 
@@ -50,6 +52,69 @@ test.each([
 
 test('[property] without a flag of theirs there are no checks', async () => {
   expect((await report()).record).not.toHaveProperty('checks')
+})
+
+describe('of a visit that added refrigerant and read supply and compressor', () => {
+  const folder = mkdtempSync(`${tmpdir()}/chargewright-`)
+  afterAll(() => rmSync(folder, { recursive: true }))
+  const compressorRating = readFileSync('examples/service/compressor-coefficients.csv', 'utf8')
+  const facts = { refrigerant: 'R-410A', application: 'medium-temperature', nameplateCharge: '60 lb', compressorRating }
+
+  /** The path of a visit file that says all this. */
+  function visitFile(day: string, ...others: readonly object[]) {
+    const events = [{ kind: 'system-described', facts }, ...others].map((fact, i) => ({
+      id: `e${i}`,
+      at: `${day}T10:00:00Z`,
+      ...fact,
+    }))
+    const path = `${folder}/${day}.json`
+    writeFileSync(path, JSON.stringify({ format: 'chargewright-visit', version: 1, id: day, events }))
+    return path
+  }
+  const added = (mass: string) => ({
+    kind: 'refrigerant-moved',
+    direction: 'into-system',
+    mass,
+    phase: 'vapour',
+    port: 'suction',
+    compressor: 'running',
+  })
+  const read = (what: string, value: string) => ({ kind: 'reading', what, value })
+  const first = visitFile('2026-01-06', added('3 lb'))
+  const second = visitFile(
+    '2026-02-05',
+    read('suction-pressure', '130 psig'),
+    read('liquid-pressure', '364 psig'),
+    read('compressor-power', '900 W'),
+    { kind: 'supply-measured', voltages: ['500 V', '420 V', '460 V'], nominal: '460 V' },
+    added('5 lb'),
+  )
+
+  async function checks(...flags: readonly string[]) {
+    const terminal = scriptedTerminal()
+    expect(await run(['report', second, ...flags, '--json'], terminal)).toBe(0)
+    const told: readonly { title: string; verdict: string; sentence: string }[] = JSON.parse(terminal.out).checks
+    return told.map(({ title, verdict }) => `${title.replace(/, .*/, '')}: ${verdict}`)
+  }
+
+  test('[property] their verdicts stand in the record', async () => {
+    expect(await checks()).toEqual([
+      'Supply: do not run it',
+      'Compressor power: below the band',
+      expect.stringMatching(/^Leak rate: /),
+    ])
+  })
+
+  test('[property] the leak rate counts what earlier visits added', async () => {
+    // 5 lb of 60 lb in 30 days are 101 % a year.
+    expect((await checks('--earlier', first)).at(-1)).toBe('Leak rate: over the threshold')
+  })
+
+  test('[limit] an earlier visit that cannot be read is refused by its place', async () => {
+    const { code, record } = await report('--earlier', first, BOOK)
+    expect(code).toBe(1)
+    expect(record.error.field).toMatch(/^earlier visit 2, /)
+  })
 })
 
 test.each([

@@ -1,20 +1,22 @@
 import { fail, ok, type Result } from '@chargewright/quantity'
 import type { Check } from '@chargewright/report'
 import { Option } from 'commander'
-import { type AssessAnswer, assess } from '../commands/assess.ts'
-import { atFault, type ExitCode, type Failure, missing, wrongUsage } from '../failure.ts'
+import type { AssessAnswer } from '../commands/assess.ts'
+import { type ExitCode, type Failure, missing, wrongUsage } from '../failure.ts'
 import { EXAMPLES } from '../help-examples.ts'
 import * as option from '../options.ts'
 import { print } from '../print.ts'
 import { readJson } from '../read-json.ts'
 import { readText } from '../read-text.ts'
 import { writeTo } from '../write-to.ts'
+import { assessedVisit } from './assessed-visit.ts'
 import { badFlags, type Declaring, type FormFlags } from './declaring.ts'
 
 interface ReportFlags extends FormFlags {
   readonly out?: string
   readonly csv?: string
   readonly paper?: 'A4' | 'LETTER'
+  readonly earlier?: readonly string[]
   readonly pressureTest?: readonly string[]
   readonly evacuation?: string
   readonly cylinders?: string
@@ -38,10 +40,8 @@ export function declareReport({ chargewright, terminal, end }: Declaring): void 
     if (out === undefined && csv === undefined && !json) {
       return fail(wrongUsage([missing('output', '-o record.pdf, --csv record.csv or --json')]))
     }
-    const visit = await readText(path, 'visit file', terminal)
-    if (!visit.ok) return visit
-    const assessed = assess(visit.value)
-    if (!assessed.ok) return fail(atFault(assessed.error))
+    const assessed = await assessedVisit(path, flags.earlier ?? [], terminal)
+    if (!assessed.ok) return assessed
     const checks = await checksOf(assessed.value, flags)
     return checks.ok ? records(assessed.value, checks.value, flags) : checks
   }
@@ -98,6 +98,7 @@ export function declareReport({ chargewright, terminal, end }: Declaring): void 
         'LETTER',
       ]),
     )
+    .addOption(option.earlier())
     .option(
       '--pressure-test <reading...>',
       'with the check of a standing test: "0 h, 300 psig, 90 degF" "12 h, 283 psig, 60 degF"',

@@ -1,8 +1,7 @@
-import type { ApplianceUse } from '@chargewright/ledger'
+import { type ApplianceUse, applianceUse } from '@chargewright/ledger'
 import { factsOf } from '../store/facts-of.ts'
 import type { StoredSystem, StoredVisit } from '../store/visit-store.ts'
 import type { VisitEvents } from '../worker/protocol.ts'
-import { applianceUse } from './appliance-use.ts'
 import { visitsTo } from './lessons.ts'
 
 /** A system with its visits up to one of them, the earliest first, and what it is used for. */

@@ -2,11 +2,11 @@ import { problemInWords } from '../words/problem-in-words.ts'
 import { spoken } from '../words/speak.ts'
 import { t } from '../words/t.ts'
 import './steps.css'
+import { RATING_WORDS, SUPPLY_WORDS } from '@chargewright/compressor'
 import { EvidenceTree } from '../parts/evidence-tree.tsx'
 import { PictureFigure } from '../parts/picture-figure.tsx'
 import { useWide } from '../parts/use-wide.ts'
 import { inWords } from '../session/in-words.ts'
-import { RATING_SIDES, SUPPLY_WORDS } from '../worker/check-words.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 import { RatingForm } from './rating-form.tsx'
 import type { StepProps } from './step-place.tsx'
@@ -49,7 +49,7 @@ export function CompressorStep({ visit, events, units, record, showEntry }: Step
           {rating.value.judged.map(({ side, evidence, suggests }) => (
             <div key={evidence.statement.template}>
               <p class="verdict-word" role="status">
-                <strong>{t(RATING_SIDES[side])}</strong>
+                <strong>{t(RATING_WORDS[side])}</strong>
               </p>
               <EvidenceTree evidence={evidence} {...shown} />
               <ul>

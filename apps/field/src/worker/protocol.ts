@@ -1,7 +1,7 @@
-import type { Assessment, VisitWeighIn } from '@chargewright/charging'
-import type { Expected, Rating, RatingJudgement, SupplyFinding } from '@chargewright/compressor'
+import type { Assessment, CompressorOfVisit, VisitWeighIn } from '@chargewright/charging'
+import type { SupplyFinding } from '@chargewright/compressor'
 import type { BenchRequest } from '@chargewright/cycle'
-import type { Addition, ApplianceUse, BookBalance, Clock, Coverage, LeakVerdict } from '@chargewright/ledger'
+import type { ApplianceUse, BookBalance, SystemLeakRate } from '@chargewright/ledger'
 import type { Airflow } from '@chargewright/moist-air'
 import type { Picture } from '@chargewright/picture'
 import type { Problem, Quantity, Result, UnitPreference } from '@chargewright/quantity'
@@ -59,7 +59,7 @@ export interface Tasks {
   /** What to weigh in, and how, step by step; else what is missing for it. */
   readonly weighIn: (visit: VisitEvents) => Result<VisitWeighIn, readonly Problem[]>
   /** What the law asks after the last addition to a system, by both of its methods. */
-  readonly leakRate: (visits: readonly VisitEvents[], use: ApplianceUse) => Result<LeakRateAnswer, Problem>
+  readonly leakRate: (visits: readonly VisitEvents[], use: ApplianceUse) => Result<SystemLeakRate, Problem>
   /** The compressor against its maker’s figures, and the supply against the nameplate. */
   readonly compressor: (
     visit: VisitEvents,
@@ -98,20 +98,6 @@ export interface Assessed {
   readonly refrigerant?: string
 }
 
-export interface LeakRateAnswer {
-  /** Day of the last addition. */
-  readonly on: string
-  readonly fullCharge: Quantity<'mass'>
-  /** Net of each visit that added refrigerant, the earliest first. */
-  readonly additions: readonly Addition[]
-  readonly laws: readonly {
-    readonly coverage: Coverage
-    readonly rates: readonly Result<LeakVerdict, Problem>[]
-    /** Run once a rate is over its threshold. */
-    readonly clocks: readonly Clock[]
-  }[]
-}
-
 export interface CompressorAnswer {
   /** Absent without the maker’s figures. */
   readonly rating?: Result<JudgedCompressor, Problem>
@@ -119,18 +105,9 @@ export interface CompressorAnswer {
   readonly supply?: Result<SupplyFinding, Problem>
 }
 
-export interface JudgedCompressor {
-  readonly expected: readonly Expected[]
-  /** Of power and current, as far as they were read. */
-  readonly judged: readonly JudgedRating[]
-  /** The suction line was not read, and its gas taken as rated. */
-  readonly gasAssumed: boolean
+export interface JudgedCompressor extends Omit<CompressorOfVisit, 'compressor' | 'operating'> {
   /** The curve of each that was judged, as far as the figures reach. */
   readonly pictures: readonly Picture[]
-}
-
-export interface JudgedRating extends RatingJudgement {
-  readonly measured: Rating
 }
 
 /** How an airflow was found, as typed. */

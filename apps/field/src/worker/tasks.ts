@@ -1,3 +1,4 @@
+import { leakRateOfSystem } from '@chargewright/ledger'
 import {
   chargingChart,
   convergenceChart,
@@ -9,7 +10,14 @@ import {
   subcoolingChart,
 } from '@chargewright/picture'
 import { refrigerantNames } from '@chargewright/refrigerant'
-import { type RecordOptions, recordCsv, recordJson, renderPdf, serviceRecord } from '@chargewright/report'
+import {
+  leakRateChecks,
+  type RecordOptions,
+  recordCsv,
+  recordJson,
+  renderPdf,
+  serviceRecord,
+} from '@chargewright/report'
 import { fold } from '@chargewright/visit'
 import { plateOf, practised } from '../practice/practised.ts'
 import type { SystemSoFar } from '../session/system-so-far.ts'
@@ -18,9 +26,7 @@ import { airflowOf } from './airflow-of.ts'
 import { assessed, taughtBy } from './assessed.ts'
 import { compressorOf } from './compressor-of.ts'
 import { cylindersOf } from './cylinders-of.ts'
-import { leakRateOf } from './leak-rate-of.ts'
 import type { RecordWish, Tasks, VisitEvents } from './protocol.ts'
-import { recordChecks } from './record-checks.ts'
 import { systemHistory } from './system-history.ts'
 import { tightnessOf } from './tightness-of.ts'
 import { weighInOf } from './weigh-in-of.ts'
@@ -52,13 +58,13 @@ export const TASKS: Tasks = {
   tightness: async (events, units, size, language) => tightnessOf(events, units, size, await wordsOf(language)),
   airflow: airflowOf,
   compressor: async (events, units, size, language) => compressorOf(events, units, size, await wordsOf(language)),
-  leakRate: leakRateOf,
+  leakRate: leakRateOfSystem,
   cylinders: cylindersOf,
   weighIn: weighInOf,
   refrigerants: refrigerantNames,
 }
 
-/** What a record says beside the visit itself: from how many others the system is known, and what the steps found. */
+/** What a record says beside the visit itself: from how many others the system is known, and what the law asks of it. */
 async function recordOptions(
   events: VisitEvents,
   { language, ...wish }: RecordWish,
@@ -68,6 +74,6 @@ async function recordOptions(
     ...wish,
     language: { tag: language, words: await wordsOf(language) },
     learntFrom: assessed(events).learntFrom,
-    checks: recordChecks(events, system),
+    checks: system ? leakRateChecks(fold(events), system.events, system.use) : [],
   }
 }

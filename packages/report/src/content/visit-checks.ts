@@ -1,14 +1,6 @@
 import { sitePressure } from '@chargewright/charging'
 import { type BookBalance, type BookFinding, balanceBook, bookOfVisit, bookUnits } from '@chargewright/ledger'
-import {
-  evidence,
-  type Problem,
-  problemStatement,
-  type Statement,
-  say,
-  type UnitPreference,
-  verbatim,
-} from '@chargewright/quantity'
+import { evidence, problemStatement, type Statement, say, type UnitPreference, verbatim } from '@chargewright/quantity'
 import {
   type EvacuationFinding,
   HOLD_WORDS,
@@ -20,8 +12,10 @@ import {
 } from '@chargewright/tightness'
 import type { Visit } from '@chargewright/visit'
 import type { Check } from './check.ts'
+import { compressorChecks, supplyChecks } from './compressor-checks.ts'
+import { notJudged } from './not-judged.ts'
 
-/** What the entries of a visit say of its tests and of its cylinders, in the order of the work. */
+/** What the entries of a visit say of its tests, its compressor and its cylinders, in the order of the work. */
 export function visitChecks(visit: Visit, preference: UnitPreference): readonly Check[] {
   const atmosphere = sitePressure(visit, []).quantity
   const standing = visit.pressureTests.map((test) => {
@@ -34,7 +28,7 @@ export function visitChecks(visit: Visit, preference: UnitPreference): readonly 
     return { ...check, at: test.at }
   })
   const book = visit.cylinders.length === 0 ? [] : cylinderChecks(balanceBook(bookOfVisit(visit).book), preference)
-  return [...standing, ...vacuum, ...book]
+  return [...standing, ...vacuum, ...supplyChecks(visit), ...compressorChecks(visit), ...book]
 }
 
 const STANDING = say`Standing pressure test`
@@ -79,10 +73,3 @@ function balanceVerdict(found: readonly BookFinding[]): Statement {
   if (found.length === 0) return say`adds up`
   return found.some(({ severity }) => severity === 'stop') ? say`must not be` : say`to be cleared up`
 }
-
-const notJudged = (title: Statement, problem: Problem): Check => ({
-  title,
-  verdict: say`not judged`,
-  sentence: problemStatement(problem),
-  reasons: [],
-})

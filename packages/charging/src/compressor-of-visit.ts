@@ -1,32 +1,53 @@
-import { dewAt, sitePressure } from '@chargewright/charging'
 import {
   type Compressor,
+  type Expected,
   expectedRating,
   judgeRating,
   type Operating,
   type RatedQuantity,
+  type Rating,
+  type RatingJudgement,
   readCoefficients,
 } from '@chargewright/compressor'
 import { measuredGas } from '@chargewright/cycle'
 import { fail, ok, type Problem, type Quantity, type Result } from '@chargewright/quantity'
 import { findRefrigerant, type Refrigerant } from '@chargewright/refrigerant'
 import { type ReadingId, readingKind, type Visit } from '@chargewright/visit'
-import type { JudgedCompressor } from './protocol.ts'
+import { dewAt } from './measures/dew-at.ts'
+import { sitePressure } from './measures/site-pressure.ts'
 
 /** A compressor by its maker's figures, how it runs, and what its readings say. */
-export interface CompressorAsFound extends Omit<JudgedCompressor, 'pictures'> {
+export interface CompressorOfVisit {
   readonly compressor: Compressor
   readonly operating: Operating
+  readonly expected: readonly Expected[]
+  /** Of power and current, as far as they were read. */
+  readonly judged: readonly JudgedRating[]
+  /** The suction line was not read, and its gas taken as rated. */
+  readonly gasAssumed: boolean
+}
+
+export interface JudgedRating extends RatingJudgement {
+  readonly measured: Rating
 }
 
 /** What a rated quantity is read as. */
-export const READ_AS = [
+const READ_AS = [
   ['power', 'compressor-power'],
   ['current', 'compressor-current'],
 ] as const satisfies readonly (readonly [RatedQuantity, ReadingId])[]
 
-/** Power and current of a visit against the maker's figures, at the dew temperatures of both ports and the voltage read. */
-export function compressorAsFound(figures: string, visit: Visit): Result<CompressorAsFound, Problem> {
+/**
+ * Power and current of a visit against the maker's figures, at the dew temperatures of both ports and the voltage read.
+ *
+ * @returns nothing where the visit knows no figures; else what cannot be read of them, or is missing to judge by them
+ */
+export function compressorOfVisit(visit: Visit): Result<CompressorOfVisit, Problem> | undefined {
+  const { compressorRating } = visit.system.facts
+  return compressorRating === undefined ? undefined : againstFigures(compressorRating, visit)
+}
+
+function againstFigures(figures: string, visit: Visit): Result<CompressorOfVisit, Problem> {
   const compressor = readCoefficients(figures)
   if (!compressor.ok) return compressor
   const operating = operatingAsRead(compressor.value, visit)

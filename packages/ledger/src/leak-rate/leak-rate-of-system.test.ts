@@ -1,6 +1,6 @@
 import type { Fact, VisitEvent } from '@chargewright/visit'
 import { expect, test } from 'vitest'
-import { leakRateOf } from './leak-rate-of.ts'
+import { leakRateOfSystem } from './leak-rate-of-system.ts'
 
 const move = (direction: 'into-system' | 'out-of-system', mass: string): Fact => ({
   kind: 'refrigerant-moved',
@@ -20,7 +20,7 @@ const second = visit('b', '2026-02-03', move('into-system', '8 lb'), move('out-o
 
 // The worked example of the ledger: 5 lb of 60 lb after 120 days are 25.3472 % a year, over the 20 % of commercial refrigeration.
 test('[property] both methods speak after the last addition, net of what came out, and clocks run where one is over', () => {
-  const found = leakRateOf([first, second], 'commercial-refrigeration')
+  const found = leakRateOfSystem([first, second], 'commercial-refrigeration')
   if (!found.ok) throw new Error(found.error.field)
   expect(found.value.on).toBe('2026-02-03')
   expect(found.value.additions.map(({ mass }) => Math.round(mass.si / 0.45359237))).toEqual([3, 5])
@@ -31,8 +31,8 @@ test('[property] both methods speak after the last addition, net of what came ou
 })
 
 test('[limit] what is missing for a rate is named', () => {
-  const field = (...visits: Parameters<typeof leakRateOf>[0]) => {
-    const found = leakRateOf(visits, 'comfort-cooling')
+  const field = (...visits: Parameters<typeof leakRateOfSystem>[0]) => {
+    const found = leakRateOfSystem(visits, 'comfort-cooling')
     return found.ok ? undefined : found.error.field
   }
   expect(field(visit('a', '2026-01-01', move('into-system', '1 lb')))).toBe('Full charge')
