@@ -399,12 +399,54 @@ describe('by sight glass', () => {
     expect(found.finding.kind).toBe(kind)
   })
 
-  test('[property] the charge goes into the receiver of the stopped system, as liquid', () => {
-    expect(glass('bubbles', noDrop).finding.dose).toMatchObject({
-      phase: 'liquid',
-      port: 'receiver',
-      compressor: 'stopped',
+  test('[property] a glass that bubbles is watched while the system runs and takes vapour', () => {
+    const { finding, cautions } = glass('bubbles', noDrop)
+    expect(finding.dose).toMatchObject({
+      phase: 'vapour',
+      port: 'suction',
+      compressor: 'running',
+      until: 'glass-clears',
     })
+    expect(finding.steps.flatMap(({ wait }) => wait?.purpose ?? [])).toEqual(['settle'])
+    expect(cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['no-liquid-low-side', 'receiver-full']))
+  })
+
+  test('[property] an empty glass takes liquid into the receiver of the stopped system', () => {
+    const starved: Typed = { 'suction-pressure': '2.0 bar', 'suction-temperature': '20 °C' }
+    const { dose } = glass('empty', starved).finding
+    expect(dose).toMatchObject({ phase: 'liquid', port: 'receiver', compressor: 'stopped' })
+    expect(dose).not.toHaveProperty('until')
+  })
+
+  const sizedFor = (facts: SystemFacts, answer: 'bubbles' | 'empty' = 'bubbles') => {
+    const { nameplateCharge: _, ...unknown } = RECEIVER
+    const starved: Typed = { 'suction-pressure': '2.0 bar', 'suction-temperature': '20 °C' }
+    const found = assessed(
+      described({ ...unknown, ...facts }),
+      settledNow,
+      observed('load', 'doors-open'),
+      observed('sight-glass', answer),
+      readings(answer === 'empty' ? starved : noDrop),
+    )
+    return found.finding.dose!.mass.si
+  }
+  // 5 L of R-448A, four fifths full of liquid at 100 °F: some 4.1 kg.
+  const room = sizedFor({ receiverVolume: '5 L' }) * 4
+
+  test.each([
+    ['a tenth of the charge', { nameplateCharge: '9 kg' }, 'bubbles', 0.9],
+    ['a fifth of it where the glass is empty', { nameplateCharge: '9 kg' }, 'empty', 1.8],
+    ['half of what the receiver holds where the glass is empty', { receiverVolume: '5 L' }, 'empty', room / 2],
+    ['a pound where nothing is known', {}, 'bubbles', 0.45359237],
+    ['half a pound of one that burns', { refrigerant: 'R-454C' }, 'bubbles', 0.45359237 / 2],
+    ['never more than the receiver may hold', { nameplateCharge: '90 kg', receiverVolume: '5 L' }, 'bubbles', room],
+  ] as const)('[property] the most in a step is %s', (_, facts, answer, kg) => {
+    expect(sizedFor(facts, answer)).toBeCloseTo(kg, 6)
+  })
+
+  test('[property] a quarter of a receiver of 5 L is about a kilogram', () => {
+    expect(room / 4).toBeGreaterThan(0.9)
+    expect(room / 4).toBeLessThan(1.15)
   })
 
   test('[property] pressures and temperatures alone never move the charge of a receiver system', () => {

@@ -87,6 +87,8 @@ export interface Dose {
   readonly phase: 'liquid' | 'vapour'
   readonly port: 'suction' | 'liquid-line' | 'receiver'
   readonly compressor: 'running' | 'stopped'
+  /** What ends the step before all of it is in; the mass is then the most. */
+  readonly until?: 'glass-clears'
   readonly evidence: Evidence
 }
 

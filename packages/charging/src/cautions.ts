@@ -53,6 +53,11 @@ export function cautionsBeside({ visit, refrigerant }: Charged): Assessment['bes
   }
 }
 
+const RECEIVER_FULL = caution(
+  'receiver-full',
+  say`Pumped down, the receiver holds the whole charge: it must not stand more than 80 % full of liquid then`,
+)
+
 const VALVE: readonly Caution[] = [
   caution(
     'valve-slowly',
@@ -116,6 +121,7 @@ function adding({ visit, refrigerant }: Charged, isRunning: boolean): readonly C
     ...(visit.observations.leak
       ? []
       : [caution('find-the-leak', say`A charge that went missing left through a leak: find it`)]),
+    ...(visit.system.facts.receiver ? [RECEIVER_FULL] : []),
     ...(visit.system.facts.accumulator
       ? [
           caution(

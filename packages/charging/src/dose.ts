@@ -22,18 +22,13 @@ export function nextDose(asked: Case, deviation: Deviation): Dose {
   return { ...sized(direction, mass.si, [evidence]), interval }
 }
 
-/** A small step where nothing tells how far it is: a sight glass has no scale. */
-export function blindDose(asked: Case): Dose {
-  const withoutTwin = say`a sight glass tells that charge is missing, not how much`
-  return { ...sized('into-system', ...careful(asked, smallStep(asked))), withoutTwin }
-}
-
 function sized(direction: Dose['direction'], mass_kg: number, from: readonly Evidence[]): Dose {
   const mass = quantity('mass', mass_kg)
   return { direction, mass, ...route(direction), evidence: evidence(say`Step of ${mass}`, undefined, from) }
 }
 
-type Sized = readonly [mass_kg: number, from: readonly Evidence[]]
+/** A mass and what it was reckoned from. */
+export type Sized = readonly [mass_kg: number, from: readonly Evidence[]]
 
 /** What is left to go · mass moved ÷ change seen, never more than a tenth of the charge: *common practice*. */
 function byResponse(asked: Case, { direction, watched, value, target }: Deviation): Sized | undefined {
@@ -66,7 +61,7 @@ function smallStep({ visit }: Case): Sized {
 }
 
 /** Half of it where the refrigerant burns or the charge is critical: *common practice*. */
-function careful({ visit, refrigerant }: Case, [mass_kg, from]: Sized): Sized {
+export function careful({ visit, refrigerant }: Case, [mass_kg, from]: Sized): Sized {
   const because =
     burns(refrigerant.name) === 'yes'
       ? say`Halved: the refrigerant burns`

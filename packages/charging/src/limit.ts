@@ -63,11 +63,19 @@ export const LIMITS = {
   criticalChargeTolerance: limit('mass', 0.45359237 / 64, `a quarter ounce, ${HABIT}`),
   chargeTolerance: limit('mass', 0.45359237 / 32, `half an ounce, ${HABIT}`),
   habitualStep: limit('mass', 0.45359237 / 8, `2 to 4 oz, ${HABIT}`),
+  /** Fed while the glass is watched, where nothing tells how large the system is. */
+  watchedStep: limit('mass', 0.45359237, HABIT),
 } as const
 
 /** Share of the nameplate charge in a first step, and the most of it in any step: common practice. */
 export const FIRST_STEP_SHARE = 0.05
 export const GREATEST_STEP_SHARE = 0.1
+/** Share of its volume to which a receiver may stand full of liquid: common practice. */
+export const RECEIVER_FILL = 0.8
+/** Share of what a receiver holds in one step: own choice, so that several steps fit in before it is full. */
+export const RECEIVER_STEP_SHARE = 0.25
+/** Steps are this much larger where no liquid reaches the valve: own choice. */
+export const STARVED_STEP_FACTOR = 2
 /** Share of a critical charge that a quarter ounce must not exceed: own choice, so that a tiny charge is held tighter. */
 export const CRITICAL_TOLERANCE_SHARE = 0.05
 /** Share of the charge within which a weighed charge counts as right, where it is not critical: common practice. */

@@ -39,6 +39,8 @@ export function charge(asked: Case, deviation: Evidence, lookAlikes: readonly Lo
 }
 
 function addition(dose: Dose): Statement {
+  if (dose.until === 'glass-clears')
+    return say`Add up to ${dose.mass}, as vapour, at ${PORTS[dose.port]}, until the glass clears`
   return dose.compressor === 'running'
     ? say`Add ${dose.mass}, as vapour, at ${PORTS[dose.port]}`
     : say`Add ${dose.mass}, as liquid, into ${PORTS[dose.port]} of the stopped system`
@@ -52,9 +54,14 @@ function howToAdd({ refrigerant }: Case, dose: Dose): readonly Step[] {
       equalising(say`Wait ${LIMITS.equaliseTime.quantity} for the pressures to equalise, then start`),
     ]
   }
-  return refrigerant.kind === 'blend'
-    ? [
-        say`${refrigerant.name} is a blend: take liquid from the cylinder and throttle it to vapour before the port, weighing as it goes`,
-      ]
-    : [say`Take vapour from the cylinder, weighing as it goes`]
+  return [
+    refrigerant.kind === 'blend'
+      ? say`${refrigerant.name} is a blend: take liquid from the cylinder and throttle it to vapour before the port, weighing as it goes`
+      : say`Take vapour from the cylinder, weighing as it goes`,
+    ...(dose.until === 'glass-clears'
+      ? [
+          say`Keep the load high and watch the glass: close the cylinder when the bubbles are gone, and weigh what went in`,
+        ]
+      : []),
+  ]
 }

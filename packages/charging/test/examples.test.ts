@@ -49,7 +49,7 @@ const EXAMPLES: Readonly<Record<string, Example>> = {
   'capillary-lost-charge': { method: 'weight', finding: 'not-the-charge', cause: 'leak', condition: 'system-empty' },
   // 6 lb 4 oz; 30 ft of line at 0.6 oz/ft; 8 in³ of liquid, which at 100 °F weighs 0.571 oz/in³.
   'line-set-weigh-in': { method: 'weight', finding: 'add', step_oz: 100 + 18 + 8 * 0.571 },
-  'receiver-bubbles-under-load': { method: 'sight-glass', finding: 'add', step_oz: 0.05 * 224 },
+  'receiver-bubbles-under-load': { method: 'sight-glass', finding: 'add', step_oz: 0.1 * 224 },
   'receiver-low-load': { method: 'sight-glass', finding: 'not-ready', condition: 'load' },
   'receiver-drier-restricted': { method: 'sight-glass', finding: 'not-the-charge', cause: 'liquid-line-restriction' },
   'valve-subcooling-add': { method: 'subcooling', finding: 'add', twin: { nameplate_oz: 90, from: 0.02, to: 0.35 } },

@@ -42,6 +42,7 @@ export const FIGURES = {
   lineChargePerLength: { label: 'Charge per length of line', accepts: ['mass per length'], example: '0.6 oz/ft' },
   oldDrierVolume: { label: 'Inside volume of the old drier', accepts: ['volume'], example: '8 in³' },
   newDrierVolume: { label: 'Inside volume of the new drier', accepts: ['volume'], example: '16 in³' },
+  receiverVolume: { label: 'Inside volume of the receiver', accepts: ['volume'], example: '300 in³' },
   floodingCharge: { label: 'Charge for head-pressure control', accepts: ['mass'], example: '3 lb' },
   condenserVolume: { label: 'Inside volume of the condenser', accepts: ['volume'], example: '400 in³' },
   condenserDesignDifference: {

@@ -5,7 +5,7 @@ import { inSi, optional } from '../quantity-json.ts'
 
 /** A weighed step as JSON; with the interval in which the whole way to the target lies, where a twin sized it. */
 export function stepJson(
-  { direction, mass, interval, withoutTwin, phase, port, compressor, evidence }: Dose,
+  { direction, mass, interval, withoutTwin, phase, port, compressor, until, evidence }: Dose,
   units: UnitPreference,
 ): object {
   return {
@@ -16,6 +16,7 @@ export function stepJson(
     phase,
     port,
     compressor,
+    ...optional('until', until),
     evidence: evidenceJson(evidence, units),
   }
 }

@@ -14,16 +14,17 @@ interface Props {
 export function ActKey({ finding, system, isPractice }: Props) {
   const { dose, kind, cause } = finding
   if (dose) {
-    const canBeSized = dose.withoutTwin !== undefined && system.figures.nameplateCharge === undefined
+    const { nameplateCharge, receiverVolume } = system.figures
+    const byGlass = dose.until === 'glass-clears' || dose.port === 'receiver'
+    const canBeSized = dose.withoutTwin !== undefined && !nameplateCharge && !(byGlass && receiverVolume)
     return (
       <div class="next">
         <Key name={t('Enter what the scale showed')} to={MOVED_MASS} />
         {canBeSized && (
           <>
             <p class="next-why">{t('The step is small because the nameplate charge is not known.')}</p>
-            <button type="button" class="link" onClick={() => reveal(entryId(CHARGE))}>
-              {t('Enter the nameplate charge')}
-            </button>
+            <Link name={t('Enter the nameplate charge')} to={entryId(CHARGE)} />
+            {byGlass && <Link name={t('Enter the volume of the receiver')} to={entryId(RECEIVER)} />}
           </>
         )}
       </div>
@@ -35,10 +36,19 @@ export function ActKey({ finding, system, isPractice }: Props) {
 }
 
 const CHARGE = { kind: 'figure', what: 'nameplateCharge' } as const
+const RECEIVER = { kind: 'figure', what: 'receiverVolume' } as const
 
 function Key({ name, to }: { readonly name: string; readonly to: string }) {
   return (
     <button type="button" class="act" onClick={() => reveal(to)}>
+      {name}
+    </button>
+  )
+}
+
+function Link({ name, to }: { readonly name: string; readonly to: string }) {
+  return (
+    <button type="button" class="link" onClick={() => reveal(to)}>
       {name}
     </button>
   )

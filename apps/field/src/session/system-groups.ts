@@ -37,6 +37,7 @@ export const SYSTEM_GROUPS: readonly { readonly title: string; readonly facts: r
       'lineChargePerLength',
       'oldDrierVolume',
       'newDrierVolume',
+      'receiverVolume',
       'accessories',
     ],
   },

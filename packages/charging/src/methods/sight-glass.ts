@@ -1,12 +1,12 @@
 import { type Evidence, evidence, say } from '@chargewright/quantity'
 import { observationKind } from '@chargewright/visit'
-import type { Dose, Finding, LookAlike, NextEntry } from '../assessment.ts'
+import type { Finding, LookAlike, NextEntry } from '../assessment.ts'
 import { againstLimit } from '../compare.ts'
 import { equalised } from '../conditions/equalised.ts'
 import { load } from '../conditions/load.ts'
 import { settled } from '../conditions/settled.ts'
-import { blindDose } from '../dose.ts'
 import { gate, missingEntries, nextReading } from '../gate.ts'
+import { glassDose } from '../glass-dose.ts'
 import { LIMITS } from '../limit.ts'
 import { otherCause } from '../look-alikes/other-cause.ts'
 import { valveFeedsTooLittle, valveFeedsTooMuch } from '../look-alikes/valve.ts'
@@ -55,7 +55,10 @@ export function bySightGlass(asked: Case): Ruling {
     }
     case 'bubbles': {
       const lookAlikes = [restrictedDrier(asked)]
-      return rule(otherCause(seen, lookAlikes) ?? charge(asked, seen, lookAlikes, intoReceiver(asked)), lookAlikes)
+      return rule(
+        otherCause(seen, lookAlikes) ?? charge(asked, seen, lookAlikes, glassDose(asked, 'bubbles')),
+        lookAlikes,
+      )
     }
     case 'partly-filled':
       return rule({
@@ -176,7 +179,7 @@ function emptyGlass(asked: Case, seen: Evidence): Finding {
       asked,
       seen,
       [{ id: 'leak', label: say`a leak`, verdict: 'unlikely', evidence: starved }],
-      intoReceiver(asked),
+      glassDose(asked, 'empty'),
     )
   }
   return {
@@ -186,9 +189,4 @@ function emptyGlass(asked: Case, seen: Evidence): Finding {
     steps: [say`Check that the liquid valve and the solenoid are open, and read the superheat of the valve`],
     next: [nextReading(valve ? 'evaporator-outlet-temperature' : 'suction-temperature')],
   }
-}
-
-/** Into the receiver of the stopped system, as liquid. */
-function intoReceiver(asked: Case): Dose {
-  return { ...blindDose(asked), phase: 'liquid', port: 'receiver', compressor: 'stopped' }
 }

@@ -16,13 +16,11 @@ import { copperTube } from './copper-tube.ts'
 import { drierExchange } from './drier-exchange.ts'
 import { floodingCharge } from './flooding-charge.ts'
 import { lineCharge } from './line-charge.ts'
+import { liquidTemperature } from './liquid-temperature.ts'
 import { weighInTotal } from './weigh-in-total.ts'
 
 type Mass = Quantity<'mass'>
 type Part = Result<Measure<Mass>, Problem>
-
-/** Liquid temperature where none was read: 100 °F, common practice. */
-const USUAL_LIQUID = quantity('temperature', (100 + 459.67) * (5 / 9))
 
 /** The amount, where the nameplate charge is known, and what could not be reckoned: that part is then left out. */
 export interface Amount {
@@ -112,9 +110,4 @@ function accessories(asked: Case): readonly Part[] {
 function withLiquid(asked: Case, part: (liquid: Contents) => Part): Part {
   const liquid = liquidAt(asked.refrigerant, liquidTemperature(asked))
   return liquid.ok ? part(liquid.value) : liquid
-}
-
-function liquidTemperature({ visit }: Case): Quantity<'temperature'> {
-  const read = visit.readings['liquid-temperature']?.quantity as Quantity<'temperature'> | undefined
-  return read ?? USUAL_LIQUID
 }

@@ -92,6 +92,7 @@ export const APP_PARTS = {
   'Enter what the scale showed': 'Ingrese lo que mostró la báscula',
   'The step is small because the nameplate charge is not known.':
     'El paso es pequeño porque no se sabe la carga de placa.',
+  'Enter the volume of the receiver': 'Ingresar el volumen del recibidor',
   'Enter the nameplate charge': 'Ingrese la carga de placa',
   'Go to the record': 'Ir al registro',
   'Go to pressure test, evacuation and weigh-in': 'Ir a la prueba de presión, el vacío y la carga por peso',

@@ -16,6 +16,8 @@ export const CAUTIONS = {
   '{0} leaves its cylinder as liquid, or its composition shifts; throttle it to vapour before the port':
     'El {0} sale del cilindro como líquido, o su composición se altera; estrangúlelo a vapor antes del puerto',
   'A charge that went missing left through a leak: find it': 'La carga que falta se fue por una fuga: encuéntrela',
+  'Pumped down, the receiver holds the whole charge: it must not stand more than 80 % full of liquid then':
+    'Al recoger la carga en el recibidor, este la contiene toda: no debe quedar lleno de líquido a más del 80 %',
   'An accumulator hides liquid that left the evaporator: wait the full time before reading':
     'Un acumulador oculta el líquido que salió del evaporador: espere el tiempo completo antes de leer',
   'Never vent: recover': 'Nunca libere refrigerante a la atmósfera: recupérelo',

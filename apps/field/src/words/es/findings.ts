@@ -28,6 +28,12 @@ export const FINDINGS = {
   'No nameplate charge is entered: a habitual small step of {0}':
     'No se ingresó la carga de placa: un paso pequeño habitual de {0}',
   'First step: {0} of the nameplate charge {1}': 'Primer paso: {0} de la carga de placa {1}',
+  'At most {0} of the nameplate charge {1}': 'Como máximo {0} de la carga de placa {1}',
+  'At most {0} of the {1} that the receiver may hold': 'Como máximo {0} de los {1} que puede contener el recibidor',
+  'own choice: several steps fit in before it is full': 'elección propia: caben varios pasos antes de que se llene',
+  'Neither the nameplate charge nor the volume of the receiver is entered: at most {0}':
+    'No se ingresó la carga de placa ni el volumen del recibidor: como máximo {0}',
+  'The receiver may hold {0}, {1} full': 'El recibidor puede contener {0}, lleno al {1}',
   'Halved: the refrigerant burns': 'A la mitad: el refrigerante es inflamable',
   'Halved: the charge is critical': 'A la mitad: la carga es crítica',
   'Still missing: {0}': 'Todavía falta: {0}',
@@ -40,6 +46,10 @@ export const FINDINGS = {
   'Recover {0} into a recovery cylinder, from {1}': 'Recupere {0} en un cilindro de recuperación, desde {1}',
   'Weigh the cylinder before and after': 'Pese el cilindro antes y después',
   'Add {0}, as vapour, at {1}': 'Agregue {0}, como vapor, por {1}',
+  'Add up to {0}, as vapour, at {1}, until the glass clears':
+    'Agregue hasta {0}, como vapor, por {1}, hasta que la mirilla se aclare',
+  'Keep the load high and watch the glass: close the cylinder when the bubbles are gone, and weigh what went in':
+    'Mantenga alta la carga térmica y observe la mirilla: cierre el cilindro cuando no haya burbujas y pese lo que entró',
   'Add {0}, as liquid, into {1} of the stopped system': 'Agregue {0}, como líquido, por {1} con el sistema detenido',
   'Weigh it in with the compressor off': 'Cárguelo por peso con el compresor apagado',
   'If it does not flow, the cylinder is no warmer than the receiver: close the receiver outlet, start, and let the liquid line draw it in ahead of the valve, where the maker allows it; then open the outlet again':

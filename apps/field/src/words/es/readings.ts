@@ -221,6 +221,7 @@ export const READINGS = {
   volume: 'volumen',
   'Inside volume of the new drier': 'Volumen interior del filtro secador nuevo',
   'Charge for head-pressure control': 'Carga para el control de presión de condensación',
+  'Inside volume of the receiver': 'Volumen interior del recibidor',
   'Inside volume of the condenser': 'Volumen interior del condensador',
   'Design condensing above entering air': 'Condensación de diseño sobre el aire de entrada',
   'Condensing temperature held in the cold': 'Temperatura de condensación mantenida en el frío',
