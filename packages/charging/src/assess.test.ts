@@ -285,8 +285,26 @@ test('[property] how much of a burning refrigerant may be there is told up to th
   const { cautions } = assessed(described({ ...ORIFICE, refrigerant: 'R-32' }))
   const limit = cautions.find(({ id }) => id === 'room-charge-limit')!
   expect(render(limit.statement, METRIC)).toBe(
-    'Up to 1842 g of R-32 in a circuit whatever the room; above that the size of the room decides, above 15\u202f964 g it takes special measures, above 79\u202f820 g it belongs in no occupied space',
+    'Air conditioner: up to 1842 g of R-32 in a circuit whatever the room; above that the size of the room decides, above 15\u202f964 g it takes special measures, above 79\u202f820 g it belongs in no occupied space',
   )
+})
+
+// COMPUTED by hand: 13 m³ of the lower flammable limit of R-290, 0.038 kg/m³ (IEC 60335-2-89), and 150 g (IEC 60335-2-24).
+test.each([
+  ['medium-temperature', ['appliance-charge-limit']],
+  ['low-temperature', ['appliance-charge-limit']],
+  ['comfort-cooling', ['room-charge-limit']],
+  [undefined, ['room-charge-limit', 'appliance-charge-limit']],
+] as const)('[property] the charge limit is that of the standard for %s', (application, ids) => {
+  const { beside } = assessed(
+    described({ refrigerant: 'R-290', meteringDevice: 'thermostatic', ...(application && { application }) }),
+  )
+  const told = beside['connect-gauge'].filter(({ id }) => id.endsWith('charge-limit'))
+  expect(told.map(({ id }) => id)).toEqual(ids)
+  const cooler = told.find(({ id }) => id === 'appliance-charge-limit')
+  if (!cooler) return
+  expect(render(cooler.statement, METRIC)).toMatch(/up to 150 g of R-290 .* up to 494 g/)
+  expect(cooler.source).toMatch(/60335-2-89.*60335-2-24.*unconfirmed/)
 })
 
 describe('by subcooling', () => {

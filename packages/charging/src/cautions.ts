@@ -1,7 +1,8 @@
-import { quantity, type Statement, say } from '@chargewright/quantity'
-import { type Refrigerant, refrigerantFacts } from '@chargewright/refrigerant'
-import type { Visit } from '@chargewright/visit'
+import { type Statement, say } from '@chargewright/quantity'
+import type { Refrigerant } from '@chargewright/refrigerant'
+import type { Application, Visit } from '@chargewright/visit'
 import type { Assessment, Caution, Finding } from './assessment.ts'
+import { chargeLimitCautions } from './charge-limit-cautions.ts'
 import { againstLimit } from './compare.ts'
 import { burns } from './flammable.ts'
 import { LIMITS } from './limit.ts'
@@ -17,7 +18,7 @@ export function cautions(asked: Case, finding: Finding): readonly Caution[] {
     ...harmDone(asked),
     ...flooding(asked),
     ...overload(asked),
-    ...flammable(asked.refrigerant, opened),
+    ...flammable(asked.refrigerant, asked.visit.system.facts.application, opened),
     ...(finding.kind === 'add' ? adding(asked, finding.dose?.compressor === 'running') : []),
     ...(finding.kind === 'recover' || finding.cause?.id === 'leak' ? recovering() : []),
     ...(finding.cause?.id === 'leak'
@@ -44,7 +45,7 @@ const AUTHORITY = caution('authority', say`The maker's instructions, local codes
 
 /** What belongs beside each act, whoever asks for it: the technician may do it before any finding does. */
 export function cautionsBeside({ visit, refrigerant }: Charged): Assessment['beside'] {
-  const burning = refrigerant ? flammable(refrigerant, true) : []
+  const burning = refrigerant ? flammable(refrigerant, visit.system.facts.application, true) : []
   return {
     'connect-gauge': burning,
     'into-system': [...burning, ...adding({ visit, refrigerant }, true), PROTECTION],
@@ -68,7 +69,7 @@ const VALVE: readonly Caution[] = [
 ]
 
 /** A burning refrigerant is told from the first gauge on; that its class is not known, once the system is opened. */
-function flammable({ name }: Refrigerant, opened: boolean): readonly Caution[] {
+function flammable({ name }: Refrigerant, application: Application | undefined, opened: boolean): readonly Caution[] {
   switch (burns(name)) {
     case 'yes':
       return [
@@ -76,7 +77,7 @@ function flammable({ name }: Refrigerant, opened: boolean): readonly Caution[] {
           'flammable',
           say`${name} burns: ventilate, keep ignition sources away, use equipment rated for it, keep to the charge limit of the room`,
         ),
-        ...roomLimit(name),
+        ...chargeLimitCautions(name, application),
       ]
     case 'unknown':
       if (!opened) return []
@@ -89,19 +90,6 @@ function flammable({ name }: Refrigerant, opened: boolean): readonly Caution[] {
     case 'no':
       return []
   }
-}
-
-/** How much of a burning refrigerant a room may hold, by the standard, where its flammability limit is on file. */
-function roomLimit(name: string): readonly Caution[] {
-  const facts = refrigerantFacts(name)
-  const limits = facts.ok ? facts.value.chargeLimits : undefined
-  if (!limits) return []
-  const any = quantity('mass', limits.m1_kg)
-  const special = quantity('mass', limits.m2_kg)
-  const most = quantity('mass', limits.m3_kg)
-  const statement = say`Up to ${any} of ${name} in a circuit whatever the room; above that the size of the room decides, above ${special} it takes special measures, above ${most} it belongs in no occupied space`
-  const standing = limits.confirmed ? '' : ', unconfirmed: look it up'
-  return [caution('room-charge-limit', statement, `IEC 60335-2-40, local code first${standing}`)]
 }
 
 function adding({ visit, refrigerant }: Charged, isRunning: boolean): readonly Caution[] {

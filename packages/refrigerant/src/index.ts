@@ -8,6 +8,7 @@ export {
   type Result,
 } from '@chargewright/quantity'
 export { blend } from './blend.ts'
+export { type ApplianceChargeLimits, applianceChargeLimits } from './facts/appliance-charge-limits.ts'
 export { type ChargeLimits, chargeLimits, roomChargeLimit_kg } from './facts/charge-limits.ts'
 export type { Fact } from './facts/fact.ts'
 export type { GwpEdition } from './facts/gwp.ts'

@@ -1,7 +1,7 @@
 import type { SafetyFacts } from './safety.ts'
 
 /**
- * Charge limits of a flammable refrigerant, as cautions: kg per circuit. Below `m1` the room does not matter; above
+ * Charge limits of a flammable refrigerant in an air conditioner or heat pump, as cautions: kg per circuit. Below `m1` the room does not matter; above
  * `m2` a room needs special measures; above `m3` the system does not belong in an occupied space.
  */
 export interface ChargeLimits {

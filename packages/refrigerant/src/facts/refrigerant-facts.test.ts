@@ -53,6 +53,16 @@ describe('refrigerantFacts', () => {
     expect(roomChargeLimit_kg(found, 1.8, 20)).toBeCloseTo(room, 2)
   })
 
+  // 500 g of propane and 1.2 kg of a mildly flammable one: READ in notices of IEC 60335-2-89:2019, rounded there.
+  it.each([
+    ['R-290', 0.5, 0.01],
+    ['R-32', 1.2, 0.001],
+  ])('[published] a commercial appliance holds about %s up to %d kg', (name, printed, within) => {
+    const limits = facts(name).applianceChargeLimits!
+    expect(Math.abs(limits.commercial_kg - printed)).toBeLessThan(within)
+    expect(limits.household_kg).toBe(0.15)
+  })
+
   it('[property] whatever was written from memory is unconfirmed', () => {
     expect(safetyFile.status).toBe('REMEMBERED')
     for (const { name } of safetyFile.rows) {

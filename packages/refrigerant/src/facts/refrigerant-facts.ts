@@ -4,6 +4,7 @@ import usesFile from '../../data/facts/uses.json' with { type: 'json' }
 import { unknownName } from '../find-refrigerant.ts'
 import { recipeOf } from '../recipe.ts'
 import { type Listed, listedAs } from '../refrigerant-name.ts'
+import { type ApplianceChargeLimits, applianceChargeLimits } from './appliance-charge-limits.ts'
 import { type ChargeLimits, chargeLimits } from './charge-limits.ts'
 import type { Fact } from './fact.ts'
 import { GWP_EDITIONS, type GwpEdition, globalWarmingPotential } from './gwp.ts'
@@ -19,7 +20,10 @@ export interface RefrigerantFacts extends SafetyFacts {
   /** Of the worst component. Absent: not an ozone-depleting substance as far as the list here goes. */
   readonly ozoneClass?: Fact<'I' | 'II'>
   readonly typicalUse?: Fact<string>
+  /** Of an air conditioner or heat pump. */
   readonly chargeLimits?: ChargeLimits
+  /** Of a factory-sealed refrigerating appliance. */
+  readonly applianceChargeLimits?: ApplianceChargeLimits
   /** How it leaves the cylinder. */
   readonly cylinderRule: Fact<'as liquid, throttled to vapour into a running low side' | 'as vapour or as liquid'>
   /** At one standard atmosphere; absent where the equations cannot say, as for carbon dioxide, which sublimes there. */
@@ -48,6 +52,7 @@ function gather(entry: Listed): RefrigerantFacts {
   const composition = compositionOf(entry)
   const safety = safetyFacts(entry.name)
   const limits = chargeLimits(safety)
+  const applianceLimits = applianceChargeLimits(safety)
   const ozoneClass = worstOzoneClass(Object.keys(composition.value))
   const use = uses.get(entry.name)
   const boiling = normalBoiling(recipeOf(entry))
@@ -60,6 +65,7 @@ function gather(entry: Listed): RefrigerantFacts {
     ...(ozoneClass && { ozoneClass: { value: ozoneClass, source: ozoneFile.source, confirmed: false } }),
     ...(use && { typicalUse: { value: use, source: usesFile.source, confirmed: true } }),
     ...(limits && { chargeLimits: limits }),
+    ...(applianceLimits && { applianceChargeLimits: applianceLimits }),
     cylinderRule: {
       value:
         entry.kind === 'fluid' ? 'as vapour or as liquid' : 'as liquid, throttled to vapour into a running low side',

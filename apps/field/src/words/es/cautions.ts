@@ -43,6 +43,8 @@ export const CAUTIONS = {
     'Recupere el refrigerante antes de hacer vacío: la bomba lo liberaría a la atmósfera',
   'Keep a superheat at all times: opened too far, it lets liquid into the compressor':
     'Mantenga siempre un sobrecalentamiento: si se abre demasiado, deja entrar líquido al compresor',
-  'Up to {0} of {1} in a circuit whatever the room; above that the size of the room decides, above {2} it takes special measures, above {3} it belongs in no occupied space':
-    'Hasta {0} de {1} por circuito en cualquier recinto; por encima decide el tamaño del recinto, por encima de {2} exige medidas especiales, por encima de {3} no corresponde a ningún espacio ocupado',
+  'Air conditioner: up to {0} of {1} in a circuit whatever the room; above that the size of the room decides, above {2} it takes special measures, above {3} it belongs in no occupied space':
+    'Aire acondicionado: hasta {0} de {1} por circuito en cualquier recinto; por encima decide el tamaño del recinto, por encima de {2} exige medidas especiales, por encima de {3} no corresponde a ningún espacio ocupado',
+  'Refrigerating appliance: up to {0} of {1} in a circuit whatever the room; a commercial one up to {2} where its marking says for how large a room, a household one no more. A system built on site goes by the size of its room':
+    'Aparato de refrigeración: hasta {0} de {1} por circuito en cualquier recinto; uno comercial hasta {2} donde su rotulado diga para qué tamaño de recinto, uno doméstico no más. Un sistema armado en el sitio se rige por el tamaño de su recinto',
 } as const
