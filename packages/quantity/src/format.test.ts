@@ -37,6 +37,8 @@ test.each<[Dimension, number, string, string]>([
 describe('masses in pounds and ounces', () => {
   test.each([
     [0, '0.0 oz'],
+    [0.176, '0.18 oz'],
+    [0.3, '0.3 oz'],
     [5.2512, '5.3 oz'],
     [6.25, '6.25 oz'],
     [15.94, '15.9 oz'],
@@ -62,8 +64,10 @@ describe('masses in pounds and ounces', () => {
   })
 
   test('[property] an uncertainty keeps them in ounces; asking for an unknown one does not', () => {
-    expect(format(quantity('mass', 230 * OZ, 0.125 * OZ), INCH_POUND, true)).toBe('230.0 ± 0.3 oz')
+    expect(format(quantity('mass', 230 * OZ, 0.125 * OZ), INCH_POUND, true)).toBe('14 lb 6 oz ± 0.3 oz')
     expect(format(quantity('mass', 230 * OZ), INCH_POUND, true)).toBe('14 lb 6 oz')
+    expect(format(quantity('mass', 122.6 * OZ, 0.15 * OZ), INCH_POUND, true)).toBe('7 lb 10.6 oz ± 0.3 oz')
+    expect(format(quantity('mass', 4 * OZ, 0.15 * OZ), INCH_POUND, true)).toBe('4.0 ± 0.3 oz')
   })
 })
 

@@ -7,26 +7,27 @@ export const COVERAGE = 2
 
 /**
  * `27.3 °F`; with `showUncertainty` also the expanded uncertainty where it is known, `27.3 ± 2.0 °F`. A mass of a pound
- * or more is shown as `14 lb 6 oz` where pounds and ounces are preferred. Rounded here and nowhere else.
+ * or more is shown as `14 lb 6 oz` where pounds and ounces are preferred, and within how much as `14 lb 6 oz ± 0.3 oz`. Rounded here and nowhere else.
  */
 export function format(q: Quantity, preference: UnitPreference, showUncertainty = false): string {
   const unit = shownUnit(q, preference)
-  if (showUncertainty && q.u !== undefined && q.u !== 0) {
-    return `${formatNumber(q, unit)} ± ${formatUncertainty(q, unit)} ${unit.symbol}`
-  }
+  const within = showUncertainty && q.u ? `± ${formatUncertainty(q, unit)} ${unit.symbol}` : undefined
   if (q.dimension === 'mass' && preference.mass === POUNDS_AND_OUNCES) {
     const ounces = fromSi(Math.abs(q.si), unit)
-    const hundredths = hundredthsOfOunce(ounces, ounces < HEAVY_OZ ? TENTH : WHOLE)
-    if (hundredths >= POUND) return poundsAndOunces(hundredths, q.si < 0)
+    const hundredths = hundredthsOfOunce(ounces, within || ounces < HEAVY_OZ ? TENTH : WHOLE)
+    if (hundredths >= POUND) {
+      const whole = poundsAndOunces(hundredths, q.si < 0)
+      return within ? `${whole} ${within}` : whole
+    }
   }
-  return `${formatNumber(q, unit)} ${unit.symbol}`
+  return `${formatNumber(q, unit)} ${within ?? unit.symbol}`
 }
 
 /** The number alone, in `unit`, rounded as that unit is shown. */
 export function formatNumber(q: Quantity, unit: Unit): string {
   const value = fromSi(q.si, unit)
   if (unit.symbol === 'oz') {
-    const hundredths = hundredthsOfOunce(Math.abs(value), TENTH)
+    const hundredths = hundredthsOfOunce(Math.abs(value), Math.abs(value) < LIGHT_OZ ? HUNDREDTH : TENTH)
     return rounded((value < 0 ? -hundredths : hundredths) / 100, hundredths % TENTH === 0 ? 1 : 2)
   }
   // Nobody waits for a tenth of an hour of a whole one: 24 h.
@@ -45,8 +46,12 @@ const POUND = 1600
 const WHOLE = 100
 const QUARTER = 25
 const TENTH = 10
+const HUNDREDTH = 1
 /** How far from a quarter of an ounce a figure may lie and still be one that was printed. */
 const PRINTED = 0.1
+
+/** Under half an ounce lie the steps of scales and what a tiny charge may be off by: a tenth cannot tell them apart. */
+const LIGHT_OZ = 0.5
 
 /** From ten pounds on a tenth of an ounce is no more than noise. */
 const HEAVY_OZ = 160
