@@ -44,12 +44,13 @@ export function weighInOfVisit(
   if (!target) return fail([...assessment.problems.map(({ problem }) => problem), ...whatIsMissing(assessment)])
   const toGoIn = finding.dose?.direction === 'into-system' ? finding.dose.mass : undefined
   const charge = toGoIn ?? (target.quantity as Quantity<'mass'>)
+  const tolerance = target.tolerance.quantity as Quantity<'mass'>
   const procedure = weighInProcedure({
     charge,
+    tolerance,
     refrigerant: refrigerant.value,
     ...(meteringDevice && { meteringDevice }),
   })
-  const tolerance = target.tolerance.quantity as Quantity<'mass'>
   const measured = toGoIn && measuredOut(refrigerant.value, toGoIn, tolerance, gear)
   if (measured && !measured.ok) return fail([measured.error])
   return ok({

@@ -25,7 +25,7 @@ export function weighInText(answer: VisitWeighIn, units: UnitPreference, width: 
     [
       ...spread(toGoIn ? `weigh in ${format(toGoIn, units)}` : FINDINGS[assessment.finding.kind], 'by weight', width),
       ...wrap(`${words(assessment.finding.sentence)}.`, width, '  '),
-      ...(stillCharged ? wrap('This is for when it is empty: the sequence begins with that.', width, '  ') : []),
+      ...(stillCharged ? wrap('This is for when it is empty: the sequence tells how it gets there.', width, '  ') : []),
     ],
     section(
       'Left out, because it cannot be read',

@@ -39,7 +39,9 @@ export function WeighInStep({ visit, events, units, record, showEntry }: StepPro
                 ? quantityInWords(answer.value.toGoIn, units)
                 : inWords(answer.value.assessment.finding.sentence, units)}
             </p>
-            {answer.value.stillCharged && <p>{t('This is for when it is empty: the sequence begins with that.')}</p>}
+            {answer.value.stillCharged && (
+              <p>{t('This is for when it is empty: the sequence tells how it gets there.')}</p>
+            )}
             <EvidenceTree evidence={answer.value.charge.evidence} {...shown} />
             {Object.values(answer.value.measured ?? {}).map(({ evidence }) => (
               <EvidenceTree key={evidence.statement.template} evidence={evidence} {...shown} />

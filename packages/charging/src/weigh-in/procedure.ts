@@ -17,8 +17,10 @@ export interface ProcedureStep {
 }
 
 export type StepId =
-  | 'empty'
+  | 'tools'
+  | 'access'
   | 'ventilate'
+  | 'empty'
   | 'right-refrigerant'
   | 'cylinder-on-scale'
   | 'compressor-off'
@@ -30,6 +32,7 @@ export type StepId =
   | 'start'
   | 'rest-as-vapour'
   | 'settle'
+  | 'seal'
   | 'record'
 
 /** What stops the weigh-in, and what to do instead. */
@@ -43,6 +46,8 @@ export interface StopCondition {
 
 export interface WeighIn {
   readonly charge: Quantity<'mass'>
+  /** How far off it may be. */
+  readonly tolerance: Quantity<'mass'>
   readonly refrigerant: Refrigerant
   readonly meteringDevice?: MeteringDevice
 }
@@ -52,12 +57,24 @@ const HABIT = 'common practice'
 const LOW_SIDE_ANSWERS = quantity('duration', 60)
 
 /**
- * The charge by weight, step by step: into the evacuated, stopped system, as liquid, on the high side; then rest until
- * the pressures are equal, and only then start. The waits are clocks for the screen, the stops are for the technician.
+ * The charge by weight, step by step: what it takes and where the system opens, before anything is connected; then into
+ * the evacuated, stopped system, as liquid, on the high side; then rest until the pressures are equal, and only then
+ * start. The waits are clocks for the screen, the stops are for the technician.
  */
 export function weighInProcedure(weighIn: WeighIn): readonly ProcedureStep[] {
-  const { charge, refrigerant } = weighIn
+  const { charge, tolerance, refrigerant, meteringDevice } = weighIn
+  const isSealed = meteringDevice === 'capillary'
   return [
+    step(
+      'tools',
+      say`Lay ready: a scale fine enough for ${tolerance}, the cylinder, short hoses that shut off at their ends, gauges, vacuum pump with its gauge, recovery machine and cylinder`,
+    ),
+    ...(isSealed ? [step('access', SEALED_ACCESS)] : []),
+    ...(burns(refrigerant.name) === 'no'
+      ? []
+      : [
+          step('ventilate', say`Ventilate, keep ignition sources away and use equipment rated for ${refrigerant.name}`),
+        ]),
     step(
       'empty',
       say`Empty the system into a recovery cylinder, repair and pressure test it with dry nitrogen, evacuate it`,
@@ -72,11 +89,6 @@ export function weighInProcedure(weighIn: WeighIn): readonly ProcedureStep[] {
         ],
       },
     ),
-    ...(burns(refrigerant.name) === 'no'
-      ? []
-      : [
-          step('ventilate', say`Ventilate, keep ignition sources away and use equipment rated for ${refrigerant.name}`),
-        ]),
     step('right-refrigerant', say`Read the cylinder and the nameplate: both must say ${refrigerant.name}`),
     step('cylinder-on-scale', say`Stand the cylinder on the scale so that it gives liquid, the hoses hanging free`),
     step('compressor-off', say`Lock out the power: the compressor stays off until all is in and has rested`),
@@ -86,7 +98,7 @@ export function weighInProcedure(weighIn: WeighIn): readonly ProcedureStep[] {
     ),
     step('open', say`Open the high side and let liquid in; watch the scale and the low-side gauge`, {
       goOnWhen: say`The low-side pressure rises`,
-      stops: [lowSideSilent(weighIn.meteringDevice)],
+      stops: [lowSideSilent(meteringDevice)],
     }),
     step('close', say`Slow down towards the end and close the cylinder at ${charge}`, {
       stops: [
@@ -116,9 +128,14 @@ export function weighInProcedure(weighIn: WeighIn): readonly ProcedureStep[] {
       ],
     }),
     step('settle', say`Let it run before anything is judged`, { wait: LIMITS.settleTime.quantity }),
+    ...(isSealed ? [step('seal', SEAL)] : []),
     step('record', say`Weigh the cylinder, write both weights down, cap the ports and check them for leaks`),
   ]
 }
+
+const SEALED_ACCESS = say`A sealed system has no service valves. Before anything is connected, find its process tube, or where one can be fitted, and have an adapter with a valve for it. On the high side the charge goes in as told below; on the low side only, it goes in there as vapour, the compressor off, in small weighed parts, waiting for the pressure to settle between them`
+
+const SEAL = say`Pinch the process tube off, seal it, and take the adapter off; where the refrigerant burns, without a flame`
 
 function step(id: StepId, act: Statement, rest: Partial<Omit<ProcedureStep, 'id' | 'act'>> = {}): ProcedureStep {
   return { id, act, stops: [], source: HABIT, ...rest }

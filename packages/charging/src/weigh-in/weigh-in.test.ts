@@ -200,17 +200,41 @@ describe('total', () => {
 
 describe('procedure', () => {
   const steps = (name: string, meteringDevice: 'capillary' | 'thermostatic' = 'capillary') =>
-    weighInProcedure({ charge: kg(0.3), refrigerant: given(findRefrigerant(name)), meteringDevice })
+    weighInProcedure({
+      charge: kg(0.3),
+      tolerance: kg(0.003),
+      refrigerant: given(findRefrigerant(name)),
+      meteringDevice,
+    })
   const place = (name: string, id: string) => steps(name).findIndex((step) => step.id === id)
 
   test('[property] the system is empty first, liquid goes in with the compressor off, and it rests before the start', () => {
     for (const name of refrigerantNames()) {
-      const order = ['empty', 'right-refrigerant', 'compressor-off', 'open', 'close', 'equalise', 'start', 'record']
+      const order = [
+        'tools',
+        'access',
+        'empty',
+        'right-refrigerant',
+        'compressor-off',
+        'open',
+        'close',
+        'equalise',
+        'start',
+        'seal',
+        'record',
+      ]
       const places = order.map((id) => place(name, id))
       expect(places[0]).toBe(0)
       expect(places).toEqual([...places].sort((a, b) => a - b))
     }
     expect(steps('R-22').find(({ id }) => id === 'equalise')?.wait?.si).toBe(600)
+  })
+
+  test('[property] only a sealed system is told of its process tube, before anything is connected', () => {
+    expect(place('R-290', 'access')).toBeLessThan(place('R-290', 'ventilate'))
+    const withValve = steps('R-290', 'thermostatic').map(({ id }) => id)
+    expect(withValve).toContain('tools')
+    expect(withValve.filter((id) => id === 'access' || id === 'seal')).toEqual([])
   })
 
   test('[property] a low side that has not risen in a minute stops it, and names the capillary where there is one', () => {
@@ -222,7 +246,7 @@ describe('procedure', () => {
   })
 
   test('[property] where it burns the room is made safe first; a blend never goes into the low side as it boils off', () => {
-    expect(place('R-290', 'ventilate')).toBe(1)
+    expect(place('R-290', 'ventilate')).toBeLessThan(place('R-290', 'empty'))
     expect(place('R-22', 'ventilate')).toBe(-1)
     const rest = (name: string) => render(steps(name).find(({ id }) => id === 'rest-as-vapour')!.act, INCH_POUND)
     expect(rest('R-410A')).toMatch(/take liquid and throttle it to vapour/)

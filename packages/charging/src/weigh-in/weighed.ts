@@ -49,7 +49,7 @@ export function weighed(asked: Case, total: ChargeTarget): Finding {
     ...inSoFar,
   ])
   const resolve = evidence(say`The scale must resolve ${tolerance.quantity}`, tolerance.source)
-  return under ? weighIn(asked, mass, reason, resolve) : takeOut(mass, reason, resolve)
+  return under ? weighIn(asked, mass, tolerance.quantity, reason, resolve) : takeOut(mass, reason, resolve)
 }
 
 function tooCoarse(u: number, tolerance: Mass, inSoFar: readonly Evidence[]): Finding {
@@ -68,7 +68,13 @@ function tooCoarse(u: number, tolerance: Mass, inSoFar: readonly Evidence[]): Fi
   }
 }
 
-function weighIn({ visit, refrigerant }: Case, mass: Mass, reason: Evidence, resolve: Evidence): Finding {
+function weighIn(
+  { visit, refrigerant }: Case,
+  mass: Mass,
+  tolerance: Mass,
+  reason: Evidence,
+  resolve: Evidence,
+): Finding {
   const { meteringDevice } = visit.system.facts
   const dose: Dose = {
     direction: 'into-system',
@@ -78,22 +84,22 @@ function weighIn({ visit, refrigerant }: Case, mass: Mass, reason: Evidence, res
     compressor: 'stopped',
     evidence: reason,
   }
-  const procedure = weighInProcedure({ charge: mass, refrigerant, ...(meteringDevice ? { meteringDevice } : {}) })
+  const procedure = weighInProcedure({
+    charge: mass,
+    tolerance,
+    refrigerant,
+    ...(meteringDevice ? { meteringDevice } : {}),
+  })
   return {
     kind: 'add',
     sentence: say`Weigh in ${mass}, as liquid, into the high side of the stopped system`,
     reasons: [reason, resolve],
     // The system is empty: that is the condition under which this is said.
-    steps: [
-      ...procedure.filter(({ id }) => id !== 'empty').map(inOneSentence),
-      ...(meteringDevice === 'capillary' ? [LOW_SIDE_TUBE_ONLY] : []),
-    ],
+    steps: [...procedure.filter(({ id }) => id !== 'empty').map(inOneSentence)],
     dose,
     next: [],
   }
 }
-
-const LOW_SIDE_TUBE_ONLY = say`Where the system has a process tube on its low side only: let it in there as vapour, the compressor off, in small weighed parts, and wait for the pressure to settle between them`
 
 function inOneSentence(step: ProcedureStep): Step {
   const sentence = oneSentence(step)

@@ -133,8 +133,8 @@ export const APP_STEPS = {
   'The valve is shut: begin': 'La válvula está cerrada: empezar',
   'Still missing:': 'Todavía falta:',
   'to go in': 'por entrar',
-  'This is for when it is empty: the sequence begins with that.':
-    'Esto es para cuando esté vacío: la secuencia empieza con eso.',
+  'This is for when it is empty: the sequence tells how it gets there.':
+    'Esto es para cuando esté vacío: la secuencia dice cómo se llega a eso.',
   'Parts that were added: receiver, accumulator, heat exchanger':
     'Partes agregadas: recibidor, acumulador, intercambiador de calor',
   'Scale, hose and charging cylinder': 'Báscula, manguera y cilindro de carga',

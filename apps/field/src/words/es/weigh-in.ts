@@ -74,8 +74,12 @@ export const WEIGH_IN = {
   'Recover, and weigh in again on a finer scale': 'Recupere y cargue por peso de nuevo con una báscula más fina',
   'Weigh in {0}, as liquid, into the high side of the stopped system':
     'Cargue por peso {0}, como líquido, en el lado de alta con el sistema detenido',
-  'Where the system has a process tube on its low side only: let it in there as vapour, the compressor off, in small weighed parts, and wait for the pressure to settle between them':
-    'Si el sistema tiene tubo de proceso solo en el lado de baja: deje entrar la carga por allí como vapor, con el compresor apagado, en partes pequeñas pesadas, y entre ellas espere a que la presión se asiente',
+  'Lay ready: a scale fine enough for {0}, the cylinder, short hoses that shut off at their ends, gauges, vacuum pump with its gauge, recovery machine and cylinder':
+    'Tenga listos: una báscula lo bastante fina para {0}, el cilindro, mangueras cortas con cierre en las puntas, manómetros, bomba de vacío con su vacuómetro, recuperadora y cilindro de recuperación',
+  'A sealed system has no service valves. Before anything is connected, find its process tube, or where one can be fitted, and have an adapter with a valve for it. On the high side the charge goes in as told below; on the low side only, it goes in there as vapour, the compressor off, in small weighed parts, waiting for the pressure to settle between them':
+    'Un sistema sellado no tiene válvulas de servicio. Antes de conectar nada, localice su tubo de proceso, o dónde se puede poner uno, y tenga un adaptador con válvula para él. En el lado de alta la carga entra como se indica abajo; si solo está en el lado de baja, entra por allí como vapor, con el compresor apagado, en partes pequeñas pesadas, esperando entre ellas a que la presión se asiente',
+  'Pinch the process tube off, seal it, and take the adapter off; where the refrigerant burns, without a flame':
+    'Estrangule el tubo de proceso, séllelo y quite el adaptador; si el refrigerante es inflamable, sin llama',
   '{0}, until “{1}”': '{0}, hasta que “{1}”',
   '{0}. If after {1} “{2}”: {3}': '{0}. Si después de {1} “{2}”: {3}',
   '{0}. If “{1}”: {2}': '{0}. Si “{1}”: {2}',
