@@ -44,7 +44,7 @@ test('[property] what a column was said to be is remembered for the next file wi
   await pick(page)
   await page.getByLabel('Counter last').selectOption({ label: 'Compressor current' })
   await expect(page.getByLabel('Unit of Counter')).toHaveValue('A')
-  await page.getByLabel('Return air °F last').selectOption({ label: 'Box' })
+  await page.getByLabel('Return air °F last').selectOption({ label: 'Box temperature' })
   // One reading has one column.
   await page.getByLabel('Liquid line °F last').selectOption({ label: 'Suction line' })
   await expect(page.getByLabel('Suction line °F last')).toHaveValue('')

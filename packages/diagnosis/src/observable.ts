@@ -14,7 +14,11 @@ export const OBSERVABLES = {
   compressorPower: { unit: '1', label: 'compressor power', meaning: 'natural logarithm of W' },
   power: { unit: '1', label: 'total power', meaning: 'natural logarithm of W' },
   drierDrop: { unit: 'K', label: 'temperature drop over the drier', meaning: 'drier inlet above drier outlet' },
-  standstill: { unit: 'K', label: 'standstill excess', meaning: 'saturation at rest above the ambient' },
+  standstill: {
+    unit: 'K',
+    label: 'standing-pressure excess',
+    meaning: 'saturation of the standing pressure above the ambient',
+  },
 } as const satisfies Readonly<
   Record<string, { readonly unit: 'K' | '1'; readonly label: string; readonly meaning: string }>
 >

@@ -93,7 +93,7 @@ export const READINGS = {
     howTo: 'Filter in, panels shut and the blower at cooling speed, as it runs every day.',
   },
   'box-temperature': air({
-    label: 'Box',
+    label: 'Box temperature',
     station: 'evaporator',
     plausible: celsius(-60, 40),
     tells: 'whether the load is high enough to judge a sight glass',
@@ -143,23 +143,24 @@ export const READINGS = {
     label: 'Air leaving condenser',
     station: 'condenser-air',
     plausible: celsius(-40, 80),
-    tells: 'little condenser air from gas that will not condense',
+    tells: 'little condenser air from non-condensables',
     howTo: 'In the stream off the fan, at several places between hub and rim; enter their mean.',
   }),
   'standstill-pressure': {
     ...PRESSURE,
-    label: 'Pressure at rest',
+    label: 'Standing pressure',
     station: 'condenser-air',
     instrument: 'low-side-gauge',
-    tells: 'gas that will not condense from an overcharge: stopped, equalised, beside the air temperature at rest',
+    tells:
+      'air or other non-condensables from an overcharge: stopped, equalised, beside the temperature of the air around it',
     howTo: 'Compressor off, fans on, until the pressure stands still: that can take half an hour.',
   },
   'standstill-temperature': air({
-    label: 'Air at rest',
+    label: 'Air at standing pressure',
     station: 'condenser-air',
     plausible: celsius(-40, 60),
-    tells: 'what the pressure at rest should be: both coils stand in this air and have taken its temperature',
-    howTo: 'At the coil, in the shade, at the moment at which the pressure at rest is read.',
+    tells: 'what the standing pressure should be: both coils stand in this air and have taken its temperature',
+    howTo: 'At the coil, in the shade, at the moment at which the standing pressure is read.',
   }),
 
   'liquid-pressure': {
@@ -178,14 +179,14 @@ export const READINGS = {
     howTo: 'Near the port where the pressure is read, before the drier, on clean copper, out of the sun and insulated.',
   }),
   'drier-inlet-temperature': pipe({
-    label: 'Before drier',
+    label: 'Temperature before drier',
     station: 'liquid-line',
     plausible: celsius(-40, 80),
     tells: 'a restriction in the drier, together with its outlet',
     howTo: 'Read inlet and outlet with the same probe, one right after the other: so its error drops out.',
   }),
   'drier-outlet-temperature': pipe({
-    label: 'After drier',
+    label: 'Temperature after drier',
     station: 'liquid-line',
     plausible: celsius(-40, 80),
     tells: 'a restriction in the drier, together with its inlet',

@@ -21,7 +21,7 @@ export function NextEntries({ next, toldAbove, units }: Props) {
       <button type="button" class="act" onClick={() => reveal(entryId(first.entry))}>
         {first.entry.kind === 'observation'
           ? t('Answer: {0}', lowerFirst(t(entryLabel(first.entry))))
-          : t('Enter {0}', lowerFirst(t(entryLabel(first.entry))))}
+          : t('Enter: {0}', lowerFirst(t(entryLabel(first.entry))))}
       </button>
       {!isTold(inWords(first.why, units)) && <p class="next-why">{inWords(first.why, units)}</p>}
       {others.length > 0 && (

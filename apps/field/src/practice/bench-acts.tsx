@@ -120,7 +120,7 @@ export function BenchActs({ bench, units, isBusy, perform }: Props) {
           <h3>{t('Recover all, evacuate, weigh in')}</h3>
         </summary>
         <p class="hint">
-          {t('It takes gas that will not condense out of the circuit, and any doubt about the charge with it.')}
+          {t('It takes air and other non-condensables out of the circuit, and any doubt about the charge with it.')}
         </p>
         <Choices
           label={t('While it is empty')}

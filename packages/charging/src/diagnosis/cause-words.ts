@@ -37,9 +37,9 @@ export const CAUSE_WORDS: Readonly<Record<Cause, CauseWords>> = {
     mend: say`Find the restriction: feel or measure along the liquid line for the place where it turns colder; change the drier if it is there`,
   },
   'non-condensables': {
-    label: say`gas that does not condense`,
-    were: say`Were there gas in it that does not condense`,
-    mend: say`Compare the pressure at rest with saturation at the ambient temperature; if gas it is, recover the charge, evacuate and weigh in fresh refrigerant`,
+    label: say`air or other non-condensables`,
+    were: say`Were there air or other non-condensables in it`,
+    mend: say`Compare the standing pressure with saturation at the ambient temperature; if it stands higher, there are non-condensables: recover the charge, evacuate and weigh in fresh refrigerant`,
   },
   'weak-compressor': {
     label: say`a compressor that pumps too little`,

@@ -71,5 +71,5 @@ const SHOWN: Readonly<Record<Observable, Shown>> = {
   compressorPower: ofPower(say`Compressor power`),
   power: ofPower(say`Power of the whole system`),
   drierDrop: of(say`Drop over the drier`, 'temperature difference'),
-  standstill: of(say`Saturation at rest above the air around it`, 'temperature difference'),
+  standstill: of(say`Saturation of the standing pressure above the air around it`, 'temperature difference'),
 }

@@ -12,7 +12,7 @@ import type { Case } from '../ruling.ts'
  * @source sign rules, general; the rise *common practice*
  */
 export function gasOrPoorCondenserAir({ visit, measures }: Case): LookAlike {
-  const label = say`gas that does not condense, or little condenser air`
+  const label = say`air or other non-condensables, or little condenser air`
   const id = 'gas-or-poor-condenser-air' as const
   const coil = visit.observations['condenser-coil']
   if (coil?.answer === 'dirty') {
@@ -43,11 +43,11 @@ export function gasOrPoorCondenserAir({ visit, measures }: Case): LookAlike {
       }
     case 'too-close':
     case 'above': {
-      const statement = say`Condensing ${rise.quantity} above the entering air, against ${limit} at most: an overcharge, gas or a dirty coil would all do this`
+      const statement = say`Condensing ${rise.quantity} above the entering air, against ${limit} at most: an overcharge, non-condensables or a dirty coil would all do this`
       const next = coil
         ? {
             entry: { kind: 'reading', what: 'condenser-leaving-air' } as const,
-            why: say`stop the system and compare its pressure at rest with saturation at the ambient temperature; running, the air leaving the condenser tells how much air flows`,
+            why: say`stop the system and compare its standing pressure with saturation at the ambient temperature; running, the air leaving the condenser tells how much air flows`,
           }
         : {
             entry: { kind: 'observation', what: 'condenser-coil' } as const,

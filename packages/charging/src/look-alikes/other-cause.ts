@@ -36,11 +36,11 @@ export function leaveTheCharge(deviation: Evidence, cause: LookAlike): Finding {
 function mending(id: LookAlike['id']): Statement {
   switch (id) {
     case 'gas-or-poor-condenser-air':
-      return say`Clean the condenser coil and check its fan; with the system at rest compare its pressure with saturation at the ambient temperature to find gas`
+      return say`Clean the condenser coil and check its fan; then stop the system and compare its standing pressure with saturation at the ambient temperature to find non-condensables`
     case 'weak-compressor-or-oversized-orifice':
       return say`Check the orifice against the nameplate; compare compressor current and pressures with the maker's curves`
     case 'unanswered-step':
-      return say`Stop adding and recovering; look for another fault: air over both coils, metering device, compressor, gas in the circuit`
+      return say`Stop adding and recovering; look for another fault: air over both coils, metering device, compressor, non-condensables in the circuit`
     case 'leak':
       return say`Recover what is left and weigh it, find and repair the leak, leak check, evacuate, weigh in`
     default:

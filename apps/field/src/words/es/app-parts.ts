@@ -151,7 +151,7 @@ export const APP_PARTS = {
   'The cylinder after': 'El cilindro después',
   'if it was recovered or lost: 0.5 oz or 15 g': 'si se recuperó o se perdió: 0.5 oz o 15 g',
   'Answer: {0}': 'Responda: {0}',
-  'Enter {0}': 'Ingrese {0}',
+  'Enter: {0}': 'Ingrese: {0}',
   'Also missing': 'También falta',
   'What you see': 'Lo que usted ve',
   'More to look at': 'Más cosas que mirar',

@@ -13,8 +13,8 @@ export const APP_PRACTICE = {
   'Indoor fan, of its rated airflow': 'Ventilador interior, de su flujo de aire nominal',
   'Valve stem, turns clockwise': 'Vástago de la válvula, vueltas a favor del reloj',
   'Recover all, evacuate, weigh in': 'Recuperar todo, hacer vacío, cargar por peso',
-  'It takes gas that will not condense out of the circuit, and any doubt about the charge with it.':
-    'Saca del circuito el gas no condensable, y con él toda duda sobre la carga.',
+  'It takes air and other non-condensables out of the circuit, and any doubt about the charge with it.':
+    'Saca del circuito el aire y otros no condensables, y con ellos toda duda sobre la carga.',
   'While it is empty': 'Mientras está vacío',
   'End, and see what it was': 'Terminar y ver qué era',
   'for example 5 oz': 'por ejemplo 5 oz',

@@ -6,14 +6,15 @@ export const DIAGNOSIS = {
   'Enough liquid stands in the condenser: subcooling {0} is above {1}':
     'Hay suficiente líquido en el condensador: el subenfriamiento {0} está por encima de {1}',
   'Subcooling {0} is too close to {1} to tell': 'El subenfriamiento {0} está demasiado cerca de {1} para decidir',
-  'gas that does not condense, or little condenser air': 'gas no condensable o poco aire en el condensador',
+  'air or other non-condensables, or little condenser air':
+    'aire u otros no condensables, o poco aire en el condensador',
   'The condenser coil is dirty or blocked': 'El serpentín del condensador está sucio u obstruido',
   'The condensing temperature above the entering air is not known':
     'No se conoce la temperatura de condensación sobre el aire de entrada',
   'Condensing {0} above the entering air, no more than {1}': 'Condensación {0} sobre el aire de entrada, no más de {1}',
-  'Condensing {0} above the entering air, against {1} at most: an overcharge, gas or a dirty coil would all do this':
-    'Condensación {0} sobre el aire de entrada, frente a {1} como máximo: una sobrecarga, gas no condensable o un serpentín sucio harían todos lo mismo',
-  'stop the system and compare its pressure at rest with saturation at the ambient temperature; running, the air leaving the condenser tells how much air flows':
+  'Condensing {0} above the entering air, against {1} at most: an overcharge, non-condensables or a dirty coil would all do this':
+    'Condensación {0} sobre el aire de entrada, frente a {1} como máximo: una sobrecarga, no condensables o un serpentín sucio harían todos lo mismo',
+  'stop the system and compare its standing pressure with saturation at the ambient temperature; running, the air leaving the condenser tells how much air flows':
     'detenga el sistema y compare su presión en reposo con la saturación a la temperatura ambiente; en funcionamiento, el aire que sale del condensador indica cuánto aire pasa',
   'a dirty coil would explain the high pressure': 'un serpentín sucio explicaría la presión alta',
   'The charge or {0}: these readings fit both': 'La carga o {0}: estas lecturas concuerdan con ambas',
@@ -22,16 +23,16 @@ export const DIAGNOSIS = {
     'Después deje que el sistema se estabilice y lea todo de nuevo',
   'Find the restriction: feel or measure along the liquid line for the place where it turns colder; change the drier if it is there':
     'Encuentre la restricción: toque o mida a lo largo de la línea de líquido hasta el lugar donde se enfría; cambie el filtro secador si está allí',
-  'Clean the condenser coil and check its fan; with the system at rest compare its pressure with saturation at the ambient temperature to find gas':
-    'Limpie el serpentín del condensador y revise su ventilador; con el sistema en reposo compare su presión con la saturación a la temperatura ambiente para encontrar gas no condensable',
+  'Clean the condenser coil and check its fan; then stop the system and compare its standing pressure with saturation at the ambient temperature to find non-condensables':
+    'Limpie el serpentín del condensador y revise su ventilador; después detenga el sistema y compare su presión en reposo con la saturación a la temperatura ambiente para encontrar no condensables',
   "Check the orifice against the nameplate; compare compressor current and pressures with the maker's curves":
     'Compare el orificio con la placa; compare la corriente y las presiones del compresor con las curvas del fabricante',
   'Check the valve: bulb charge, strainer, adjustment, pressure drop ahead of it':
     'Revise la válvula: carga del bulbo, malla, ajuste, caída de presión antes de ella',
   'Check the valve: bulb fixed, insulated and in its place, adjustment, seat':
     'Revise la válvula: bulbo fijo, aislado y en su lugar, ajuste, asiento',
-  'Stop adding and recovering; look for another fault: air over both coils, metering device, compressor, gas in the circuit':
-    'Deje de agregar y recuperar; busque otra falla: aire en ambos serpentines, dispositivo de expansión, compresor, gas en el circuito',
+  'Stop adding and recovering; look for another fault: air over both coils, metering device, compressor, non-condensables in the circuit':
+    'Deje de agregar y recuperar; busque otra falla: aire en ambos serpentines, dispositivo de expansión, compresor, no condensables en el circuito',
   'Recover what is left and weigh it, find and repair the leak, leak check, evacuate, weigh in':
     'Recupere lo que queda y péselo, encuentre y repare la fuga, busque fugas, haga vacío, cargue por peso',
   'liquid-line restriction': 'una restricción en la línea de líquido',
@@ -63,8 +64,8 @@ export const DIAGNOSIS = {
   'total power': 'potencia total',
   'temperature drop over the drier': 'caída de temperatura en el filtro secador',
   'drier inlet above drier outlet': 'entrada del filtro secador sobre su salida',
-  'standstill excess': 'exceso en reposo',
-  'saturation at rest above the ambient': 'saturación en reposo sobre el ambiente',
+  'standing-pressure excess': 'exceso de la presión en reposo',
+  'saturation of the standing pressure above the ambient': 'saturación de la presión en reposo sobre el ambiente',
   'restricted liquid line': 'línea de líquido restringida',
   'Starves the evaporator as a lack of charge does, but holds the liquid back in the condenser: superheat up, suction pressure down, subcooling up. Where liquid flashes behind it the line is cold.':
     'Deja corto al evaporador como lo hace la falta de carga, pero retiene el líquido en el condensador: sube el sobrecalentamiento, baja la presión de succión, sube el subenfriamiento. Donde el líquido se vaporiza después de ella, la línea está fría.',
@@ -76,13 +77,13 @@ export const DIAGNOSIS = {
   'Look at filter, coil, blower and registers; measure the airflow.':
     'Mire filtro, serpentín, ventilador y rejillas; mida el flujo de aire.',
   'air in the refrigerant': 'aire en el refrigerante',
-  'Gas that does not condense adds its pressure to the high side: gauge pressure and power up, and an apparent subcooling that no liquid backs.':
-    'El gas no condensable suma su presión al lado de alta: suben la presión manométrica y la potencia, y aparece un subenfriamiento que ningún líquido respalda.',
-  'At rest, equalised and at ambient, the pressure stands above saturation.':
+  'Air or other non-condensables add their pressure to the high side: gauge pressure and power up, and an apparent subcooling that no liquid backs.':
+    'El aire u otros no condensables suman su presión al lado de alta: suben la presión manométrica y la potencia, y aparece un subenfriamiento que ningún líquido respalda.',
+  'Stopped, equalised and at ambient, the standing pressure is above saturation.':
     'En reposo, igualado y a temperatura ambiente, la presión queda por encima de la saturación.',
   'Backs liquid up in the condenser: subcooling and high-side pressure up, power up; behind a fixed device superheat falls until liquid reaches the compressor.':
     'Acumula líquido en el condensador: suben el subenfriamiento, la presión de alta y la potencia; con un dispositivo fijo baja el sobrecalentamiento hasta que llega líquido al compresor.',
-  'At rest the pressure is that of the refrigerant at the ambient; a weighed recovery brings subcooling down.':
+  'The standing pressure is that of the refrigerant at the ambient; a weighed recovery brings subcooling down.':
     'En reposo la presión es la del refrigerante a temperatura ambiente; una recuperación pesada baja el subenfriamiento.',
   'poor condenser air': 'mal aire en el condensador',
   'The condenser must run hotter to give its heat to less air: high-side pressure, power and discharge temperature up, the leaving air hotter, subcooling little changed.':
@@ -131,10 +132,10 @@ export const DIAGNOSIS = {
     'Limpie el serpentín del condensador y quite lo que tenga delante; revise el ventilador, sus aspas y su sentido de giro',
   'a restricted liquid line': 'una línea de líquido restringida',
   'Were the liquid line restricted': 'Si la línea de líquido estuviera restringida',
-  'gas that does not condense': 'gas no condensable',
-  'Were there gas in it that does not condense': 'Si hubiera gas no condensable',
-  'Compare the pressure at rest with saturation at the ambient temperature; if gas it is, recover the charge, evacuate and weigh in fresh refrigerant':
-    'Compare la presión en reposo con la saturación a la temperatura ambiente; si es gas no condensable, recupere la carga, haga vacío y cargue por peso refrigerante nuevo',
+  'air or other non-condensables': 'aire u otros no condensables',
+  'Were there air or other non-condensables in it': 'Si hubiera aire u otros no condensables',
+  'Compare the standing pressure with saturation at the ambient temperature; if it stands higher, there are non-condensables: recover the charge, evacuate and weigh in fresh refrigerant':
+    'Compare la presión en reposo con la saturación a la temperatura ambiente; si es mayor, hay no condensables: recupere la carga, haga vacío y cargue por peso refrigerante nuevo',
   'a compressor that pumps too little': 'un compresor que bombea muy poco',
   'Were the compressor weak': 'Si el compresor estuviera débil',
   "Compare current and pressures with the maker's curves; check the orifice against the nameplate, and a reversing valve for leaking through":
@@ -160,7 +161,8 @@ export const DIAGNOSIS = {
   'Rise of the condenser air': 'Aumento del aire del condensador',
   'Drop from return to supply air': 'Caída del aire de retorno al de suministro',
   'Drop over the drier': 'Caída en el filtro secador',
-  'Saturation at rest above the air around it': 'Saturación en reposo sobre el aire que lo rodea',
+  'Saturation of the standing pressure above the air around it':
+    'Saturación de la presión en reposo sobre el aire que lo rodea',
   'Before that: {0} is likely too. {1}, then read again':
     'Antes de eso: {0} también es probable. {1}, y luego lea de nuevo',
   '{0} or {1}: these readings fit both': '{0} o {1}: estas lecturas concuerdan con ambas',

@@ -123,7 +123,7 @@ export const READINGS = {
     'si es poco aire, y no poca carga, lo que limita el serpentín',
   'Filter in, panels shut and the blower at cooling speed, as it runs every day.':
     'Con el filtro puesto, los paneles cerrados y el ventilador a la velocidad de enfriamiento, como funciona cada día.',
-  Box: 'Cámara',
+  'Box temperature': 'Temperatura de la cámara',
   'whether the load is high enough to judge a sight glass': 'si la carga térmica basta para juzgar una mirilla',
   'In the air that goes back to the coil, away from the door and off the product.':
     'En el aire que vuelve al serpentín, lejos de la puerta y sin tocar el producto.',
@@ -149,18 +149,18 @@ export const READINGS = {
   'In the shade, in the stream that enters the coil, where no leaving air comes round again.':
     'A la sombra, en la corriente que entra al serpentín, donde no vuelva el aire que sale.',
   'Air leaving condenser': 'Aire que sale del condensador',
-  'little condenser air from gas that will not condense': 'si es poco aire en el condensador o gas no condensable',
+  'little condenser air from non-condensables': 'si es poco aire en el condensador o no condensables',
   'In the stream off the fan, at several places between hub and rim; enter their mean.':
     'En la corriente del ventilador, en varios lugares entre el centro y el borde; ingrese su media.',
-  'Pressure at rest': 'Presión en reposo',
-  'gas that will not condense from an overcharge: stopped, equalised, beside the air temperature at rest':
-    'si es gas no condensable o sobrecarga: detenido, igualado, junto a la temperatura del aire en reposo',
+  'Standing pressure': 'Presión en reposo',
+  'air or other non-condensables from an overcharge: stopped, equalised, beside the temperature of the air around it':
+    'si es aire u otros no condensables o sobrecarga: detenido, igualado, junto a la temperatura del aire que lo rodea',
   'Compressor off, fans on, until the pressure stands still: that can take half an hour.':
     'Compresor apagado, ventiladores encendidos, hasta que la presión quede quieta: puede tardar media hora.',
-  'Air at rest': 'Aire en reposo',
-  'what the pressure at rest should be: both coils stand in this air and have taken its temperature':
+  'Air at standing pressure': 'Aire junto a la presión en reposo',
+  'what the standing pressure should be: both coils stand in this air and have taken its temperature':
     'cuál debería ser la presión en reposo: ambos serpentines están en este aire y han tomado su temperatura',
-  'At the coil, in the shade, at the moment at which the pressure at rest is read.':
+  'At the coil, in the shade, at the moment at which the standing pressure is read.':
     'En el serpentín, a la sombra, en el momento en que se lee la presión en reposo.',
   'Liquid pressure': 'Presión de líquido',
   'the condensing temperature': 'la temperatura de condensación',
@@ -169,11 +169,11 @@ export const READINGS = {
   'the subcooling: how much liquid stands in the condenser': 'el subenfriamiento: cuánto líquido hay en el condensador',
   'Near the port where the pressure is read, before the drier, on clean copper, out of the sun and insulated.':
     'Cerca del puerto donde se lee la presión, antes del filtro secador, en cobre limpio, fuera del sol y aislado.',
-  'Before drier': 'Antes del filtro secador',
+  'Temperature before drier': 'Temperatura antes del filtro secador',
   'a restriction in the drier, together with its outlet': 'una restricción en el filtro secador, junto con su salida',
   'Read inlet and outlet with the same probe, one right after the other: so its error drops out.':
     'Lea entrada y salida con la misma sonda, una tras otra: así se cancela su error.',
-  'After drier': 'Después del filtro secador',
+  'Temperature after drier': 'Temperatura después del filtro secador',
   'a restriction in the drier, together with its inlet': 'una restricción en el filtro secador, junto con su entrada',
   'Read outlet and inlet with the same probe, one right after the other: so its error drops out.':
     'Lea salida y entrada con la misma sonda, una tras otra: así se cancela su error.',
