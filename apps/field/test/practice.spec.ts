@@ -67,6 +67,7 @@ test('[property] a step that is asked for leads to the scale of the bench', asyn
   await expect(word(page)).toHaveText('recover')
   await press(page, 'Enter what the scale showed')
   await expect(field(page, 'moved-mass')).toBeFocused()
+  await expect(page.getByRole('button', { name: 'Recover', exact: true })).toHaveAttribute('aria-pressed', 'true')
 })
 
 test('[property] the same number is the same case for a class; another device is another', async ({

@@ -207,6 +207,9 @@ describe('by superheat, what stands in the way', () => {
     const found = orifice({ 'suction-temperature': '57.5 °F', 'liquid-temperature': '114.5 °F' })
     expect(found.finding.kind).toBe('cannot-tell')
     expect(wanted(found)).toEqual(['return-air-wet-bulb'])
+    const { steps } = found.finding
+    expect(steps[0]?.wait?.purpose).toBe('settle')
+    expect(render(steps.at(-1)!, INCH_POUND)).toMatch(/leave the charge as it is/)
   })
 
   test('[property] a better instrument decides what a plain one could not', () => {

@@ -1,3 +1,4 @@
+import type { Dose } from '@chargewright/charging'
 import type { Dimension, Quantity, UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { Choices } from '../parts/choices.tsx'
@@ -12,12 +13,14 @@ import type { Practised } from './practised.ts'
 
 interface Props {
   readonly bench: Practised
+  readonly asked: Dose | undefined
   readonly units: UnitPreference
   readonly isBusy: boolean
   readonly perform: Perform
 }
 
 const WAYS = { vapour: 'Add, as vapour', liquid: 'Add, as liquid', out: 'Recover' } as const
+type Way = keyof typeof WAYS
 const EMPTY = {
   'recover-evacuate-recharge': 'evacuate only',
   'replace-compressor': 'a new compressor and drier',
@@ -26,8 +29,10 @@ const FAN_SHARES = [0.7, 0.85, 1, 1.15] as const
 const STEM_TURNS = [-1, -0.5, 0.5, 1] as const
 
 /** Everything that can be done to the system on the bench, the unwise among it. */
-export function BenchActs({ bench, units, isBusy, perform }: Props) {
-  const way = useSignal<keyof typeof WAYS>('vapour')
+export function BenchActs({ bench, asked, units, isBusy, perform }: Props) {
+  const chosen = useSignal<Way | undefined>(undefined)
+  // Until another is chosen it is the way that the finding asks for.
+  const way = chosen.value ?? (asked?.direction === 'out-of-system' ? 'out' : 'vapour')
   const empty = useSignal<keyof typeof EMPTY>('recover-evacuate-recharge')
   return (
     <>
@@ -40,19 +45,21 @@ export function BenchActs({ bench, units, isBusy, perform }: Props) {
             'As vapour through the suction port, compressor running. Liquid there breaks valves: the bench lets you, and counts it. Recover into the cylinder; nothing is ever vented.',
           )}
         </p>
-        <Choices label={t('Which way')} choices={WAYS} chosen={way.value} choose={(to) => (way.value = to)} />
+        <Choices label={t('Which way')} choices={WAYS} chosen={way} choose={(to) => (chosen.value = to)} />
         <MassForm
           id={MOVED_MASS}
           label={t('Mass by the scale')}
           submit="Weigh it"
           units={units}
           isBusy={isBusy}
-          perform={({ si }, typed) =>
-            perform(
-              way.value === 'out' ? { kind: 'recover', mass_kg: si } : { kind: 'add', mass_kg: si, phase: way.value },
+          perform={async ({ si }, typed) => {
+            const done = await perform(
+              way === 'out' ? { kind: 'recover', mass_kg: si } : { kind: 'add', mass_kg: si, phase: way },
               typed,
             )
-          }
+            if (done) chosen.value = undefined
+            return done
+          }}
         />
       </details>
       <details class="group">

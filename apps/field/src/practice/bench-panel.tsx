@@ -1,3 +1,4 @@
+import type { Dose } from '@chargewright/charging'
 import type { BenchRequest } from '@chargewright/cycle'
 import type { UnitPreference } from '@chargewright/quantity'
 import { Trouble } from '../parts/trouble.tsx'
@@ -13,6 +14,8 @@ export type Perform = (request: BenchRequest, typed: string) => Promise<boolean>
 interface Props {
   /** Absent until it was first computed. */
   readonly bench: Practised | undefined
+  /** The step that the finding asks for. */
+  readonly asked: Dose | undefined
   readonly units: UnitPreference
   readonly isBusy: boolean
   readonly trouble: string | undefined
@@ -21,7 +24,7 @@ interface Props {
 }
 
 /** The invented system: what its instruments show, and everything that can be done to it. */
-export function BenchPanel({ bench, units, isBusy, trouble, perform, enter }: Props) {
+export function BenchPanel({ bench, asked, units, isBusy, trouble, perform, enter }: Props) {
   if (!bench) return <section class="bench" aria-busy="true" />
   if (bench.debrief) return <BenchDebrief debrief={bench.debrief} units={units} />
   const { clock_s, isRunning, instruments, cylinder } = bench
@@ -66,7 +69,7 @@ export function BenchPanel({ bench, units, isBusy, trouble, perform, enter }: Pr
         ))}
       </fieldset>
       {trouble !== undefined && <Trouble key={trouble}>{trouble}</Trouble>}
-      <BenchActs bench={bench} units={units} isBusy={isBusy} perform={perform} />
+      <BenchActs bench={bench} asked={asked} units={units} isBusy={isBusy} perform={perform} />
     </section>
   )
 }

@@ -71,16 +71,17 @@ export function PracticeVisit({ run, store, preferences, Visit }: Props) {
       stored={stored}
       session={session}
       preferences={preferences}
-      bench={
+      bench={(asked) => (
         <BenchPanel
           bench={bench}
+          asked={asked}
           units={units}
           isBusy={isBusy.value}
           trouble={trouble.value}
           perform={perform}
           enter={enter}
         />
-      }
+      )}
     />
   )
 }

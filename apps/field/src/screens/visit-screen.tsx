@@ -1,3 +1,4 @@
+import type { Dose } from '@chargewright/charging'
 import { type Fact, fold, lastChange } from '@chargewright/visit'
 import type { ComponentChildren } from 'preact'
 import { useMemo, useRef } from 'preact/hooks'
@@ -46,7 +47,7 @@ interface Props {
   /** The visit was exported by itself. */
   readonly exported?: (visit: StoredVisit) => void
   /** On the practice bench: the system that is worked on, in the place of what was done to a real one. */
-  readonly bench?: ComponentChildren
+  readonly bench?: (asked: Dose | undefined) => ComponentChildren
 }
 
 /** One visit, as a work order in the order of the walk: the finding on top, then what it came from. */
@@ -124,7 +125,7 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
             <DeviceSwitches preferences={preferences} />
             <KeptState keeping={session.keeping.value} />
           </div>
-          {bench}
+          {bench?.(assessment?.finding.dose)}
           <SystemForm
             system={visit.system}
             units={units}

@@ -60,7 +60,12 @@ export const FINDINGS = {
   'Take vapour from the cylinder, weighing as it goes': 'Tome vapor del cilindro, pesando mientras entra',
   '{0} is too close to the edge of its band for these instruments':
     '{0}: demasiado cerca del límite de su banda para estos instrumentos',
-  'Read again with a better instrument: {0} {1}': 'Lea de nuevo con un instrumento mejor: {0} {1}',
+  'Let it run {0} and read everything again: once it is steady it may lie clear of the edge':
+    'Déjelo funcionar {0} y lea todo de nuevo: ya estable puede quedar lejos del límite',
+  'Where a better instrument is at hand, read with it: {0} {1}':
+    'Si tiene a mano un instrumento mejor, lea con él: {0} {1}',
+  'If it stays at the edge, leave the charge as it is and note so: these readings do not tell that it is wrong':
+    'Si sigue en el límite, deje la carga como está y anótelo: estas lecturas no indican que esté mal',
   'has the largest share in the uncertainty': 'es lo que más pesa en la incertidumbre',
   'Valve superheat {0} is {1} {2} to {3}': 'El sobrecalentamiento de la válvula, {0}, está {1} la banda de {2} a {3}',
   'the glass under load tells the charge': 'la mirilla bajo carga térmica indica la carga',
