@@ -155,6 +155,27 @@ test('[property] “Next” goes through the blanks of a form, and after the las
   await expect(page.getByRole('button', { name: 'Under dry nitrogen: begin' })).toBeInViewport()
 })
 
+test('[property] the unit key of an empty field turns the unit for what comes, and alone it is no entry', async ({
+  page,
+}) => {
+  await newVisit(page)
+  const entries = await logLines(page).count()
+  await field(page, PRESSURE).tap()
+  await unitKey(page).tap()
+  const unit = (await field(page, PRESSURE).inputValue()).trim()
+  expect(unit).not.toBe('')
+  await expect(unitKey(page)).toContainText(unit)
+  await press(page, 'Next')
+  await expect(field(page, PRESSURE)).toHaveValue('')
+  await expect(logLines(page)).toHaveCount(entries)
+  await field(page, PRESSURE).tap()
+  await unitKey(page).tap()
+  await press(page, '1', '1', '8')
+  await expect(field(page, PRESSURE)).toHaveValue(`118 ${unit}`)
+  await press(page, 'Next')
+  await expect(logLines(page)).toContainText([`118 ${unit}`])
+})
+
 test('[property] a quantity with one unit only has nothing to turn to', async ({ page }) => {
   await newVisit(page)
   await field(page, 'reading-compressor-current').tap()

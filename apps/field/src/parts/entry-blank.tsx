@@ -70,7 +70,7 @@ export function EntryBlank({ id, label, accepts, units, example, before, text, t
           </>
         )}
       </p>
-      {focused.value && !isTouched.value && <EntryKeys {...{ dimension, units, text, type, asBefore }} />}
+      {focused.value && !isTouched.value && <EntryKeys {...{ dimension, units, input, asBefore }} />}
     </div>
   )
 }

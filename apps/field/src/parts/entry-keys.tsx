@@ -1,14 +1,15 @@
 import type { Dimension, UnitPreference } from '@chargewright/quantity'
+import type { RefObject } from 'preact'
 import { isSigned } from '../session/signed.ts'
 import { offeredUnits } from '../session/unit-key.ts'
 import { turnSign, withUnit } from '../session/with-unit.ts'
 import { t } from '../words/t.ts'
+import { typeWhole } from './keypad-field.ts'
 
 interface Props {
   readonly dimension: Dimension
   readonly units: UnitPreference
-  readonly text: string
-  readonly type: (text: string) => void
+  readonly input: RefObject<HTMLInputElement | null>
   /** Takes the value that stood there before. */
   readonly asBefore?: (() => void) | undefined
   /** Goes on to the next field; left out where there is none. */
@@ -19,13 +20,15 @@ interface Props {
  * The keys beside a field for a mouse; a finger gets the keypad. They are no stops of the Tab key: with a real keyboard
  * the unit is typed.
  */
-export function EntryKeys({ dimension, units, text, type, asBefore, next }: Props) {
+export function EntryKeys({ dimension, units, input, asBefore, next }: Props) {
+  const change = (by: (text: string) => string) => () =>
+    input.current && typeWhole(input.current, by(input.current.value))
   return (
     // Pressing a key must not take the focus from the field.
     <fieldset class="keys" aria-label={t('Keys')} onMouseDown={(event) => event.preventDefault()}>
-      {isSigned(dimension) && <Key label="±" name={t('Turn the sign')} press={() => type(turnSign(text))} />}
+      {isSigned(dimension) && <Key label="±" name={t('Turn the sign')} press={change(turnSign)} />}
       {offeredUnits(dimension, units).map(({ symbol }) => (
-        <Key key={symbol} label={symbol} press={() => type(withUnit(text, symbol))} />
+        <Key key={symbol} label={symbol} press={change((text) => withUnit(text, symbol))} />
       ))}
       {asBefore && <Key label={t('As before')} press={asBefore} />}
       {next && <Key label={t('Next')} press={next} strong />}

@@ -2,6 +2,7 @@ import type { Dimension, UnitPreference } from '@chargewright/quantity'
 import { signal } from '@preact/signals'
 import type { RefObject } from 'preact'
 import { useLayoutEffect } from 'preact/hooks'
+import { placeToType } from '../session/with-unit.ts'
 
 /** A field that has the focus and takes a quantity. */
 export interface KeypadField {
@@ -62,3 +63,6 @@ export function typeInto(input: HTMLInputElement, text: string, cursor = text.le
   if (cursor !== text.length) input.setSelectionRange(cursor, cursor)
   input.dispatchEvent(new Event('input', { bubbles: true }))
 }
+
+/** Puts a whole text into a field, the cursor where the next digit goes. */
+export const typeWhole = (input: HTMLInputElement, text: string): void => typeInto(input, text, placeToType(text))

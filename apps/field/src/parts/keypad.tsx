@@ -4,7 +4,15 @@ import { isSigned } from '../session/signed.ts'
 import { unitKey } from '../session/unit-key.ts'
 import { turnSign } from '../session/with-unit.ts'
 import { t } from '../words/t.ts'
-import { fingerKeys, followTouch, isTouched, type KeypadField, keypadField, typeInto } from './keypad-field.ts'
+import {
+  fingerKeys,
+  followTouch,
+  isTouched,
+  type KeypadField,
+  keypadField,
+  typeInto,
+  typeWhole,
+} from './keypad-field.ts'
 import { KeypadKey } from './keypad-key.tsx'
 import { keepInSight } from './keypad-sight.ts'
 
@@ -65,7 +73,7 @@ function Keys({ field }: { readonly field: KeypadField }) {
         place="sign"
         name={t('Turn the sign')}
         disabled={!isSigned(dimension)}
-        press={() => typeInto(input, turnSign(input.value))}
+        press={() => typeWhole(input, turnSign(input.value))}
       >
         ±
       </KeypadKey>
@@ -120,7 +128,7 @@ function UnitKey({ field: { input, text, dimension, units } }: FieldKeyProps) {
     <KeypadKey
       place="unit"
       name={isOnly ? t('Unit {0}', now.symbol) : t('Unit {0}, press for {1}', now.symbol, next.symbol)}
-      press={() => typeInto(input, unitKey(input.value, dimension, units).press())}
+      press={() => typeWhole(input, unitKey(input.value, dimension, units).press())}
     >
       <span class="keypad-unit">{now.symbol}</span>
       {!isOnly && <span class="keypad-next-unit">{t('then {0}', next.symbol)}</span>}

@@ -5,6 +5,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks'
 import type { Kept } from '../session/session.ts'
 import { namesItsUnit, shownQuantity } from '../session/shown-quantity.ts'
 import { understand } from '../session/understand.ts'
+import { isUnitAlone } from '../session/unit-key.ts'
 import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { afterPress } from './after-press.ts'
@@ -54,6 +55,7 @@ export function QuantityField(props: Props) {
       const understood = read(typed)
       return understood.ok ? ok(understood.value.text) : fail(problemInWords(understood.error))
     },
+    isNothing: (typed) => isUnitAlone(typed, dimension),
     keep: props.keep,
     clear: props.clear,
   })
@@ -67,7 +69,7 @@ export function QuantityField(props: Props) {
   }, [text, draft])
   const next = () => {
     const typed = field.draft.value
-    const isReadable = !typed?.trim() || read(typed).ok
+    const isReadable = !typed?.trim() || isUnitAlone(typed, dimension) || read(typed).ok
     void field.commit()
     if (isReadable && input.current) focusNextEntry(input.current)
   }
@@ -156,9 +158,7 @@ export function QuantityField(props: Props) {
           {props.children}
         </EntryMessage>
       </div>
-      {focused.value && !isTouched.value && (
-        <EntryKeys {...{ dimension, units, text, asBefore, next }} type={field.type} />
-      )}
+      {focused.value && !isTouched.value && <EntryKeys {...{ dimension, units, input, asBefore, next }} />}
     </div>
   )
 }

@@ -15,6 +15,8 @@ interface Field {
   /** The text to keep for what was typed, or why it cannot be. */
   readonly check: (typed: string) => Result<string, string>
   readonly keep: (text: string) => Kept
+  /** Whether a text that is not blank says nothing yet. */
+  readonly isNothing?: (typed: string) => boolean
   /** What emptying the field does; without it the field goes back to what is kept. */
   readonly clear?: (() => Kept) | undefined
 }
@@ -50,7 +52,7 @@ export function useDraft(field: Field) {
     if (typed === undefined || typed === sending.current) return
     trouble.value = undefined
     const isSame = typed === field.kept
-    if (typed.trim() === '' || (isSame && !field.outdated)) {
+    if (typed.trim() === '' || field.isNothing?.(typed) || (isSame && !field.outdated)) {
       if (field.kept !== undefined && !isSame && field.clear) return send(typed, field.clear)
       put(undefined)
       return

@@ -3,13 +3,39 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { erased, type Marked, pressed } from './keypad-edit.ts'
 import { understand } from './understand.ts'
-import { unitKey } from './unit-key.ts'
+import { isUnitAlone, unitKey } from './unit-key.ts'
+import { placeToType } from './with-unit.ts'
 
 const at = (text: string): Marked => ({ text, start: text.length, end: text.length })
 const all = (text: string): Marked => ({ text, start: 0, end: text.length })
 const type = (keys: string, from: Marked = at('')) => [...keys].reduce(pressed, from).text
 
 describe('the keys of the keypad', () => {
+  test('[property] the unit key goes round all units before a number is typed, and the number then has that unit', () => {
+    let text = ''
+    const shown: string[] = []
+    for (let i = 0; i < 4; i++) {
+      text = unitKey(text, 'gauge pressure', INCH_POUND).press()
+      shown.push(unitKey(text, 'gauge pressure', INCH_POUND).now.symbol)
+    }
+    expect(new Set(shown).size).toBe(4)
+    const start = placeToType(text)
+    const typed = pressed({ text, start, end: start }, '7')
+    expect(typed.start).toBe(1)
+    expect(typed.text).toBe(`7 ${shown.at(-1)}`)
+  })
+
+  test('[limit] a unit alone is nothing yet; a word that is no unit, and a number, are something', () => {
+    expect(['', ' ', ' psig', '- bar g', 'psig'].map((text) => isUnitAlone(text, 'gauge pressure'))).toEqual([
+      false,
+      false,
+      true,
+      true,
+      true,
+    ])
+    expect(['pasta', '7 psig', '7', '°F'].some((text) => isUnitAlone(text, 'gauge pressure'))).toBe(false)
+  })
+
   test('[property] any number can be typed, and taken back key by key', () => {
     fc.assert(
       fc.property(fc.stringMatching(/^\d{1,5}(\.\d{0,3})?$/), (number) => {
@@ -75,9 +101,9 @@ describe('the unit key', () => {
     }
   })
 
-  test('[limit] a unit that is not of the dimension, or no number at all, does no harm', () => {
+  test('[limit] a unit that is not of the dimension does no harm, and what is no number makes way for a unit', () => {
     expect(unitKey('72 psia', 'gauge pressure', INCH_POUND).press()).toBe('72 bar g ')
-    expect(unitKey('', 'mass', INCH_POUND).press()).toBe('')
-    expect(unitKey('pasta', 'mass', INCH_POUND).press()).toBe('pasta')
+    expect(unitKey('', 'mass', INCH_POUND).press()).toBe(' lb')
+    expect(unitKey('pasta', 'mass', INCH_POUND).press()).toBe(' lb')
   })
 })

@@ -15,6 +15,9 @@ const WITHOUT_KEY: readonly string[] = ['Pa g', 'Pa a', 'Pa', 'K', 'kg/s', 'm³/
 /** What stands behind the last number. */
 const LAST_UNIT = /[\d.,/¼½¾⅛⅜⅝⅞]\s*([^\d.,/¼½¾⅛⅜⅝⅞]+)$/
 
+/** A unit for the number that comes. */
+const UNIT_ALONE = /^\s*[-−–]?\s*([^\d.,/¼½¾⅛⅜⅝⅞]+)$/
+
 /** The units that are offered for a quantity, the preferred one first. */
 export function offeredUnits(dimension: Dimension, units: UnitPreference): readonly Unit[] {
   const preferred = preferredUnit(dimension, units)
@@ -24,7 +27,7 @@ export function offeredUnits(dimension: Dimension, units: UnitPreference): reado
 
 /** One key for all units: which one holds for the number that is typed, and which one the next press gives. */
 export function unitKey(text: string, dimension: Dimension, units: UnitPreference) {
-  const [, spelling = ''] = LAST_UNIT.exec(text) ?? []
+  const [, spelling = ''] = LAST_UNIT.exec(text) ?? UNIT_ALONE.exec(text) ?? []
   const written = spelling.trim() === '' ? undefined : findUnit(spelling, dimension)
   const before = written ? text.slice(0, text.lastIndexOf(spelling)) : text
   const second = secondUnit(before, dimension)
@@ -32,4 +35,10 @@ export function unitKey(text: string, dimension: Dimension, units: UnitPreferenc
   const now = written ?? impliedUnit(text, dimension, units)
   const next = offered[(offered.indexOf(now) + 1) % offered.length]!
   return { now, next, press: () => withUnit(text, next.symbol) }
+}
+
+/** Whether nothing was typed yet, but a unit for the number that comes. */
+export function isUnitAlone(text: string, dimension: Dimension): boolean {
+  const [, spelling = ''] = UNIT_ALONE.exec(text) ?? []
+  return findUnit(spelling, dimension) !== undefined
 }

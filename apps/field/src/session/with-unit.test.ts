@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { turnSign, withUnit } from './with-unit.ts'
+import { placeToType, turnSign, withUnit } from './with-unit.ts'
 
 describe('unit keys', () => {
   test('[property] a unit follows the last number', () => {
@@ -13,15 +13,20 @@ describe('unit keys', () => {
     expect(withUnit('14 lb 6 oz', 'g')).toBe('14 lb 6 g ')
   })
 
-  test('[limit] without a number there is nothing to give a unit to', () => {
-    expect(withUnit('', 'psig')).toBe('')
-    expect(withUnit('psig', 'bar g')).toBe('psig')
+  test('[property] without a number the unit stands there for the one that comes, and digits go before it', () => {
+    expect(withUnit('', 'psig')).toBe(' psig')
+    expect(withUnit(' psig', 'bar g')).toBe(' bar g')
+    expect(withUnit('-', 'bar g')).toBe('- bar g')
+    expect(placeToType(' bar g')).toBe(0)
+    expect(placeToType('- bar g')).toBe(1)
+    expect(placeToType('-')).toBe(1)
+    expect(placeToType('118 bar g ')).toBe(10)
   })
 })
 
 describe('sign key', () => {
   test('[property] pressed twice it changes nothing', () => {
-    for (const text of ['', '3', '-3 °C', '−3']) {
+    for (const text of ['', '3', '-3 °C', '−3', ' bar g', '- bar g']) {
       expect(turnSign(turnSign(text)).replace('−', '-')).toBe(text.replace('−', '-'))
     }
     expect(turnSign('3 °C')).toBe('-3 °C')
