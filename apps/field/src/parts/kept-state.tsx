@@ -1,9 +1,10 @@
-import type { Keeping } from '../session/session.ts'
+import type { Session } from '../session/session.ts'
 import { describeStoreProblem } from '../store/store-problem.ts'
 import { t } from '../words/t.ts'
 
 /** Whether what was entered has reached the disk of this device. */
-export function KeptState({ keeping }: { readonly keeping: Keeping }) {
+export function KeptState({ session }: { readonly session: Pick<Session, 'keeping'> }) {
+  const { value: keeping } = session.keeping
   switch (keeping.kind) {
     case 'kept':
       return (

@@ -14,7 +14,7 @@ import {
   typeWhole,
 } from './keypad-field.ts'
 import { KeypadKey } from './keypad-key.tsx'
-import { keepInSight } from './keypad-sight.ts'
+import { keepInSight, makeRoomFor } from './keypad-sight.ts'
 
 const DIGITS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '0'] as const
 
@@ -24,6 +24,9 @@ export function Keypad() {
   useEffect(() => followTouch(window), [])
   const field = isTouched.value ? keypadField.value : undefined
   const layout = fingerKeys.value
+  const isOpen = field !== undefined
+  // From one field to the next the room stays as it is: to take it back and make it anew would lay out the page twice.
+  useLayoutEffect(() => (isOpen && keys.current ? makeRoomFor(keys.current) : undefined), [isOpen])
   useLayoutEffect(
     () => (field && keys.current ? keepInSight(field.input, keys.current) : undefined),
     [field?.input, layout],

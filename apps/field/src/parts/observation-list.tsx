@@ -1,4 +1,11 @@
-import { OBSERVATION_IDS, type ObservationId, type Origin, observationKind, type Visit } from '@chargewright/visit'
+import {
+  type Fact,
+  OBSERVATION_IDS,
+  type ObservationId,
+  type Origin,
+  observationKind,
+  type Visit,
+} from '@chargewright/visit'
 import { isBefore } from '../session/before-change.ts'
 import type { Kept } from '../session/session.ts'
 import { t } from '../words/t.ts'
@@ -10,7 +17,7 @@ interface Props {
   readonly change: Origin | undefined
   /** What the finding asks for next. */
   readonly askedFor: ReadonlySet<string>
-  readonly record: (id: ObservationId, answer: string) => Kept
+  readonly record: (fact: Fact) => Kept
 }
 
 /** What is seen rather than measured: in front what was answered or is asked for, the rest folded behind it. */
@@ -27,7 +34,7 @@ export function ObservationList({ observations, change, askedFor, record }: Prop
         chosen={observations[id]?.answer}
         outdated={isBefore(change, observations[id])}
         absent={t('would tell {0}', t(tells))}
-        choose={(answer) => record(id, answer)}
+        choose={(answer) => record({ kind: 'observation', what: id, answer })}
       />
     )
   }

@@ -1,21 +1,18 @@
-import { photosOf } from '../session/photos-of.ts'
+import type { ShownPhoto } from '../session/photos-of.ts'
 import type { Session } from '../session/session.ts'
-import type { StoredSystem, StoredVisit } from '../store/visit-store.ts'
 import { t } from '../words/t.ts'
 import { PhotoFigure } from './photo-figure.tsx'
 import { PhotoTaker } from './photo-taker.tsx'
 
 interface Props {
-  /** The logs whose photos are shown. */
-  readonly logs: readonly (StoredSystem | StoredVisit)[]
+  readonly photos: readonly ShownPhoto[]
   /** The log that a new photo goes into. */
   readonly into: string
   readonly session: Session
 }
 
 /** Photos of the nameplate, the panel, whatever a word is too short for. */
-export function PhotoList({ logs, into, session }: Props) {
-  const photos = logs.flatMap(photosOf)
+export function PhotoList({ photos, into, session }: Props) {
   return (
     <section class="photos" aria-labelledby="photos">
       <h2 id="photos">{t('Photos')}</h2>

@@ -1,9 +1,11 @@
 import type { Evidence, Quantity, UnitPreference } from '@chargewright/quantity'
 import {
   doubtReading,
+  type Fact,
   hasPlaceFor,
   type Origin,
   READING_IDS,
+  type Reading,
   type ReadingId,
   readingKind,
   STATIONS,
@@ -32,8 +34,9 @@ interface Props {
   readonly care: ComponentChildren
   /** What finds a reading of a station from others, under them. */
   readonly steps: Readonly<Partial<Record<StationId, ComponentChildren>>>
-  readonly remarkOn: (id: ReadingId) => string | undefined
-  readonly record: (id: ReadingId, typed: string) => Kept
+  /** What is wrong with kept readings, in words. */
+  readonly remarks: Readonly<Partial<Record<ReadingId, string>>>
+  readonly record: (fact: Fact) => Kept
   readonly showEntry: (eventId: string) => void
 }
 
@@ -42,7 +45,7 @@ interface Props {
  * system has no place for is left out.
  */
 export function ReadingWalk(props: Props) {
-  const { readings, facts, askedFor, change, beside, units, steps, remarkOn, record, care, showEntry } = props
+  const { readings, facts, askedFor, change, beside, units, steps, remarks, record, care, showEntry } = props
   const isShown = (id: ReadingId) => readings[id] !== undefined || askedFor.has(id) || hasPlaceFor(id, facts)
   return (
     <section class="walk" aria-labelledby="readings">
@@ -56,35 +59,48 @@ export function ReadingWalk(props: Props) {
               {t(station.label)}
             </h3>
             {READING_IDS.filter((id) => readingKind(id).station === station.id && isShown(id)).map((id) => (
-              <QuantityField
+              <ReadingField
                 key={id}
-                id={`reading-${id}`}
-                label={readingKind(id).label}
-                accepts={readingKind(id).accepts}
+                id={id}
                 kept={readings[id]}
                 outdated={isBefore(change, readings[id])}
-                absent={t('would tell {0}', t(readingKind(id).tells))}
-                howTo={readingKind(id).howTo}
-                question={(quantity, typed) => questionOf(id, quantity, typed)}
-                remark={remarkOn(id)}
-                units={units}
-                keep={(typed) => record(id, typed)}
-              >
-                {beside[id]?.map((evidence) => (
-                  <EvidenceTree
-                    key={evidence.statement.template}
-                    evidence={evidence}
-                    units={units}
-                    showEntry={showEntry}
-                  />
-                ))}
-              </QuantityField>
+                beside={beside[id]}
+                remark={remarks[id]}
+                {...{ units, record, showEntry }}
+              />
             ))}
             {steps[station.id]}
           </li>
         ))}
       </ol>
     </section>
+  )
+}
+
+interface FieldProps extends Pick<Props, 'units' | 'record' | 'showEntry'> {
+  readonly id: ReadingId
+  readonly kept: Reading | undefined
+  /** What is kept is from before the last change to the system. */
+  readonly outdated: boolean
+  readonly beside: readonly Evidence[] | undefined
+  readonly remark: string | undefined
+}
+
+/** The blank of one reading, and what is derived with it. */
+function ReadingField({ id, kept, outdated, beside, remark, units, record, showEntry }: FieldProps) {
+  const { label, accepts, tells, howTo } = readingKind(id)
+  return (
+    <QuantityField
+      id={`reading-${id}`}
+      absent={t('would tell {0}', t(tells))}
+      question={(quantity, typed) => questionOf(id, quantity, typed)}
+      keep={(value) => record({ kind: 'reading', what: id, value })}
+      {...{ label, accepts, kept, outdated, howTo, remark, units }}
+    >
+      {beside?.map((evidence) => (
+        <EvidenceTree key={evidence.statement.template} {...{ evidence, units, showEntry }} />
+      ))}
+    </QuantityField>
   )
 }
 

@@ -11,7 +11,8 @@ import { canShare, share } from './share.ts'
 
 interface Props {
   readonly visit: VisitEvents
-  readonly system: SystemSoFar | undefined
+  /** Asked for once a record is wanted. */
+  readonly system: () => SystemSoFar | undefined
   /** The free words of the file that the visit came from. */
   readonly about: string | undefined
   /** Of the system. */
@@ -35,8 +36,8 @@ export function RecordKey({ visit, system, about, name, units }: Props) {
     const wish = { preference: units, language: spoken.value, created, ...(about !== undefined && { about }) }
     const written =
       form === 'pdf'
-        ? await engine.ask({}, 'record', visit, wish, system)
-        : await engine.ask({}, 'recordText', visit, wish, system, form)
+        ? await engine.ask({}, 'record', visit, wish, system())
+        : await engine.ask({}, 'recordText', visit, wish, system(), form)
     return written.ok ? written.value : undefined
   }
   const write = async (form: Form, handOver: (file: SavedFile) => unknown) => {

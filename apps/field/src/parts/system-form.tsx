@@ -9,13 +9,13 @@ import { SystemField } from './system-field.tsx'
 interface Props {
   readonly system: System
   readonly units: UnitPreference
-  /** What is wrong with a kept statement, in words. */
-  readonly remarkOn: (name: FactName) => string | undefined
+  /** What is wrong with kept statements, in words. */
+  readonly remarks: Readonly<Partial<Record<FactName, string>>>
   readonly state: (stated: SystemStatement) => Kept
 }
 
 /** The system as described so far. The first group stands open on a new visit, since nothing can be said without it. */
-export function SystemForm({ system, units, remarkOn, state }: Props) {
+export function SystemForm({ system, units, remarks, state }: Props) {
   // Decided once: a group must not fold up under the hand that fills it in.
   const [isNew] = useState(() => Object.keys(system.facts).length === 0)
   return (
@@ -30,7 +30,7 @@ export function SystemForm({ system, units, remarkOn, state }: Props) {
             </span>
           </summary>
           {facts.map((name) => (
-            <SystemField key={name} name={name} system={system} units={units} remark={remarkOn(name)} state={state} />
+            <SystemField key={name} name={name} system={system} units={units} remark={remarks[name]} state={state} />
           ))}
         </details>
       ))}

@@ -1,4 +1,4 @@
-import type { UnitPreference } from '@chargewright/quantity'
+import type { Problem, UnitPreference } from '@chargewright/quantity'
 import type { EntryProblem, Fact, LogEntry } from '@chargewright/visit'
 import type { Kept } from '../session/session.ts'
 import { t } from '../words/t.ts'
@@ -22,7 +22,7 @@ export function VisitLog({ log, problems, units, correct }: Props) {
           <LogLine
             key={entry.position}
             entry={entry}
-            problems={problems.filter(({ eventId }) => eventId === entry.id).map(({ problem }) => problem)}
+            problems={problemsOf(entry, problems)}
             units={units}
             correct={correct}
           />
@@ -30,4 +30,12 @@ export function VisitLog({ log, problems, units, correct }: Props) {
       </ol>
     </section>
   )
+}
+
+const NONE: readonly Problem[] = []
+
+/** Of most entries there are none, and those lines are given the same nothing every time. */
+function problemsOf({ id }: LogEntry, problems: readonly EntryProblem[]): readonly Problem[] {
+  const own = problems.filter(({ eventId }) => eventId === id)
+  return own.length === 0 ? NONE : own.map(({ problem }) => problem)
 }

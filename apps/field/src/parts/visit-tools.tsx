@@ -15,8 +15,8 @@ interface Props {
   readonly exported: ((visit: StoredVisit) => void) | undefined
   /** The visit, and what it begins with. */
   readonly events: VisitEvents
-  /** Absent on the practice bench. */
-  readonly system: SystemSoFar | undefined
+  /** Nothing on the practice bench. */
+  readonly system: () => SystemSoFar | undefined
   /** Of the system. */
   readonly name: string | undefined
   readonly units: UnitPreference

@@ -28,7 +28,7 @@ export async function practiceStore(name = 'chargewright-practice'): Promise<Pra
   } catch {
     // A run is an exercise: one that cannot be kept can still be done.
   }
-  const watchers = new Set<() => void>()
+  const watchers = new Set<Parameters<PracticeStore['watch']>[0]>()
   const tell = () => {
     for (const watcher of watchers) watcher()
   }

@@ -101,7 +101,7 @@ export function StartScreen({ session, archive, preferences, device }: Props) {
           <h2 id="device">{t('This device')}</h2>
           <DevicePromises device={device} />
           <DeviceSettings preferences={preferences} />
-          <KeptState keeping={session.keeping.value} />
+          <KeptState session={session} />
           <ExchangePlace session={session} archive={archive} />
         </section>
         <InventedSystems known={invented} shelf={{ systems, visits }} session={session} />

@@ -20,6 +20,7 @@ import { assumedFacts } from '../session/carried.ts'
 import { knownSystems } from '../session/known-systems.ts'
 import { forgettingsOf, visitsTo } from '../session/lessons.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
+import { photosOf } from '../session/photos-of.ts'
 import type { Preferences } from '../session/preference.ts'
 import { remarks } from '../session/remarks.ts'
 import { START_ADDRESS, visitAddress } from '../session/route.ts'
@@ -51,6 +52,7 @@ export function SystemScreen({ stored, session, preferences }: Props) {
     return knownSystems({ systems: here, visits: [] })
   }, [session.systems.value, stored])
   const ofSystem = useMemo(() => [stored, ...visits].map(({ id, events }) => ({ id, events })), [stored, visits])
+  const photos = useMemo(() => [stored, ...visits].flatMap(photosOf), [stored, visits])
   const trouble = useSignal<string | undefined>(undefined)
   const { facts } = known.system
   const state = (stated: SystemStatement) => session.record(stored.id, { kind: 'system-described', facts: stated })
@@ -98,8 +100,8 @@ export function SystemScreen({ stored, session, preferences }: Props) {
         <div class="entries">
           <AssumedList facts={facts} assumed={assumedFacts(stored.events)} state={state} />
           <ChartOffer facts={facts} known={others} state={state} />
-          <SystemForm system={known.system} units={units} remarkOn={remark.onFact} state={state} />
-          <PhotoList logs={[stored, ...visits]} into={stored.id} session={session} />
+          <SystemForm system={known.system} units={units} remarks={remark.facts} state={state} />
+          <PhotoList photos={photos} into={stored.id} session={session} />
           <SystemLabel id={stored.id} name={facts.name} refrigerant={facts.refrigerant} />
           <section class="aside-act">
             <button type="button" class="key" onClick={() => void setAside()}>

@@ -1,5 +1,5 @@
 import type { Dose } from '@chargewright/charging'
-import { type Fact, fold, lastChange } from '@chargewright/visit'
+import { type Fact, fold, lastChange, type SystemStatement } from '@chargewright/visit'
 import type { ComponentChildren } from 'preact'
 import { useMemo, useRef } from 'preact/hooks'
 import { LivePlace } from '../live/live-place.tsx'
@@ -7,6 +7,7 @@ import { ActList } from '../parts/act-list.tsx'
 import { CautionList } from '../parts/caution-list.tsx'
 import { DeviceSwitches } from '../parts/device-switches.tsx'
 import { FindingKey } from '../parts/finding-key.tsx'
+import { InTurn } from '../parts/in-turn.tsx'
 import { KeptState } from '../parts/kept-state.tsx'
 import { Keypad } from '../parts/keypad.tsx'
 import { MoveVisitPlace } from '../parts/move-visit-place.tsx'
@@ -18,7 +19,9 @@ import { ReadingWalk } from '../parts/reading-walk.tsx'
 import { logLineId, reveal } from '../parts/reveal.ts'
 import { SystemForm } from '../parts/system-form.tsx'
 import { UndoneNotice } from '../parts/undone-notice.tsx'
+import { useKeptParts } from '../parts/use-kept-parts.ts'
 import { useLessons } from '../parts/use-lessons.ts'
+import { useSteady } from '../parts/use-steady.ts'
 import { useUndoKeys } from '../parts/use-undo-keys.ts'
 import { VisitAnswer } from '../parts/visit-answer.tsx'
 import { VisitLog } from '../parts/visit-log.tsx'
@@ -26,6 +29,7 @@ import { VisitTools } from '../parts/visit-tools.tsx'
 import { aboutSystem } from '../session/about-system.ts'
 import { besideReadings } from '../session/beside-readings.ts'
 import { withInstrument } from '../session/instruments.ts'
+import { photosIn } from '../session/photos-of.ts'
 import type { Preferences } from '../session/preference.ts'
 import { remarks } from '../session/remarks.ts'
 import { PRACTICE_ADDRESS, systemAddress } from '../session/route.ts'
@@ -38,7 +42,7 @@ import { CompressorPlace } from '../steps/compressor-place.tsx'
 import type { StoredVisit } from '../store/visit-store.ts'
 import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
-import { useAnswer } from '../worker/use-answer.ts'
+import { useAssessed } from '../worker/use-assessed.ts'
 
 interface Props {
   readonly stored: StoredVisit
@@ -52,35 +56,44 @@ interface Props {
 
 /** One visit, as a work order in the order of the walk: the finding on top, then what it came from. */
 export function VisitScreen({ stored, session, preferences, exported, bench }: Props) {
-  const visit = useMemo(() => fold(stored), [stored])
+  const visit = useKeptParts(useMemo(() => fold(stored), [stored]))
   const lessons = useLessons(session, stored.system, stored.id)
-  const events = useMemo(
-    () => ({ id: stored.id, events: stored.events, earlier: lessons.visits.map(({ id, events }) => ({ id, events })) }),
-    [stored, lessons],
-  )
-  const ofSystem = useMemo(() => {
-    const system = session.systems.value?.find(({ id }) => id === stored.system)
-    return systemSoFar(system, stored, session.visits.value ?? [])
-  }, [session.systems.value, session.visits.value, stored])
-  const assessing = useAnswer('assess', events)
+  const eventsOf = ({ id, events }: StoredVisit) => ({ id, events, earlier: lessons.visits.map(withoutHead) })
+  const events = useKeptParts(eventsOf(stored))
+  const ahead = session.ahead.value?.find(({ id }) => id === stored.id)
+  const assessing = useAssessed(events, ahead && eventsOf(ahead))
   // The finding first: the engine does one thing after the other, and drawing takes as long as assessing.
   const drawn = useRef<typeof events>(undefined)
   if (assessing.state !== 'working') drawn.current = events
   // Until there is an answer, the page is whole but for it.
   const assessment = assessing.answer?.assessment
   const units = preferences.units.value
-  const remark = useMemo(() => remarks(visit, assessment ?? visit, units), [visit, assessment, units])
+  const remark = useKeptParts(useMemo(() => remarks(visit, assessment ?? visit, units), [visit, assessment, units]))
   const change = useMemo(() => lastChange(visit), [visit])
-  const asked = new Set(assessment?.finding.next.map(({ entry }) => entry.what))
+  const asked = useKeptParts(assessment?.finding.next.map(({ entry }) => entry.what) ?? [])
+  const askedFor = useMemo(() => new Set(asked), [asked])
+  const measures = assessment?.measures
+  const beside = useKeptParts(useMemo(() => besideReadings(measures ?? {}, visit.readings), [measures, visit.readings]))
+  const photos = useKeptParts(photosIn(visit))
   const { facts } = visit.system
-  const record = (fact: Fact) => session.record(stored.id, withInstrument(fact, preferences.instruments.value))
-  const showEntry = (eventId: string) => {
+  const record = useSteady((fact: Fact) =>
+    session.record(stored.id, withInstrument(fact, preferences.instruments.value)),
+  )
+  const state = useSteady((stated: SystemStatement) => record({ kind: 'system-described', facts: stated }))
+  const correct = useSteady((eventId: string, replacement: Fact | undefined, reason: string | undefined) =>
+    session.correct(stored.id, eventId, replacement, reason),
+  )
+  const showEntry = useSteady((eventId: string) => {
     const entry = visit.log.find(({ id }) => id === eventId)
     if (entry) reveal(logLineId(entry.position))
-  }
-  const undo = () => void session.undo(stored.id)
-  const redo = () => void session.redo(stored.id)
+  })
+  const undo = useSteady(() => void session.undo(stored.id))
+  const redo = useSteady(() => void session.redo(stored.id))
   useUndoKeys(undo, redo)
+  const ofSystem = useSteady(() => {
+    const system = session.systems.value?.find(({ id }) => id === stored.system)
+    return bench === undefined ? systemSoFar(system, stored, session.visits.value ?? []) : undefined
+  })
   const shown = { units, showEntry }
   const step = { visit, events, instruments: preferences.instruments.value, record, ...shown }
   return (
@@ -121,61 +134,50 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
           {stored.about !== undefined && <p class="about">{stored.about}</p>}
         </div>
         <div class="entries">
-          <div class="shown-as">
-            <DeviceSwitches preferences={preferences} />
-            <KeptState keeping={session.keeping.value} />
-          </div>
-          {bench?.(assessment?.finding.dose)}
-          <SystemForm
-            system={visit.system}
-            units={units}
-            remarkOn={remark.onFact}
-            state={(stated) => record({ kind: 'system-described', facts: stated })}
-          />
-          <ReadingWalk
-            steps={{ evaporator: <AirflowPlace {...step} />, power: <CompressorPlace {...step} /> }}
-            readings={visit.readings}
-            facts={facts}
-            askedFor={asked}
-            change={change}
-            beside={besideReadings(assessment?.measures ?? {}, visit.readings)}
-            remarkOn={remark.onReading}
-            record={(what, value) => record({ kind: 'reading', what, value })}
-            care={<CautionList cautions={assessment?.beside['connect-gauge'] ?? []} units={units} />}
-            {...shown}
-          />
-          <LivePlace units={units} theme={preferences.theme.value} record={record} />
-          {drawn.current && <PicturePlace visit={drawn.current} units={units} />}
-          <ObservationList
-            observations={visit.observations}
-            change={change}
-            askedFor={asked}
-            record={(what, answer) => record({ kind: 'observation', what, answer })}
-          />
-          <BeforeCharging {...step} />
-          {bench === undefined && (
-            <ActList dose={assessment?.finding.dose} beside={assessment?.beside} units={units} record={record} />
-          )}
-          {bench === undefined && <PhotoList logs={[stored]} into={stored.id} session={session} />}
-          {bench === undefined && <MoveVisitPlace stored={stored} session={session} />}
-          <VisitLog
-            log={visit.log}
-            problems={[...visit.problems, ...visit.doubts]}
-            units={units}
-            correct={(eventId, replacement, reason) => session.correct(stored.id, eventId, replacement, reason)}
-          />
-          <VisitTools
-            stored={stored}
-            exported={exported}
-            events={events}
-            system={bench === undefined ? ofSystem : undefined}
-            name={facts.name}
-            units={units}
-            preferences={preferences}
-          />
+          <InTurn>
+            <div class="shown-as">
+              <DeviceSwitches preferences={preferences} />
+              <KeptState session={session} />
+            </div>
+            {bench}
+            <SystemForm system={visit.system} units={units} remarks={remark.facts} state={state} />
+            <ReadingWalk
+              steps={{ evaporator: <AirflowPlace {...step} />, power: <CompressorPlace {...step} /> }}
+              readings={visit.readings}
+              facts={facts}
+              askedFor={askedFor}
+              change={change}
+              beside={beside}
+              remarks={remark.readings}
+              record={record}
+              care={<CautionList cautions={assessment?.beside['connect-gauge'] ?? []} units={units} />}
+              {...shown}
+            />
+            <LivePlace units={units} theme={preferences.theme.value} record={record} />
+            {drawn.current && <PicturePlace visit={drawn.current} units={units} />}
+            <ObservationList observations={visit.observations} change={change} askedFor={askedFor} record={record} />
+            <BeforeCharging {...step} />
+            {bench === undefined && (
+              <ActList dose={assessment?.finding.dose} beside={assessment?.beside} units={units} record={record} />
+            )}
+            {bench === undefined && <PhotoList photos={photos} into={stored.id} session={session} />}
+            {bench === undefined && <MoveVisitPlace stored={stored} session={session} />}
+            <VisitLog log={visit.log} problems={[...visit.problems, ...visit.doubts]} units={units} correct={correct} />
+            <VisitTools
+              stored={stored}
+              exported={exported}
+              events={events}
+              system={ofSystem}
+              name={facts.name}
+              units={units}
+              preferences={preferences}
+            />
+          </InTurn>
         </div>
         <Keypad />
       </main>
     </>
   )
 }
+
+const withoutHead = ({ id, events }: StoredVisit) => ({ id, events })

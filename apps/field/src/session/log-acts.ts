@@ -32,6 +32,7 @@ export function logActs({ shelf, keep, head, newId }: Surroundings): LogActs {
     const along = event.kind === 'correction' ? alongWith(event, visit, shelf.value) : []
     const corrected = event.kind === 'correction' && visit.events.find(({ id }) => id === event.corrects)
     if (corrected && !isTyped(corrected)) return along
+    if (event.kind !== 'correction' && event.kind !== 'system-described') return along
     const facts = factsChanged(visit.events, [...visit.events, event])
     if (!facts) return along
     return [...along, { kind: 'append', to: visit.system, events: [{ ...head(), kind: 'system-described', facts }] }]

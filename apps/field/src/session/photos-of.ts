@@ -1,4 +1,4 @@
-import { fold } from '@chargewright/visit'
+import { fold, type Visit } from '@chargewright/visit'
 import type { StoredSystem, StoredVisit } from '../store/visit-store.ts'
 
 /** A photo that stands in a log. */
@@ -13,11 +13,16 @@ export interface ShownPhoto {
 /** The photos of a log, without those taken away; none where this version cannot read the log. */
 export function photosOf(stored: StoredSystem | StoredVisit): readonly ShownPhoto[] {
   try {
-    return fold(stored).log.flatMap(({ id: eventId, at, holds }) => {
-      if (holds?.kind !== 'photo') return []
-      return [{ log: stored.id, eventId, at, subject: holds.subject, file: holds.file }]
-    })
+    return photosIn(fold(stored))
   } catch {
     return []
   }
+}
+
+/** The photos of a log that is read already. */
+export function photosIn({ id, log }: Pick<Visit, 'id' | 'log'>): readonly ShownPhoto[] {
+  return log.flatMap(({ id: eventId, at, holds }) => {
+    if (holds?.kind !== 'photo') return []
+    return [{ log: id, eventId, at, subject: holds.subject, file: holds.file }]
+  })
 }

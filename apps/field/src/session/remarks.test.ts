@@ -15,14 +15,14 @@ const line = (id: string, value: string): VisitEvent => ({
 
 describe('remarks beside the fields', () => {
   test('[property] a stored entry that cannot be read is told at its field', () => {
-    expect(remarksOn([line('a', 'pasta')]).onReading('suction-temperature')).toContain(
+    expect(remarksOn([line('a', 'pasta')]).readings['suction-temperature']).toContain(
       'Cannot be used. Suction line: cannot read “pasta”',
     )
   })
 
   test('[property] a doubtful one is told, and no longer when a better one was read', () => {
-    expect(remarksOn([line('a', '300 °F')]).onReading('suction-temperature')).toContain('300 °F is outside')
-    expect(remarksOn([line('a', '300 °F'), line('b', '63 °F')]).onReading('suction-temperature')).toBeUndefined()
+    expect(remarksOn([line('a', '300 °F')]).readings['suction-temperature']).toContain('300 °F is outside')
+    expect(remarksOn([line('a', '300 °F'), line('b', '63 °F')]).readings['suction-temperature']).toBeUndefined()
   })
 
   test('[limit] a pressure that the refrigerant cannot have is told in the units of the reader', () => {
@@ -30,15 +30,15 @@ describe('remarks beside the fields', () => {
     const told = remarksOn([
       { id: 'a', at, kind: 'system-described', facts },
       { id: 'b', at, kind: 'reading', what: 'suction-pressure', value: '723 psig' },
-    ]).onReading('suction-pressure')
+    ]).readings['suction-pressure']
     expect(told).toMatch(/^Cannot be used\. Suction pressure: 737\.7\spsia is outside \d+\.\d\spsia to \d+\.\d\spsia$/)
   })
 
   test('[property] a figure of the system is told at the figure', () => {
     const facts = { nominalCapacity: 'three', elevation: '1200 ft' }
-    const { onFact, others } = remarksOn([{ id: 'a', at, kind: 'system-described', facts }])
-    expect(onFact('nominalCapacity')).toContain('cannot read “three”')
-    expect(onFact('elevation')).toBeUndefined()
+    const { facts: onFact, others } = remarksOn([{ id: 'a', at, kind: 'system-described', facts }])
+    expect(onFact.nominalCapacity).toContain('cannot read “three”')
+    expect(onFact.elevation).toBeUndefined()
     expect(others).toEqual([])
   })
 

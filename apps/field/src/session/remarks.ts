@@ -12,10 +12,10 @@ import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { problemInUnits } from './problem-in-units.ts'
 
-/** Problems and doubts, each beside the field that it is about. */
+/** Problems and doubts, in words, each at the field that it is about. */
 export interface Remarks {
-  readonly onReading: (id: ReadingId) => string | undefined
-  readonly onFact: (name: FactName) => string | undefined
+  readonly readings: Readonly<Partial<Record<ReadingId, string>>>
+  readonly facts: Readonly<Partial<Record<FactName, string>>>
   /** Those that belong to no field. */
   readonly others: readonly Problem[]
 }
@@ -31,34 +31,37 @@ export function remarks(
   { problems, doubts }: Pick<Assessment, 'problems' | 'doubts'>,
   units: UnitPreference,
 ): Remarks {
-  const places = placesOf(visit)
-  const at = (key: string): string | undefined => {
-    const place = places.get(key)
-    if (!place) return undefined
+  const { readings, facts } = placesOf(visit)
+  const remarkOn = (place: Place): string | undefined => {
     const problem = problems.find((one) => isAbout(one, place))
     if (problem) return t('Cannot be used. {0}', problemInUnits(problem.problem, units))
     const doubt = doubts.find((one) => isAbout(one, place))
     return doubt && t('Doubtful, kept all the same. {0}', problemInWords(doubt.problem))
   }
-  const all = [...places.values()]
+  const remarksOn = <Name extends string>(places: ReadonlyMap<Name, Place>) =>
+    Object.fromEntries(
+      [...places].flatMap(([name, place]) => {
+        const remark = remarkOn(place)
+        return remark === undefined ? [] : [[name, remark]]
+      }),
+    ) as Partial<Record<Name, string>>
+  const all = [...readings.values(), ...facts.values()]
   return {
-    onReading: (id) => at(`reading ${id}`),
-    onFact: (name) => at(`fact ${name}`),
+    readings: remarksOn(readings),
+    facts: remarksOn(facts),
     others: problems.filter((one) => !all.some((place) => isAbout(one, place))).map(({ problem }) => problem),
   }
 }
 
-function placesOf({ log }: Visit): ReadonlyMap<string, Place> {
-  const places = new Map<string, Place>()
+function placesOf({ log }: Visit) {
+  const readings = new Map<ReadingId, Place>()
+  const facts = new Map<FactName, Place>()
   for (const { id: eventId, holds } of log) {
-    if (holds?.kind === 'reading')
-      places.set(`reading ${holds.what}`, { label: readingKind(holds.what).label, eventId })
+    if (holds?.kind === 'reading') readings.set(holds.what, { label: readingKind(holds.what).label, eventId })
     if (holds?.kind !== 'system-described') continue
-    for (const name of Object.keys(holds.facts) as FactName[]) {
-      places.set(`fact ${name}`, { label: factLabel(name), eventId })
-    }
+    for (const name of Object.keys(holds.facts) as FactName[]) facts.set(name, { label: factLabel(name), eventId })
   }
-  return places
+  return { readings, facts }
 }
 
 /** One entry can state many facts, so the name of the field counts too; a derived problem has that alone. */

@@ -26,6 +26,8 @@ export interface Session {
   /** Undefined until first read. */
   readonly systems: ReadonlySignal<readonly StoredSystem[] | undefined>
   readonly visits: ReadonlySignal<readonly StoredVisit[] | undefined>
+  /** The visits as they will be when the write that runs now is through: to work ahead with, never to be shown. */
+  readonly ahead: ReadonlySignal<readonly StoredVisit[] | undefined>
   readonly keeping: ReadonlySignal<Keeping>
   readonly refresh: () => Promise<void>
   /** A new visit, at a system that is here or at a new one. */
@@ -53,11 +55,12 @@ export type TakenIn = Omit<TakingIn, 'changes'>
 
 export function createSession({ store, now, newId }: Surroundings): Session {
   const keeper = createKeeper(store)
-  const { shelf, keeping, refresh } = keeper
+  const { shelf, ahead, keeping, refresh } = keeper
   const head = () => ({ id: newId(), at: now() })
   return {
     systems: computed(() => shelf.value?.systems),
     visits: computed(() => shelf.value?.visits),
+    ahead: computed(() => ahead.value?.visits),
     keeping,
     refresh,
     photo: async (file) => {

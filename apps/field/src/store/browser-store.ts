@@ -8,11 +8,11 @@ import type { Change, Shelf, VisitStore } from './visit-store.ts'
 /** Keeps everything in the browser's own database, and tells the other tabs of every change. */
 export function browserStore(database: IDBPDatabase<Tables>): VisitStore {
   const otherTabs = new BroadcastChannel(database.name)
-  const watchers = new Set<() => void>()
-  const tell = () => {
-    for (const watcher of watchers) watcher()
+  const watchers = new Set<(changes?: readonly Change[]) => void>()
+  const tell = (changes?: readonly Change[]) => {
+    for (const watcher of watchers) watcher(changes)
   }
-  otherTabs.addEventListener('message', tell)
+  otherTabs.addEventListener('message', () => tell())
 
   async function read<T>(work: () => Promise<T>): Promise<Result<T, StoreProblem>> {
     try {
@@ -40,7 +40,7 @@ export function browserStore(database: IDBPDatabase<Tables>): VisitStore {
         return fail(refused ?? storeProblem(error))
       }
       otherTabs.postMessage('changed')
-      tell()
+      tell(changes)
       return ok(undefined)
     },
     watch: (watcher) => {

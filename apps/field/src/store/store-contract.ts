@@ -58,14 +58,15 @@ export const STORE_CONTRACT: Readonly<Record<string, (store: VisitStore) => Prom
     Object.assign(mine, { id: 'spoilt' })
     same((await value(store.all())).visits, [visit('a', 1)])
   },
-  'every write is told, until one stops listening': async (store) => {
-    let heard = 0
-    const stop = store.watch(() => heard++)
-    await succeeds(store.write(added({ systems: [], visits: [visit('a', 0)] })))
+  'every write is told with its changes, until one stops listening': async (store) => {
+    const heard: unknown[] = []
+    const stop = store.watch((changes) => heard.push(changes))
+    const adding = added({ systems: [], visits: [visit('a', 0)] })
+    await succeeds(store.write(adding))
     await succeeds(store.write([append('a', 0)]))
     stop()
     await succeeds(store.write([{ kind: 'set-aside', id: 'a', aside: true }]))
-    same(heard, 2)
+    same(heard, [adding, [append('a', 0)]])
   },
 }
 

@@ -59,6 +59,9 @@ export interface VisitStore {
   readonly photoFiles: () => Promise<Result<readonly string[], StoreProblem>>
   /** Makes every change, or none. A log or photo whose id is here already stays as it is. */
   readonly write: (changes: readonly Change[]) => Promise<Result<void, StoreProblem>>
-  /** Calls back after every write, made here or in another tab. Returns the way to stop it. */
-  readonly watch: (changed: () => void) => () => void
+  /**
+   * Calls back after every write: with its changes if it was made here, with nothing if it was made in another tab.
+   * Returns the way to stop it.
+   */
+  readonly watch: (changed: (changes?: readonly Change[]) => void) => () => void
 }

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals'
-import { useEffect, useRef } from 'preact/hooks'
+import { useLayoutEffect, useRef } from 'preact/hooks'
 import { useEngine } from './engine-context.ts'
 import type { Given, Gotten, TaskName } from './protocol.ts'
 
@@ -21,7 +21,8 @@ export function useAnswer<Name extends TaskName>(task: Name, ...given: Given<Nam
   const answered = useSignal<{ readonly to: readonly unknown[]; readonly answer: Gotten<Name> } | undefined>(undefined)
   const failure = useSignal<{ readonly to: readonly unknown[]; readonly detail: string } | undefined>(undefined)
   const question = [...given, attempt.value]
-  useEffect(() => {
+  // At once and not after the next frame: the engine can work while the page is still being drawn.
+  useLayoutEffect(() => {
     let isCurrent = true
     void engine.ask(asker.current, task, ...given).then((result) => {
       if (!isCurrent) return
