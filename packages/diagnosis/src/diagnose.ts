@@ -14,12 +14,11 @@ import { misfitOf } from './misfit.ts'
 import { type Mixture, moments } from './mixture.ts'
 import { observe } from './observe.ts'
 import { outlook } from './outlook.ts'
-import { pairPoints } from './pairs.ts'
-import { pointsOf } from './point.ts'
 import type { WeighedSet } from './reading-set.ts'
 import { remember } from './remember.ts'
 import { instrumentCovariance, type Row, rowsIn } from './rows.ts'
 import { settingsOf } from './setting.ts'
+import { solvedPoints } from './solved-points.ts'
 import { type MakersWord, toldByMaker } from './told-by-maker.ts'
 import { beforehand, type Gaussian, type WeighedPoint, weigh } from './weigh.ts'
 
@@ -115,20 +114,22 @@ function weighCauses(
     return fail({ kind: 'missing', field: 'readings', value: '', accepted: 'pressures or temperatures of the circuit' })
   const own = calibration.devices[family.device]
   const hypotheses = hypothesesFor(family.device).filter(({ cause }) => !ruledOut.includes(cause))
-  const points = hypotheses.flatMap((hypothesis) => pointsOf(family, settings.value, hypothesis, own))
-  const sound = points.find(({ causes }) => causes[0] === 'sound')?.model
+  const points = solvedPoints(family, settings.value, hypotheses, own)
+  const sound = points.singles.find(({ causes }) => causes[0] === 'sound')?.model
   const believed = beliefOf(family, own, memory)
   const belief = maker && sound ? toldByMaker(believed, sound, maker) : believed
   const covariance = instrumentCovariance(rows, observed)
   const before = beforehand(belief, rows, covariance)
-  const singles = weigh(points, rows, before, own, sound?.values)
+  const singles = weigh(points.singles, rows, before, own, sound?.values)
   if (singles.length === 0) {
     const accepted = 'conditions in which a system of this nameplate runs'
     return fail({ kind: 'unsolved', field: 'weather', value: 'no steady state', accepted })
   }
   const taught =
-    belief === believed ? singles : weigh(points, rows, beforehand(believed, rows, covariance), own, sound?.values)
-  const pairs = weigh(pairPoints(family, settings.value, hypotheses, points, own), rows, before, own, sound?.values)
+    belief === believed
+      ? singles
+      : weigh(points.singles, rows, beforehand(believed, rows, covariance), own, sound?.values)
+  const pairs = weigh(points.pairs, rows, before, own, sound?.values)
   return ok({ singles, pairs, belief, rows, taught: { belief: believed, singles: taught } })
 }
 

@@ -71,7 +71,7 @@ export const soundHealth = ({ rated }: System, added_kg: number): Health => ({
 
 /** In the order of `OBSERVABLE_NAMES`; against the air as it was read, like what was read is. */
 export const seenIn =
-  ({ read }: Setting): Seen =>
+  ({ outdoor_K, returnAir_K, atRest_K }: Setting): Seen =>
   (readings, system, health) =>
     Float64Array.of(
       readings.suctionTemperature_K - readings.superheat_K,
@@ -79,12 +79,12 @@ export const seenIn =
       readings.liquidTemperature_K + readings.subcooling_K,
       readings.subcooling_K,
       readings.dischargeTemperature_K,
-      readings.leavingCondenserAir_K - read.outdoor_K,
-      read.returnAir_K - readings.supplyAir_K,
+      readings.leavingCondenserAir_K - outdoor_K,
+      returnAir_K - readings.supplyAir_K,
       Math.log(readings.compressorPower_W),
       Math.log(readings.power_W),
       readings.liquidTemperature_K - readings.deviceTemperature_K,
-      standstillExcess(system, health, read.standstill?.ambient_K ?? read.outdoor_K),
+      standstillExcess(system, health, atRest_K),
     )
 
 /**

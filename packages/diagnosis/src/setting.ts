@@ -5,9 +5,12 @@ import { meanResponse } from './charge-response.ts'
 import { WEATHER_STEPS_K } from './nuisance.ts'
 import type { ReadingSet, WeighedSet } from './reading-set.ts'
 
-/** One set of readings with its weather as read, and as it would be if one of its thermometers were off. */
+/** The weather of one set as it was read, and as it would be if one of its thermometers were off; nothing of the circuit. */
 export interface Setting {
-  readonly read: ReadingSet
+  readonly outdoor_K: number
+  readonly returnAir_K: number
+  /** Of the coils when it stood still. */
+  readonly atRest_K: number
   readonly at: Conditions
   readonly off: Readonly<Record<keyof typeof WEATHER_STEPS_K, Conditions>>
   /** What was weighed in since the first set, as the twin takes it. */
@@ -29,7 +32,9 @@ export function settingsOf(
     const returnWetBulb = weatherOf(readings, 'returnWetBulb')
     if (!returnWetBulb.ok) return returnWetBulb
     settings.push({
-      read: readings,
+      outdoor_K: readings.outdoor_K,
+      returnAir_K: readings.returnAir_K,
+      atRest_K: readings.standstill?.ambient_K ?? readings.outdoor_K,
       at: at.value,
       off: { outdoor: outdoor.value, returnAir: returnAir.value, returnWetBulb: returnWetBulb.value },
       added_kg: meanResponse(chargeResponse) * added_kg,
