@@ -139,7 +139,7 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
               <DeviceSwitches preferences={preferences} />
               <KeptState session={session} />
             </div>
-            {bench}
+            {bench?.(assessment?.finding.dose)}
             <SystemForm system={visit.system} units={units} remarks={remark.facts} state={state} />
             <ReadingWalk
               steps={{ evaporator: <AirflowPlace {...step} />, power: <CompressorPlace {...step} /> }}
