@@ -1,14 +1,26 @@
 import { inflateSync } from 'node:zlib'
 
+/** Letters in a row as a page shows them, in points from its lower left corner. */
+export interface PdfWord {
+  readonly text: string
+  readonly size: number
+  readonly x: number
+  readonly y: number
+}
+
 /** What a PDF says, as a reader of the file finds it: the letters of every page, through the maps of its own fonts. */
-export function pdfText(bytes: Uint8Array): readonly string[] {
+export const pdfText = (bytes: Uint8Array): readonly string[] =>
+  pdfWords(bytes).map((words) => words.map(({ text }) => `${text}\n`).join(''))
+
+/** The same with where it stands, page by page. */
+export function pdfWords(bytes: Uint8Array): readonly (readonly PdfWord[])[] {
   const objects = objectsOf(bytes)
   const fonts = fontMaps(objects)
   return [...objects.values()]
     .filter(({ head }) => /\/Type \/Page\b/.test(head))
     .map(({ head }) => {
       const content = objects.get(Number(/\/Contents (\d+) 0 R/.exec(head)![1]))!
-      return shownText(content.stream, fonts)
+      return shownWords(content.stream, fonts)
     })
 }
 
@@ -64,16 +76,24 @@ function toUnicode(cmap: string): ReadonlyMap<number, string> {
   return letters
 }
 
-function shownText(content: string, fonts: ReadonlyMap<string, ReadonlyMap<number, string>>): string {
+const SHOWN =
+  /[\d.-]+ [\d.-]+ [\d.-]+ [\d.-]+ ([\d.-]+) ([\d.-]+) Tm|\/(F\d+) ([\d.]+) Tf|\[([^\]]*)\] TJ|<([0-9a-f]*)> Tj/gi
+
+function shownWords(content: string, fonts: ReadonlyMap<string, ReadonlyMap<number, string>>): readonly PdfWord[] {
   let letters: ReadonlyMap<number, string> = new Map()
-  let text = ''
-  for (const [, font, array, string] of content.matchAll(/\/(F\d+) [\d.]+ Tf|\[([^\]]*)\] TJ|<([0-9a-f]*)> Tj/gi)) {
-    if (font) letters = fonts.get(font) ?? new Map()
-    else {
+  let [x, y, size] = [0, 0, 0]
+  const words: PdfWord[] = []
+  for (const [, left, up, font, points, array, string] of content.matchAll(SHOWN)) {
+    if (left) [x, y] = [Number(left), Number(up)]
+    else if (font) {
+      letters = fonts.get(font) ?? new Map()
+      size = Number(points)
+    } else {
       const hex = string ?? [...(array ?? '').matchAll(/<([0-9a-f]*)>/gi)].map(([, part = '']) => part).join('')
-      text += (hex.match(/.{4}/g) ?? []).map((glyph) => letters.get(Number.parseInt(glyph, 16)) ?? '\ufffd').join('')
-      text += '\n'
+      const glyphs = hex.match(/.{4}/g) ?? []
+      const text = glyphs.map((glyph) => letters.get(Number.parseInt(glyph, 16)) ?? '\ufffd').join('')
+      words.push({ text, size, x, y })
     }
   }
-  return text
+  return words
 }

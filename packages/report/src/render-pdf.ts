@@ -1,6 +1,7 @@
 /// <reference path="./pdfmake.d.ts" />
 import bold from '../font/AtkinsonHyperlegibleNext-Bold.json' with { type: 'json' }
 import regular from '../font/AtkinsonHyperlegibleNext-Regular.json' with { type: 'json' }
+import { breaksBefore, KEPT } from './pdf/breaks-before.ts'
 import type { PdfDefinition } from './pdf/node.ts'
 import { RULE, SIZE, SOFT } from './pdf/style.ts'
 
@@ -37,12 +38,17 @@ export async function renderPdf({ created, foot, pageOfPages, ...definition }: P
       displayTitle: true,
       info: { ...copy.info, producer: 'Chargewright', creationDate: asDate(created) },
       defaultStyle: { font: FAMILY, fontSize: SIZE.body, lineHeight: 1.08 },
-      pageBreakBefore: alone,
+      pageBreakBefore: breaksBefore,
       footer: (page: number, pages: number) => ({
         columns: [
-          { text: foot, width: '*' },
-          { text: pageOfPages.replace('{0}', String(page)).replace('{1}', String(pages)), width: 'auto' },
+          { text: foot, width: '*', headlineLevel: KEPT.foot },
+          {
+            text: pageOfPages.replace('{0}', String(page)).replace('{1}', String(pages)),
+            width: 'auto',
+            headlineLevel: KEPT.foot,
+          },
         ],
+        headlineLevel: KEPT.foot,
         fontSize: SIZE.small,
         color: SOFT,
         margin: [copy.pageMargins[0], 14, copy.pageMargins[2], 0],
@@ -53,10 +59,6 @@ export async function renderPdf({ created, foot, pageOfPages, ...definition }: P
 
 // biome-ignore lint/style/noRestrictedGlobals: the writer takes its date as an object; the time itself was passed in.
 const asDate = (iso: string): Date => new Date(iso)
-
-/** Whether a node is a heading with nothing under it on its page. */
-const alone = (node: { headlineLevel?: number }, around: { getFollowingNodesOnPage(): readonly unknown[] }): boolean =>
-  node.headlineLevel === 1 && around.getFollowingNodesOnPage().length === 0
 
 /** Thin rules between the rows from this one on, and none at the sides or around. */
 const ruledFrom = (first: number) => ({

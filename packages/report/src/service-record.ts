@@ -4,13 +4,14 @@ import type { Visit } from '@chargewright/visit'
 import { ENGLISH } from './content/language.ts'
 import { type RecordContent, type RecordOptions, recordContent } from './content/record-content.ts'
 import { timeOf } from './content/time-in-words.ts'
+import { KEPT } from './pdf/breaks-before.ts'
 import { checksPart } from './pdf/checks-part.ts'
 import { findingPart, reasonsPart } from './pdf/finding-part.ts'
 import { logPart } from './pdf/log-part.ts'
 import type { PdfDefinition, PdfNode } from './pdf/node.ts'
 import { picturesPart } from './pdf/pictures-part.ts'
 import { printable } from './pdf/printable.ts'
-import { paragraph, SIZE, SOFT, section } from './pdf/style.ts'
+import { heading, paragraph, SIZE, SOFT } from './pdf/style.ts'
 import { rule, systemPart } from './pdf/system-part.ts'
 import { conditionsPart, measuresPart, readingsPart, weightsPart } from './pdf/tables-part.ts'
 
@@ -56,7 +57,7 @@ export function serviceRecord(visit: Visit, assessment: Assessment, options: Rec
       ...checksPart(content, GAP, tell),
       ...logPart(content, GAP, tell),
       ...sourcesPart(content, tell),
-      signaturePart(content, width, tell),
+      ...signaturePart(content, width, tell),
     ],
   }
 }
@@ -73,30 +74,27 @@ function beside(left: readonly PdfNode[], right: readonly PdfNode[], leftWidth: 
   }
 }
 
-const sourcesPart = ({ sources }: RecordContent, tell: Tell): readonly PdfNode[] =>
-  section(
-    tell(say`Sources`),
-    sources.length === 0
-      ? []
-      : [
-          paragraph(sources.map((source, i) => `[${i + 1}]\u00a0${source}`).join(' · '), {
-            size: SIZE.small,
-            color: SOFT,
-          }),
-        ],
-  )
+function sourcesPart({ sources }: RecordContent, tell: Tell): readonly PdfNode[] {
+  if (sources.length === 0) return []
+  const list = sources.map((source, i) => `[${i + 1}]\u00a0${source}`).join(' · ')
+  return [
+    { ...heading(tell(say`Sources`)), headlineLevel: KEPT.sourcesHeading },
+    { ...paragraph(list, { size: SIZE.small, color: SOFT }), headlineLevel: KEPT.sources },
+  ]
+}
 
 /** The lines to sign on, and what a signature stands under. */
-function signaturePart({ note }: RecordContent, width: number, tell: Tell): PdfNode {
+function signaturePart({ note }: RecordContent, width: number, tell: Tell): readonly PdfNode[] {
   const line = (under: Statement, share: number): PdfNode => ({
     width: share * (width - 2 * GAP),
     stack: [rule(share * (width - 2 * GAP), 0.6), paragraph(tell(under), { size: SIZE.small, color: SOFT })],
   })
-  return {
-    stack: [
-      paragraph(note, { size: SIZE.small, margin: [0, 8, 0, 24] }),
-      { columns: [line(say`Technician`, 0.4), line(say`For the owner`, 0.4), line(say`Date`, 0.2)], columnGap: GAP },
-    ],
-    unbreakable: true,
-  }
+  return [
+    { ...paragraph(note, { size: SIZE.small, margin: [0, 8, 0, 24] }), headlineLevel: KEPT.signature },
+    {
+      columns: [line(say`Technician`, 0.4), line(say`For the owner`, 0.4), line(say`Date`, 0.2)],
+      columnGap: GAP,
+      headlineLevel: KEPT.signature,
+    },
+  ]
 }

@@ -1,3 +1,5 @@
+import type { KEPT } from './breaks-before.ts'
+
 /** The part of pdfmake's document language that a record uses: plain data, so that a definition can be compared. */
 export type PdfNode =
   | string
@@ -31,8 +33,8 @@ interface PdfLine {
 
 interface PdfStyle {
   readonly fontSize?: number
-  /** Of a heading, which does not stand alone at the foot of a page. */
-  readonly headlineLevel?: 1
+  /** Of what does not stand alone on a page. */
+  readonly headlineLevel?: (typeof KEPT)[keyof typeof KEPT]
   readonly bold?: boolean
   readonly color?: string
   readonly alignment?: 'left' | 'right'

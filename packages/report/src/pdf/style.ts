@@ -1,4 +1,5 @@
 import { PRINT } from '@chargewright/picture'
+import { KEPT } from './breaks-before.ts'
 import type { PdfNode, PdfTable } from './node.ts'
 import { printable } from './printable.ts'
 
@@ -23,7 +24,7 @@ export function paragraph(text: string, { size = SIZE.body, bold = false, color 
 
 /** A heading with what stands under it; nothing at all where nothing does. */
 export function section(title: string, nodes: readonly PdfNode[]): readonly PdfNode[] {
-  return nodes.length === 0 ? [] : [{ ...heading(title), headlineLevel: 1 }, ...nodes]
+  return nodes.length === 0 ? [] : [{ ...heading(title), headlineLevel: KEPT.section }, ...nodes]
 }
 
 /**
@@ -41,7 +42,7 @@ export const table = (widths: PdfTable['widths'], head: readonly string[], rows:
 
 type Rows = readonly (readonly (string | PdfNode)[])[]
 
-const heading = (title: string) => paragraph(title, { size: SIZE.heading, bold: true, margin: [0, 8, 0, 2] })
+export const heading = (title: string) => paragraph(title, { size: SIZE.heading, bold: true, margin: [0, 8, 0, 2] })
 
 const headOf = (head: readonly string[]): readonly (readonly PdfNode[])[] =>
   head.length === 0 ? [] : [head.map((name) => paragraph(name, { size: SIZE.small, color: SOFT }))]
@@ -55,7 +56,8 @@ function ruled(
   if (rows.length === 0) return []
   const cell = (content: string | PdfNode): PdfNode => (typeof content === 'string' ? paragraph(content) : content)
   const body = [...heads, ...rows.map((row) => row.map(cell))]
-  return [{ table: { headerRows: heads.length, keepWithHeaderRows: 1, dontBreakRows: true, widths, body }, layout }]
+  const table = { headerRows: heads.length, keepWithHeaderRows: 1, dontBreakRows: true, widths, body } as const
+  return [{ table, layout, ...(layout === 'titled' ? { headlineLevel: KEPT.section } : {}) }]
 }
 
 /** A statement with the number of its source, which does not stand alone on a line. */

@@ -2,6 +2,7 @@ import { say, type Tell, verbatim } from '@chargewright/quantity'
 import { DIRECTIONS, STATES, VERDICTS } from '../content/code-in-words.ts'
 import type { RecordContent } from '../content/record-content.ts'
 import { clockOf } from '../content/time-in-words.ts'
+import { KEPT } from './breaks-before.ts'
 import { inHalves } from './in-halves.ts'
 import type { PdfNode } from './node.ts'
 import { shortened } from './printable.ts'
@@ -56,7 +57,9 @@ export function measuresPart({ measures }: RecordContent, gap: number, tell: Tel
   ) as [readonly PdfNode[], readonly PdfNode[]]
   const nodes = left.length === 0 ? [] : inHalves([...left, ...right], gap)
   // A dozen lines at most, so it is sure to fit on one page with its heading.
-  return nodes.length === 0 ? [] : [{ stack: section(tell(say`Derived from them`), nodes), unbreakable: true }]
+  return nodes.length === 0
+    ? []
+    : [{ stack: section(tell(say`Derived from them`), nodes), unbreakable: true, headlineLevel: KEPT.section }]
 }
 
 /** What had to hold before the method may speak, and what else could make the same readings. */
