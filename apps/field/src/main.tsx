@@ -16,6 +16,7 @@ import { App } from './app.tsx'
 import { createArchive } from './session/archive.ts'
 import { deviceState } from './session/device-state.ts'
 import { DraftsContext } from './session/draft-place.ts'
+import { localTime } from './session/local-time.ts'
 import { preferences } from './session/preference.ts'
 import { routeSignal } from './session/route.ts'
 import { createSession } from './session/session.ts'
@@ -32,7 +33,7 @@ import { openThread } from './worker/open-thread.ts'
 
 const database = await openDatabase()
 const store = database.ok ? browserStore(database.value) : memoryStore()
-const now = () => new Date().toISOString()
+const now = () => localTime(new Date())
 const newId = () => crypto.randomUUID()
 const session = createSession({
   store,

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import { expect, type Page, test } from '@playwright/test'
-import { openDemo } from './field-app.ts'
+import { enter, newVisit, openDemo } from './field-app.ts'
 
 async function saved(page: Page, key: string): Promise<{ readonly name: string; readonly text: string }> {
   const downloading = page.waitForEvent('download')
@@ -42,4 +42,18 @@ test('[property] where the device shares files the record goes to its share shee
     .toMatch(/record\.pdf application\/pdf true/)
   const file = await saved(page, 'Share the record')
   expect(file.name).toMatch(/\.record\.pdf$/)
+})
+
+test.describe('in Kathmandu', () => {
+  test.use({ timezoneId: 'Asia/Kathmandu' })
+
+  test('[property] the times of a visit are those of the place, and the record names their zone', async ({ page }) => {
+    await page.clock.setFixedTime(new Date('2026-06-23T20:05:00Z'))
+    await newVisit(page)
+    await enter(page, 'system-refrigerant', '410a')
+    const { visit, system } = JSON.parse((await saved(page, 'As data (JSON)')).text)
+    expect(visit.from).toBe('2026-06-24T01:50:00.000+05:45')
+    expect(system.rows[0].value).toBe('R-410A')
+    expect(visit.zone).toBe('Times are local, UTC+05:45, as the device told them.')
+  })
 })

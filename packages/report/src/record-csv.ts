@@ -70,10 +70,10 @@ function linesOf(content: RecordContent, tell: Tell): readonly Line[] {
       remark: content.note,
     },
     { section: 'system', item: tell(say`Name`), value: system.name, key: 'name' },
-    ...system.rows.map(({ what, label, value, quantity }) => ({
+    ...system.rows.map(({ what, label, value, quantity, typed = '' }) => ({
       section: 'system',
       item: label,
-      ...(quantity ? { typed: value, quantity } : { value }),
+      ...(quantity ? { typed: value, quantity } : { typed, value }),
       key: what,
     })),
     { section: 'finding', item: finding.word, value: finding.sentence, key: finding.kind },

@@ -34,7 +34,7 @@ export function serviceRecord(visit: Visit, assessment: Assessment, options: Rec
   const wordsWidth = WORDS * (width - GAP)
   const pictures = picturesPart(visit, assessment, preference, width - GAP - wordsWidth, language.words)
   const rules = tell(say`rules ${verbatim(content.rules)}`)
-  const made = tell(say`made ${verbatim(timeOf(created))}`)
+  const made = tell(say`made ${verbatim(timeOf(created, content.visit.offset))}`)
   return {
     pageSize,
     pageMargins: [MARGIN, 32, MARGIN, 40],

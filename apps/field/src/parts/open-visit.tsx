@@ -1,3 +1,4 @@
+import { instantOf } from '../session/local-time.ts'
 import { visitAddress } from '../session/route.ts'
 import type { StoredVisit } from '../store/visit-store.ts'
 import { t } from '../words/t.ts'
@@ -20,7 +21,7 @@ export function OpenVisit({ visits, nameOf }: Props) {
       const last = visit.events.at(-1)?.at
       return last !== undefined && Math.abs(Date.now() - Date.parse(last)) < RECENT ? [{ visit, last }] : []
     })
-    .toSorted((a, b) => b.last.localeCompare(a.last))
+    .toSorted((a, b) => instantOf(b.last) - instantOf(a.last))
   if (!latest) return null
   return (
     <a class="open-visit" href={visitAddress(latest.visit.id)}>

@@ -1,5 +1,6 @@
 import type { UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
+import { localTime } from '../session/local-time.ts'
 import { fileName, type SavedFile } from '../session/saved-file.ts'
 import type { SystemSoFar } from '../session/system-so-far.ts'
 import { spoken } from '../words/speak.ts'
@@ -32,7 +33,7 @@ export function RecordKey({ visit, system, about, name, units }: Props) {
   const engine = useEngine()
   const state = useSignal<'idle' | 'writing' | 'failed'>('idle')
   const contentOf = async (form: Form): Promise<SavedFile['content'] | undefined> => {
-    const created = new Date().toISOString()
+    const created = localTime(new Date())
     const wish = { preference: units, language: spoken.value, created, ...(about !== undefined && { about }) }
     const written =
       form === 'pdf'

@@ -37,6 +37,17 @@ describe('the systems of this device', () => {
     ])
   })
 
+  test('[property] the latest is so by its instant, whatever the zone it is told in', () => {
+    const shelf = {
+      systems: [system('east', {}), system('west', {})],
+      visits: [
+        visit('v1', 'east', [{ ...note('a', 1), at: '2026-01-24T01:00:00Z' }]),
+        visit('v2', 'west', [{ ...note('b', 1), at: '2026-01-23T23:30:00-05:00' }]),
+      ],
+    }
+    expect(knownSystems(shelf).map(({ system: { id } }) => id)).toEqual(['west', 'east'])
+  })
+
   test.each([
     ['', ['cafe', 'clinic']],
     ['ROOF', ['clinic']],

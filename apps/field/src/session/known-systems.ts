@@ -1,6 +1,7 @@
 import type { SystemFacts, VisitEvent } from '@chargewright/visit'
 import { factsOf } from '../store/facts-of.ts'
 import type { Shelf, StoredSystem, StoredVisit } from '../store/visit-store.ts'
+import { instantOf } from './local-time.ts'
 
 /** A system with what is known of it, for a list. */
 export interface KnownSystem {
@@ -20,9 +21,14 @@ export function knownSystems({ systems, visits }: Shelf): readonly KnownSystem[]
     .map((system) => {
       const own = visits.filter((visit) => visit.system === system.id && !visit.setAside)
       const ends = [system, ...own].map(({ events }) => String(events.at(-1)?.at ?? ''))
-      return { system, visits: own, facts: factsOf(system.events) ?? {}, lastEntry: ends.toSorted().at(-1)! }
+      return {
+        system,
+        visits: own,
+        facts: factsOf(system.events) ?? {},
+        lastEntry: ends.toSorted((a, b) => instantOf(a) - instantOf(b)).at(-1)!,
+      }
     })
-    .toSorted((a, b) => b.lastEntry.localeCompare(a.lastEntry))
+    .toSorted((a, b) => instantOf(b.lastEntry) - instantOf(a.lastEntry))
 }
 
 /** The systems in which every word asked for is found: in the name, the refrigerant, or a note of theirs or a visit's. */

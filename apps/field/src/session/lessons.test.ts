@@ -32,6 +32,16 @@ describe('the lessons that a visit begins with', () => {
     expect(ids(lessonsBefore(visits, forgettings, 'v2'))).toEqual([])
   })
 
+  test('[property] are in the order of their instants, whatever the zone they are told in', () => {
+    const told = (id: string, at: string): StoredVisit => ({
+      ...visit(1),
+      id,
+      events: [{ id, at, kind: 'note', text: 'arrived' }],
+    })
+    const all = [told('later', '2026-01-23T23:30:00-05:00'), told('first', '2026-01-24T01:00:00Z')]
+    expect(visitsTo('s', all).map(({ id }) => id)).toEqual(['first', 'later'])
+  })
+
   test('[limit] a visit that is not in sight begins with none', () => {
     expect(lessonsBefore(visits, [], 'elsewhere')).toEqual({ visits: [], forgotten: undefined })
   })

@@ -1,5 +1,6 @@
 import { fold } from '@chargewright/visit'
 import type { StoredSystem, StoredVisit } from '../store/visit-store.ts'
+import { instantOf } from './local-time.ts'
 
 /** The entry by which a person forgot what visits had taught, and those visits. */
 export interface Forgetting {
@@ -9,9 +10,9 @@ export interface Forgetting {
 
 /** The visits to a system that are in sight, the first one first. */
 export function visitsTo(system: string, all: readonly StoredVisit[]): readonly StoredVisit[] {
-  const begun = ({ events }: StoredVisit) => String(events[0]?.at ?? 'z')
+  const begun = ({ events }: StoredVisit) => (events[0] ? instantOf(events[0].at) : Number.MAX_VALUE)
   const own = all.filter((visit) => visit.system === system && !visit.setAside)
-  return own.toSorted((a, b) => begun(a).localeCompare(begun(b)))
+  return own.toSorted((a, b) => begun(a) - begun(b))
 }
 
 /** What was forgotten at a system and was not brought back; nothing where this version cannot read its log. */

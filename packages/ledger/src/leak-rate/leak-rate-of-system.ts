@@ -36,15 +36,19 @@ export function leakRateOfSystem(visits: readonly Log[], use: ApplianceUse): Res
   const fullCharge = figures.nameplateCharge?.quantity as Quantity<'mass'> | undefined
   if (!fullCharge) return fail(missing('Full charge', 'the nameplate charge'))
   if (facts.refrigerant === undefined) return fail(missing('Refrigerant', 'the one on the nameplate'))
-  const additions = visits.flatMap(additionOf).toSorted((a, b) => a.on.localeCompare(b.on))
-  const on = additions.at(-1)?.on.slice(0, 10)
-  if (on === undefined) return fail(missing('Additions', 'a visit in which more went in than came out'))
+  const additions = visits.flatMap(additionOf).toSorted((a, b) => dayOf(a).localeCompare(dayOf(b)))
+  const last = additions.at(-1)
+  if (!last) return fail(missing('Additions', 'a visit in which more went in than came out'))
+  const on = dayOf(last)
   const coverage = leakRepairCoverage({ refrigerant: facts.refrigerant, fullCharge }, on)
   if (!coverage.ok) return coverage
   const covering = coverage.value.filter(({ verdict }) => verdict !== 'does-not-apply')
   const history = { on, fullCharge, additions }
   return ok({ ...history, laws: covering.map((each) => underLaw(each, history, use)) })
 }
+
+/** Where the system stands: two times of one day may be told with different zones. */
+const dayOf = ({ on }: Addition) => on.slice(0, 10)
 
 /** Net of a visit: what came out of the system and went back leaked nowhere. */
 function additionOf(visit: Log): readonly Addition[] {

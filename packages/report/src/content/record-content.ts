@@ -8,7 +8,7 @@ import { ENGLISH, type Language } from './language.ts'
 import { measureRows, readingRows } from './reading-rows.ts'
 import { correctionRows, doubtLines, happeningRows, problemLines } from './remarks.ts'
 import { type SystemRow, systemRows } from './system-rows.ts'
-import { zoneOf } from './time-in-words.ts'
+import { commonOffset, zoneOf } from './time-in-words.ts'
 import { visitChecks } from './visit-checks.ts'
 import { cylinderRows, moveRows } from './weight-rows.ts'
 
@@ -42,6 +42,7 @@ export function recordContent(visit: Visit, assessment: Assessment, options: Rec
   const { finding, method } = assessment
   const citing = citations(words)
   const times = visit.log.map(({ at }) => at)
+  const offset = commonOffset(times)
   const readings = readingRows(visit, preference, tell, citing)
   return {
     system: {
@@ -54,6 +55,7 @@ export function recordContent(visit: Visit, assessment: Assessment, options: Rec
       to: times.at(-1) ?? '',
       by: [...new Set(visit.log.flatMap(({ by }) => by ?? []))],
       zone: zoneOf(times, tell),
+      ...(offset === undefined ? {} : { offset }),
       ...(about === undefined ? {} : { about }),
     },
     finding: {

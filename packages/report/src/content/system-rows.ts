@@ -1,3 +1,4 @@
+import { designation } from '@chargewright/ledger'
 import { say, type Tell, type UnitPreference, verbatim } from '@chargewright/quantity'
 import {
   APPLICATIONS,
@@ -15,8 +16,10 @@ export interface SystemRow {
   /** The same in every language. */
   readonly what: FactName | 'learntFrom'
   readonly label: string
-  /** As typed or chosen. */
+  /** As typed or chosen; of the refrigerant, its designation. */
   readonly value: string
+  /** Of a refrigerant that was typed otherwise. */
+  readonly typed?: string
   /** Of a figure that could be read. */
   readonly quantity?: QuantityCell
 }
@@ -29,7 +32,7 @@ export function systemRows({ facts, figures }: System, preference: UnitPreferenc
   const yesNo = (fact: boolean | undefined) => (fact === undefined ? undefined : tell(fact ? say`yes` : say`no`))
   const { accessories = [], compressorRating, makersChart } = facts
   return [
-    ...row('refrigerant', facts.refrigerant),
+    ...refrigerantRow(facts.refrigerant, tell),
     ...row('meteringDevice', chosen(facts.meteringDevice && METERING_DEVICES[facts.meteringDevice])),
     ...row('application', chosen(facts.application && APPLICATIONS[facts.application])),
     ...row('receiver', yesNo(facts.receiver)),
@@ -47,6 +50,12 @@ export function systemRows({ facts, figures }: System, preference: UnitPreferenc
       return [{ what: id, label, value: figure.typed, quantity: quantityCell(figure.quantity, preference) }]
     }),
   ]
+}
+
+function refrigerantRow(typed: string | undefined, tell: Tell): readonly SystemRow[] {
+  if (typed === undefined) return []
+  const [what, value] = ['refrigerant', designation(typed)] as const
+  return [{ what, label: tell(say`${factLabel(what)}`), value, ...(value === typed ? {} : { typed }) }]
 }
 
 const CHARTS = {

@@ -40,3 +40,17 @@ test('[property] what the cylinders gave less what they took is what went into t
     { seed: 2, numRuns: 100 },
   )
 })
+
+test('[property] one refrigerant in one cylinder is one line, however it was typed', () => {
+  const move = {
+    direction: 'into-system',
+    mass: '1 lb',
+    phase: 'vapour',
+    port: 'suction',
+    compressor: 'running',
+  } as const
+  const moves = ['410a', 'R-410A'].map((refrigerant): Fact => ({ kind: 'refrigerant-moved', ...move, refrigerant }))
+  const { visit } = visitOf(...moves)
+  expect(moveRows(visit, METRIC, tell).map(({ refrigerant }) => refrigerant)).toEqual(['R-410A', 'R-410A'])
+  expect(cylinderRows(visit, METRIC, tell).map(({ refrigerant }) => refrigerant)).toEqual(['R-410A'])
+})

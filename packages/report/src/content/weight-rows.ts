@@ -1,3 +1,4 @@
+import { designation } from '@chargewright/ledger'
 import { inQuadrature, type Quantity, quantity, say, type Tell, type UnitPreference } from '@chargewright/quantity'
 import type { Move, Visit } from '@chargewright/visit'
 import { COMPRESSOR, PHASES, PORTS } from './code-in-words.ts'
@@ -26,6 +27,10 @@ export interface CylinderRow {
 
 const NOT_NAMED = say`not named`
 
+/** One that was typed otherwise goes by its designation, so that it is the same all through the record. */
+const nameOf = ({ refrigerant }: Move['fact'], tell: Tell) =>
+  refrigerant === undefined ? tell(NOT_NAMED) : designation(refrigerant)
+
 export const moveRows = ({ moves }: Visit, preference: UnitPreference, tell: Tell): readonly MoveRow[] =>
   moves.map(({ at, fact, mass }, i) => ({
     at,
@@ -33,7 +38,7 @@ export const moveRows = ({ moves }: Visit, preference: UnitPreference, tell: Tel
     typed: fact.mass,
     quantity: quantityCell(mass, preference),
     how: tell(say`${PHASES[fact.phase]}, ${PORTS[fact.port]}, ${COMPRESSOR[fact.compressor]}`),
-    refrigerant: fact.refrigerant ?? tell(NOT_NAMED),
+    refrigerant: nameOf(fact, tell),
     cylinder: fact.cylinder ?? tell(NOT_NAMED),
     net: quantityCell(net(moves.slice(0, i + 1)), preference),
   }))
@@ -41,14 +46,19 @@ export const moveRows = ({ moves }: Visit, preference: UnitPreference, tell: Tel
 export function cylinderRows({ moves }: Visit, preference: UnitPreference, tell: Tell): readonly CylinderRow[] {
   const byCylinder = new Map<string, Move[]>()
   for (const move of moves) {
-    const key = JSON.stringify([move.fact.cylinder, move.fact.refrigerant])
+    const key = JSON.stringify([move.fact.cylinder, move.fact.refrigerant && designation(move.fact.refrigerant)])
     byCylinder.set(key, [...(byCylinder.get(key) ?? []), move])
   }
   return [...byCylinder.values()].map((own) => {
-    const { cylinder = tell(NOT_NAMED), refrigerant = tell(NOT_NAMED) } = own[0]!.fact
+    const { fact } = own[0]!
     const moved = (direction: Move['fact']['direction']) =>
       quantityCell(sum(own.filter(({ fact }) => fact.direction === direction)), preference)
-    return { cylinder, refrigerant, gave: moved('into-system'), took: moved('out-of-system') }
+    return {
+      cylinder: fact.cylinder ?? tell(NOT_NAMED),
+      refrigerant: nameOf(fact, tell),
+      gave: moved('into-system'),
+      took: moved('out-of-system'),
+    }
   })
 }
 

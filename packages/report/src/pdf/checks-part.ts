@@ -8,18 +8,22 @@ import { shortened } from './printable.ts'
 import { cited, paragraph, SIZE, SOFT, section } from './style.ts'
 
 /** What was checked beside the readings; no table and not kept whole, so that many reasons may break over pages. */
-export const checksPart = ({ checks = [] }: RecordContent, gap: number, tell: Tell): readonly PdfNode[] =>
+export const checksPart = ({ checks = [], visit }: RecordContent, gap: number, tell: Tell): readonly PdfNode[] =>
   section(
     tell(say`Checks`),
     inHalves(
-      checks.map((check) => checkPart(check, tell)),
+      checks.map((check) => checkPart(check, visit.offset, tell)),
       gap,
     ),
   )
 
-const checkPart = ({ title, verdict, sentence, reasons, at }: CheckInWords, tell: Tell): PdfNode => ({
+const checkPart = (
+  { title, verdict, sentence, reasons, at }: CheckInWords,
+  offset: string | undefined,
+  tell: Tell,
+): PdfNode => ({
   stack: [
-    paragraph(shortened(`${title}: ${verdict}${at === undefined ? '' : ` · ${timeOf(at)}`}`, tell), {
+    paragraph(shortened(`${title}: ${verdict}${at === undefined ? '' : ` · ${timeOf(at, offset)}`}`, tell), {
       bold: true,
       margin: [0, 3, 0, 1],
     }),

@@ -11,7 +11,7 @@ const MOST_LINES = 24
 
 /** What was done and seen besides, and everything that does not stand as it was entered. */
 export function logPart(
-  { happenings, corrections, problems, doubts }: RecordContent,
+  { visit, happenings, corrections, problems, doubts }: RecordContent,
   gap: number,
   tell: Tell,
 ): readonly PdfNode[] {
@@ -23,7 +23,7 @@ export function logPart(
         [
           ...corrections.map(({ at, entered, holds, reasons }) => {
             const why = reasons.length > 0 ? ` (${reasons.join('; ')})` : ''
-            const [what, now] = [verbatim(`${clockOf(at)}  ${entered}`), verbatim(holds + why)]
+            const [what, now] = [verbatim(`${clockOf(at, visit.offset)}  ${entered}`), verbatim(holds + why)]
             return remark(say`${what} was corrected: ${now}`)
           }),
           ...problems.map((line) => remark(say`Not used: ${verbatim(line)}`)),
@@ -36,7 +36,7 @@ export function logPart(
       tell(say`Seen and done`),
       inHalves(
         capped(
-          happenings.map(({ at, words }) => paragraph(shortened(`${clockOf(at)}  ${words}`, tell))),
+          happenings.map(({ at, words }) => paragraph(shortened(`${clockOf(at, visit.offset)}  ${words}`, tell))),
           tell,
         ),
         gap,

@@ -1,13 +1,13 @@
 import { say, type Tell, verbatim } from '@chargewright/quantity'
 import type { RecordContent } from '../content/record-content.ts'
-import { clockOf, dayOf } from '../content/time-in-words.ts'
+import { clockOf, dayOf, timeOf } from '../content/time-in-words.ts'
 import type { PdfNode } from './node.ts'
 import { shortened } from './printable.ts'
 import { CARE, INK, paragraph, SIZE, SOFT } from './style.ts'
 
 /** Whose record this is, of when and by whom; and what is known of the system, in one paragraph. */
 export function systemPart({ system, visit }: RecordContent, width: number, tell: Tell): readonly PdfNode[] {
-  const day = visit.from === '' ? tell(say`nothing entered yet`) : span(visit.from, visit.to, tell)
+  const day = visit.from === '' ? tell(say`nothing entered yet`) : span(visit, tell)
   const by = visit.by.length > 0 ? [say`Entered by ${verbatim(visit.by.join(', '))}.`] : []
   const about = [...by, say`Visit ${verbatim(visit.id)}.`, say`${verbatim(visit.zone)}`]
   const facts = system.rows.map(({ label, value, quantity }) => {
@@ -46,7 +46,7 @@ export const rule = (width: number, lineWidth: number): PdfNode => ({
   margin: [0, 4, 0, 0],
 })
 
-function span(from: string, to: string, tell: Tell): string {
-  const end = dayOf(from) === dayOf(to) ? clockOf(to) : `${dayOf(to)} ${clockOf(to)}`
-  return tell(say`${verbatim(`${dayOf(from)}, ${clockOf(from)}`)} to ${verbatim(end)}`)
+function span({ from, to, offset }: RecordContent['visit'], tell: Tell): string {
+  const end = dayOf(from) === dayOf(to) ? clockOf(to, offset) : timeOf(to, offset)
+  return tell(say`${verbatim(`${dayOf(from)}, ${clockOf(from, offset)}`)} to ${verbatim(end)}`)
 }

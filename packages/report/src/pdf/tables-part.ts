@@ -11,7 +11,7 @@ import { CARE, cited, paragraph, SIZE, SOFT, section, table, titledTable } from 
 /** Earlier readings of a kind that are printed; the data exports have all. */
 const MOST_EARLIER = 4
 /** Readings as typed and as converted, numbered as the stations are. */
-export const readingsPart = ({ readings }: RecordContent, tell: Tell): readonly PdfNode[] =>
+export const readingsPart = ({ readings, visit }: RecordContent, tell: Tell): readonly PdfNode[] =>
   titledTable(
     tell(say`Readings, in walking order`),
     [14, '*', 92, 92, 62, 44, 18],
@@ -25,23 +25,28 @@ export const readingsPart = ({ readings }: RecordContent, tell: Tell): readonly 
           ...(doubt === undefined ? [] : [remark(tell(say`questioned: ${verbatim(doubt)}`))]),
           ...(earlier.length === 0
             ? []
-            : [paragraph(tell(say`before: ${verbatim(before(earlier, tell))}`), { size: SIZE.small, color: SOFT })]),
+            : [
+                paragraph(tell(say`before: ${verbatim(before(earlier, visit.offset, tell))}`), {
+                  size: SIZE.small,
+                  color: SOFT,
+                }),
+              ]),
         ],
       },
       shortened(typed, tell, 60),
       paragraph(quantity.shown, { bold: true }),
       quantity.other,
-      clockOf(at),
+      clockOf(at, visit.offset),
       paragraph(`[${source}]`, { size: SIZE.small, color: SOFT }),
     ]),
   )
 
 const remark = (text: string) => paragraph(text, { size: SIZE.small, color: CARE })
 
-function before(earlier: RecordContent['readings'][number]['earlier'], tell: Tell): string {
+function before(earlier: RecordContent['readings'][number]['earlier'], offset: string | undefined, tell: Tell): string {
   const last = earlier
     .slice(-MOST_EARLIER)
-    .map(({ typed, at }) => tell(say`${verbatim(shortened(typed, tell, 30))} at ${verbatim(clockOf(at))}`))
+    .map(({ typed, at }) => tell(say`${verbatim(shortened(typed, tell, 30))} at ${verbatim(clockOf(at, offset))}`))
   return (earlier.length > MOST_EARLIER ? ['…', ...last] : last).join(', ')
 }
 
@@ -87,13 +92,13 @@ export const conditionsPart = ({ conditions, lookAlikes }: RecordContent, tell: 
 ]
 
 /** Every weighed move, and what each cylinder gave and took. */
-export const weightsPart = ({ moves, cylinders }: RecordContent, tell: Tell): readonly PdfNode[] => [
+export const weightsPart = ({ moves, cylinders, visit }: RecordContent, tell: Tell): readonly PdfNode[] => [
   ...titledTable(
     tell(say`Refrigerant weighed`),
     [44, 44, 62, 80, '*', 86, 76],
     [say`time`, say``, say`as typed`, say`read as`, say`how`, say`cylinder`, say`net in the system`].map(tell),
     moves.map(({ at, direction, typed, quantity, how, refrigerant, cylinder, net }) => [
-      clockOf(at),
+      clockOf(at, visit.offset),
       paragraph(tell(DIRECTIONS[direction]), { bold: true }),
       shortened(typed, tell, 40),
       paragraph(quantity.shown, { bold: true }),

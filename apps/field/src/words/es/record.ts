@@ -25,7 +25,9 @@ export const RECORD = {
   'nothing entered yet': 'todavía no se ingresó nada',
   'The system is not described yet.': 'El sistema todavía no está descrito.',
   'Times are UTC, as the device told them.': 'Las horas son UTC, como las dio el dispositivo.',
-  'Times are as the device told them.': 'Las horas son como las dio el dispositivo.',
+  'Times are local, {0}, as the device told them.': 'Las horas son locales, {0}, como las dio el dispositivo.',
+  'Times are as the device told them, each with its zone.':
+    'Las horas son como las dio el dispositivo, cada una con su zona.',
   'no method could be chosen yet': 'todavía no se pudo elegir un método',
   'What to do': 'Qué hacer',
   'What would tell more': 'Qué diría más',
