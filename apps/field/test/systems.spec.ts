@@ -94,6 +94,30 @@ test('[property] the history shows each visit and the trend of its measures', as
   await expect(trend.locator('tbody tr')).toHaveCount(3)
 })
 
+test('[property] a refrigerant is shown as it was understood, and one that could be several is asked about', async ({
+  page,
+}) => {
+  await openStart(page)
+  await page.getByRole('link', { name: 'New system' }).click()
+  const blank = page.getByLabel('Refrigerant')
+  await blank.fill('410a')
+  await expect(page.locator('.name-read')).toHaveText('reads as R-410A')
+  await blank.fill('410')
+  await expect(page.locator('.name-read')).toContainText('Which one is it?')
+  await page.getByRole('button', { name: 'Begin the visit' }).click()
+  await expect(page.getByRole('alert')).toContainText('“410” is no one refrigerant')
+  await page.getByRole('button', { name: 'R-410A', exact: true }).click()
+  await expect(blank).toHaveValue('R-410A')
+  await page.getByRole('button', { name: 'Begin the visit' }).click()
+  await expect(page.locator('#system-refrigerant')).toHaveValue('R-410A')
+  await page.locator('.system summary', { hasText: 'What it is' }).click()
+  const field = page.locator('#system-refrigerant')
+  await field.fill('407')
+  await page.locator('.name-read').getByRole('button', { name: 'R-407C', exact: true }).click()
+  await expect(field).toHaveValue('R-407C')
+  await expect(page.locator('.log li')).toHaveCount(2)
+})
+
 test('[property] the search finds a system by name, refrigerant and note', async ({ page }) => {
   await openStart(page)
   for (const [name, refrigerant] of [

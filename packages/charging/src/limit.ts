@@ -1,4 +1,5 @@
 import { type Dimension, type Quantity, quantity } from '@chargewright/quantity'
+import { RA3, WAIT_TIMES } from './wait-times.ts'
 
 /** A threshold as data: never a bare number in a rule. */
 export interface Limit<D extends Dimension = Dimension> {
@@ -8,7 +9,6 @@ export interface Limit<D extends Dimension = Dimension> {
 
 const F = 5 / 9
 const CFM_PER_TON = 0.3048 ** 3 / 60 / ((12_000 * 1055.05585262) / 3600)
-const RA3 = 'California residential field verification, RA3.2 (2008)'
 const HABIT = 'common practice'
 
 const limit = <D extends Dimension>(dimension: D, si: number, source: string): Limit<D> => ({
@@ -21,10 +21,7 @@ const limit = <D extends Dimension>(dimension: D, si: number, source: string): L
  * source was recalled and not seen, it says so.
  */
 export const LIMITS = {
-  /** Run-in before readings count, and again after every change. READ. */
-  settleTime: limit('duration', 15 * 60, RA3),
-  /** Rest after liquid went into the high side of a stopped system. */
-  equaliseTime: limit('duration', 10 * 60, HABIT),
+  ...WAIT_TIMES,
 
   superheatTolerance: limit('temperature difference', 5 * F, RA3),
   /** Below this target there is no valid superheat test. READ. */

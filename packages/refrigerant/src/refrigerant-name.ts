@@ -32,12 +32,28 @@ export function fluidNamed(name: string): FluidFile | undefined {
   return entry?.kind === 'fluid' ? entry.fluid : undefined
 }
 
-/** Names that begin like the one asked for, for the message that it is not known. */
-export function similarNames(name: string): readonly string[] {
-  const key = keyOf(name)
-  if (key.length < 2) return []
-  return listed.map((entry) => entry.name).filter((candidate) => keyOf(candidate).startsWith(key))
+/** What was meant by a name: the designation, else the listed ones that it could stand for. */
+export type NameRead =
+  | { readonly kind: 'read'; readonly name: string }
+  | { readonly kind: 'unclear'; readonly near: readonly string[] }
+
+/** `410a` is R-410A; `410` could be R-410A or R-410B, and is not guessed. */
+export function readRefrigerantName(typed: string): NameRead {
+  const entry = listedAs(typed)
+  return entry ? { kind: 'read', name: entry.name } : { kind: 'unclear', near: similarNames(typed) }
 }
+
+/** Names that begin like the one asked for, as far as any does: `407` and `407x` both name R-407A and its like. */
+export function similarNames(name: string): readonly string[] {
+  for (let key = keyOf(name); key.length >= SHORTEST; key = key.slice(0, -1)) {
+    const near = listed.map((entry) => entry.name).filter((candidate) => keyOf(candidate).startsWith(key))
+    if (near.length > 0) return near
+  }
+  return []
+}
+
+/** Fewer characters than these name too many to be of help. */
+const SHORTEST = 2
 
 /** Letters and digits only, without the R or the family letters in front of a number. */
 function keyOf(name: string): string {

@@ -1,4 +1,5 @@
 import type { ReadonlySignal } from '@preact/signals'
+import type { ComponentChildren } from 'preact'
 import { useId } from 'preact/hooks'
 
 interface Props {
@@ -9,10 +10,12 @@ interface Props {
   readonly suggestions?: readonly string[] | undefined
   /** What is below follows every key. */
   readonly isSearch?: boolean
+  /** What was understood, under it. */
+  readonly children?: ComponentChildren
 }
 
 /** A blank of a form that is kept as a whole, or one to search by. */
-export function FormBlank({ label, example, text, type, suggestions, isSearch = false }: Props) {
+export function FormBlank({ label, example, text, type, suggestions, isSearch = false, children }: Props) {
   const id = useId()
   return (
     <div class={isSearch ? 'search' : 'form-line'}>
@@ -38,6 +41,7 @@ export function FormBlank({ label, example, text, type, suggestions, isSearch = 
           ))}
         </datalist>
       )}
+      {children}
     </div>
   )
 }

@@ -1,4 +1,5 @@
 import { ok } from '@chargewright/quantity'
+import type { ComponentChildren } from 'preact'
 import type { Kept } from '../session/session.ts'
 import { t } from '../words/t.ts'
 import { EntryMessage } from './entry-message.tsx'
@@ -12,12 +13,14 @@ export interface TextFieldProps {
   readonly absent: string
   readonly remark?: string | undefined
   readonly suggestions?: readonly string[] | undefined
+  /** What was understood of the text, under it; `take` puts another in its place. */
+  readonly understood?: (typed: string, take: (text: string) => void) => ComponentChildren
   readonly keep: (text: string) => Kept
   readonly clear?: (() => Kept) | undefined
 }
 
 /** A blank for a name. */
-export function TextField({ id, label, kept, absent, remark, suggestions, keep, clear }: TextFieldProps) {
+export function TextField({ id, label, kept, absent, remark, suggestions, understood, keep, clear }: TextFieldProps) {
   const field = useDraft({ id, label, kept, check: (typed) => ok(typed.trim()), keep, clear })
   return (
     <div class="entry" data-kept={kept !== undefined}>
@@ -63,6 +66,10 @@ export function TextField({ id, label, kept, absent, remark, suggestions, keep, 
           remark={remark}
           absent={kept === undefined ? absent : undefined}
         />
+        {understood?.(field.draft.value ?? '', (text) => {
+          field.letGo()
+          void keep(text)
+        })}
       </div>
     </div>
   )

@@ -10,6 +10,7 @@ import { useSignal } from '@preact/signals'
 import { Choices } from '../parts/choices.tsx'
 import { FormBlank } from '../parts/form-blank.tsx'
 import { PageBar } from '../parts/page-bar.tsx'
+import { RefrigerantReadPlace } from '../parts/refrigerant-read-place.tsx'
 import { Trouble } from '../parts/trouble.tsx'
 import { DraftPage, useDraftOf } from '../session/draft-place.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
@@ -20,6 +21,7 @@ import { tradeDefaults } from '../session/trade-defaults.ts'
 import { understand } from '../session/understand.ts'
 import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
+import { useEngine } from '../worker/engine-context.ts'
 import { useAnswer } from '../worker/use-answer.ts'
 
 interface Props {
@@ -62,7 +64,24 @@ function NewSystemForm({ session, preferences }: Props) {
   const { answer: refrigerants } = useAnswer('refrigerants')
   const usual = application.value && tradeDefaults(application.value, device.value)
 
+  /** A name that is questioned is kept all the same when it is meant. */
+  const questioned = useSignal('')
+  const engine = useEngine()
+  const isUnclear = async (typed: string) => {
+    const read = await engine.ask({}, 'refrigerantNamed', typed)
+    return read.ok && read.value.kind === 'unclear'
+  }
+
   const finish = async (open: (system: string) => Promise<string | undefined>) => {
+    const refrigerant = blanks.refrigerant.text.value.trim()
+    if (questioned.value !== refrigerant && (await isUnclear(refrigerant))) {
+      questioned.value = refrigerant
+      trouble.value = t(
+        '“{0}” is no one refrigerant: choose one above, or press again to keep it as typed.',
+        refrigerant,
+      )
+      return
+    }
     const figures = figuresIn((name) => blanks[name].text.value, units)
     if (!figures.ok) {
       trouble.value = problemInWords(figures.error)
@@ -111,7 +130,9 @@ function NewSystemForm({ session, preferences }: Props) {
           example={t('as on the nameplate')}
           suggestions={refrigerants}
           {...blanks.refrigerant}
-        />
+        >
+          <RefrigerantReadPlace typed={blanks.refrigerant.text.value} take={blanks.refrigerant.type} />
+        </FormBlank>
         <Choices
           label={t('What feeds the evaporator')}
           choices={METERING_DEVICES}

@@ -1,4 +1,4 @@
-import { type Assessment, LIMITS } from '@chargewright/charging'
+import { type Assessment, WAIT_TIMES } from '@chargewright/charging'
 import type { Quantity } from '@chargewright/quantity'
 import { type FactOf, type Origin, runningWait, type Visit } from '@chargewright/visit'
 
@@ -34,8 +34,8 @@ export function waitClock(
   if (begun) return { ...begun, begins: Date.parse(begun.at), ends: Date.parse(begun.ends), isBegun: true }
   if (!change) return undefined
   const isOpen = (id: 'equalised' | 'settled') => conditions.some((one) => one.id === id && one.state !== 'met')
-  if (isOpen('equalised')) return after(change, 'equalise', LIMITS.equaliseTime.quantity)
-  return isOpen('settled') ? after(change, 'settle', LIMITS.settleTime.quantity) : undefined
+  if (isOpen('equalised')) return after(change, 'equalise', WAIT_TIMES.equaliseTime.quantity)
+  return isOpen('settled') ? after(change, 'settle', WAIT_TIMES.settleTime.quantity) : undefined
 }
 
 function after({ at }: Origin, purpose: WaitClock['purpose'], duration: Quantity<'duration'>): WaitClock {

@@ -5,6 +5,7 @@ import type { ApplianceUse, BookBalance, SystemLeakRate } from '@chargewright/le
 import type { Airflow } from '@chargewright/moist-air'
 import type { Picture } from '@chargewright/picture'
 import type { Problem, Quantity, Result, UnitPreference } from '@chargewright/quantity'
+import type { NameRead } from '@chargewright/refrigerant'
 import type { RecordOptions } from '@chargewright/report'
 import type { EvacuationFinding, StandingTest } from '@chargewright/tightness'
 import type { EntryProblem, SystemStatement, VisitEvent } from '@chargewright/visit'
@@ -71,6 +72,8 @@ export interface Tasks {
   readonly airflow: (visit: VisitEvents, way: AirflowWay) => Result<Airflow, Problem>
   /** Designations of all refrigerants that can be computed. */
   readonly refrigerants: () => readonly string[]
+  /** The designation that a typed name stands for, or those that it could. */
+  readonly refrigerantNamed: (typed: string) => NameRead
 }
 
 export type TaskName = keyof Tasks

@@ -9,7 +9,7 @@ import {
   stepsChart,
   subcoolingChart,
 } from '@chargewright/picture'
-import { refrigerantNames } from '@chargewright/refrigerant'
+import { readRefrigerantName, refrigerantNames } from '@chargewright/refrigerant'
 import {
   leakRateChecks,
   type RecordOptions,
@@ -62,6 +62,7 @@ export const TASKS: Tasks = {
   cylinders: cylindersOf,
   weighIn: weighInOf,
   refrigerants: refrigerantNames,
+  refrigerantNamed: readRefrigerantName,
 }
 
 /** What a record says beside the visit itself: from how many others the system is known, and what the law asks of it. */

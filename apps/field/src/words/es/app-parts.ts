@@ -65,6 +65,8 @@ export const APP_PARTS = {
   'This could not be worked out. Every entry is kept. ({0})':
     'Esto no se pudo calcular. Se conserva cada anotación. ({0})',
   'Try again': 'Intentar de nuevo',
+  'Which one is it?': '¿Cuál es?',
+  'No refrigerant is known by this name.': 'No se conoce ningún refrigerante con este nombre.',
   'reads as': 'se lee como',
   Keys: 'Teclas',
   'Turn the sign': 'Cambiar el signo',

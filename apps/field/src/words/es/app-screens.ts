@@ -6,6 +6,8 @@ export const APP_SCREENS = {
   'Clinic roof, unit 2': 'Azotea de la clínica, unidad 2',
   'What it does': 'Para qué sirve',
   'What feeds the evaporator': 'Qué alimenta al evaporador',
+  '“{0}” is no one refrigerant: choose one above, or press again to keep it as typed.':
+    '“{0}” no es un solo refrigerante: elija uno arriba u oprima de nuevo para guardarlo como se escribió.',
   'Marked as usual in the trade: {0}.': 'Marcado como habitual en el oficio: {0}.',
   'Taken as usual: with receiver and sight glass.': 'Se toma lo habitual: con recibidor y mirilla.',
   'Taken as usual: no receiver.': 'Se toma lo habitual: sin recibidor.',
