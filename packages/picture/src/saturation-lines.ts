@@ -1,5 +1,5 @@
-import { kelvin, pascal } from '@chargewright/quantity'
-import { type Refrigerant, type Saturation, saturationAtTemperature, stateAt } from '@chargewright/refrigerant'
+import { kelvin } from '@chargewright/quantity'
+import { type Refrigerant, type Saturation, saturationAtTemperature } from '@chargewright/refrigerant'
 import type { PlateState } from './cycle-points.ts'
 
 /** The part of a refrigerant's plane that a plate shows. */
@@ -65,29 +65,4 @@ function domeTop(
       }
     })
   return { bubble: towards('bubble', -1), dew: towards('dew', 1) }
-}
-
-const LIQUID_NODES = 4
-const GLIDE_NODES = 5
-const VAPOUR_NODES = 20
-
-/** The states of one temperature, from the top of the window to its bottom: liquid, across the dome, vapour. */
-export function isotherm(refrigerant: Refrigerant, T: number, { bottom_Pa, top_Pa }: Window): readonly PlateState[] {
-  const along = (from: number, to: number, nodes: number, crowding = 1) =>
-    Array.from({ length: nodes + 1 }, (_, i) => from * (to / from) ** ((i / nodes) ** crowding)).flatMap((p) => {
-      const at = stateAt(refrigerant, pascal(p), kelvin(T))
-      return at.ok ? [{ enthalpy: at.value.enthalpy_J_kg, pressure: p }] : []
-    })
-  const lines = saturationAtTemperature(refrigerant, kelvin(T))
-  // Above the critical temperature it bends most at the top of the window.
-  if (!lines.ok) return along(top_Pa, bottom_Pa, LIQUID_NODES + VAPOUR_NODES, 1.8)
-  const { bubble, dew } = lines.value
-  const at = ({ enthalpy_J_kg, pressure_Pa }: typeof bubble) => ({ enthalpy: enthalpy_J_kg, pressure: pressure_Pa })
-  return [
-    ...along(top_Pa, bubble.pressure_Pa, LIQUID_NODES),
-    at(bubble),
-    ...(refrigerant.kind === 'blend' ? along(bubble.pressure_Pa, dew.pressure_Pa, GLIDE_NODES) : []),
-    at(dew),
-    ...(dew.pressure_Pa > bottom_Pa ? along(dew.pressure_Pa, bottom_Pa, VAPOUR_NODES) : []),
-  ]
 }
