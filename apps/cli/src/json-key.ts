@@ -18,6 +18,7 @@ const SUFFIX: Readonly<Record<Dimension, string>> = {
   'mass flow': 'kg_s',
   power: 'W',
   'cooling capacity': 'W',
+  'specific enthalpy': 'J_kg',
   current: 'A',
   voltage: 'V',
   'relative humidity': 'fraction',

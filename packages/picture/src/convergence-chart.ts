@@ -112,13 +112,20 @@ function stepName(
   const top = where(i, aim?.high ?? net.si)
   const words = aim ? aimInWords(aim, preference, tell) : tell(say`${FINDINGS[finding]}`)
   const up = top.y - at.box.top > 1.6 * text ? -0.6 * text : 1.4 * text
-  const [x, anchor] = i === 0 ? ([top.x - 0.5 * text, 'start'] as const) : ([top.x, 'middle'] as const)
+  // The first stretch stands on the axis: its label keeps clear of that.
+  const [x, anchor] = i === 0 ? ([top.x + 0.8 * text, 'start'] as const) : ([top.x, 'middle'] as const)
   return label(words, x, top.y + up, sheet, { anchor, weight: 'bold', onPaper: true })
 }
 
 function aimInWords({ low, high }: NonNullable<StepLeft['aim']>, preference: UnitPreference, tell: Tell): string {
-  const [from = ''] = written(massOf(low), preference).split(' ')
-  return tell(say`${verbatim(from)} to ${massOf(high)}`)
+  const [from, to] = [written(massOf(low), preference), written(massOf(high), preference)].map((text) =>
+    text.split(' '),
+  )
+  // One unit needs to be named once; pounds and ounces are whole on both sides.
+  const isOneUnit = from?.length === 2 && to?.length === 2 && from[1] === to[1]
+  return isOneUnit
+    ? tell(say`${verbatim(from[0] ?? '')} to ${massOf(high)}`)
+    : tell(say`${massOf(low)} to ${massOf(high)}`)
 }
 
 function describe(steps: readonly StepLeft[], preference: UnitPreference, tell: Tell): string {

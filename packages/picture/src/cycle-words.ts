@@ -1,8 +1,8 @@
-import { quantity, say, type Tell, verbatim } from '@chargewright/quantity'
+import { preferredUnit, quantity, say, type Tell, type UnitPreference, verbatim } from '@chargewright/quantity'
 import type { Refrigerant } from '@chargewright/refrigerant'
 import { STATIONS } from '@chargewright/visit'
 import type { CyclePoint, CyclePoints } from './cycle-points.ts'
-import { bare } from './in-unit.ts'
+import { bare, shown } from './in-unit.ts'
 import type { PictureTable } from './picture.ts'
 
 /** The plate in a sentence or two, for those who do not see it. */
@@ -22,14 +22,15 @@ export function describeCycle({ name }: Refrigerant, { low, high, points }: Cycl
     .join(' ')
 }
 
-export function tableOfCycle({ points }: CyclePoints, tell: Tell): PictureTable {
+export function tableOfCycle({ points }: CyclePoints, preference: UnitPreference, tell: Tell): PictureTable {
+  const { symbol } = preferredUnit('specific enthalpy', preference)
   return {
-    head: [say`station`, say`temperature`, say`pressure`, say`enthalpy, kJ/kg`].map(tell),
+    head: [say`station`, say`temperature`, say`pressure`, say`enthalpy, ${verbatim(symbol)}`].map(tell),
     rows: points.map((point) => [
       `${point.station} ${tell(say`${stationName(point)}`)}`,
       tell(say`${point.temperature}`),
       tell(say`${quantity('absolute pressure', point.state.pressure)}`),
-      (point.state.enthalpy / 1000).toFixed(1),
+      shown(quantity('specific enthalpy', point.state.enthalpy), preference).toFixed(1),
     ]),
   }
 }

@@ -20,11 +20,12 @@ import { type CyclePoints, cyclePoints, type PlateState } from './cycle-points.t
 import { describeCycle, tableOfCycle } from './cycle-words.ts'
 import { draw } from './draw.ts'
 import { shown } from './in-unit.ts'
+import { isotherm } from './isotherm.ts'
 import { label } from './label.ts'
 import { DESK, type Picture, type Sheet } from './picture.ts'
 import { enthalpySpan, plateWindow } from './plate-window.ts'
 import { lineIn, type Plot, plot } from './plot.ts'
-import { isotherm, saturationLines, type Window } from './saturation-lines.ts'
+import { saturationLines, type Window } from './saturation-lines.ts'
 import type { Point } from './svg.ts'
 import { textWidth } from './text-width.ts'
 import { STROKE } from './tokens.ts'
@@ -47,13 +48,14 @@ export function pressureEnthalpyPlate(
   const window = plateWindow(refrigerant, cycle)
   if (!window) return undefined
   const pressure = (si: number) => shown(quantity('absolute pressure', si), preference)
-  const inUnits = ({ enthalpy, pressure: p }: PlateState): Point => ({ x: enthalpy / 1000, y: pressure(p) })
+  const enthalpy = (si: number) => shown(quantity('specific enthalpy', si), preference)
+  const inUnits = (state: PlateState): Point => ({ x: enthalpy(state.enthalpy), y: pressure(state.pressure) })
 
   const [from, to] = enthalpySpan(refrigerant, window, cycle)
   const across = exactAxis(
-    tell(say`enthalpy, kJ/kg`),
-    from / 1000,
-    to / 1000,
+    axisTitle(tell(say`enthalpy`), 'specific enthalpy', preference),
+    enthalpy(from),
+    enthalpy(to),
     Math.floor(sheet.width / (6 * sheet.text)),
   )
   const up = logAxis(
@@ -70,7 +72,7 @@ export function pressureEnthalpyPlate(
     {
       title: tell(say`Pressure and enthalpy of ${verbatim(refrigerant.name)}, with this cycle`),
       description: describeCycle(refrigerant, cycle, tell),
-      table: tableOfCycle(cycle, tell),
+      table: tableOfCycle(cycle, preference, tell),
     },
     at.grid,
     isothermsIn(at, isotherms(refrigerant, window, preference), place, sheet),

@@ -103,7 +103,8 @@ function stepLabel(
   const rises = before !== undefined && before.at.y < where.y
   const down = rises ? clear + 1.1 * sheet.text : -clear - 0.4 * sheet.text
   const anchor = before && !rises ? 'middle' : 'start'
-  return label(name, rises ? x + 0.8 * sheet.text : x, y + down, sheet, { anchor, onPaper: true })
+  // The first point stands on the axis: its label keeps clear of that.
+  return label(name, anchor === 'start' ? x + 0.8 * sheet.text : x, y + down, sheet, { anchor, onPaper: true })
 }
 
 function describe(steps: readonly ChargeStep[], { points, aim }: StepsPlotted, tell: Tell): string {

@@ -23,7 +23,7 @@ function notLookedUp(text: string): readonly string[] {
   return (bare.match(/\p{L}{2,}/gu) ?? []).filter((word) => !UNITS.has(word))
 }
 
-const UNITS = new Set(['psig', 'psia', 'bar', 'lb', 'oz', 'kg'])
+const UNITS = new Set(['psig', 'psia', 'bar', 'lb', 'oz', 'kg', 'Btu', 'kJ'])
 
 describe('in another language', () => {
   test.each(EXAMPLES.map((each) => [each.name, each] as const))(

@@ -170,12 +170,35 @@ describe('closing on the charge', () => {
     expect(table.rows.at(-1)).toEqual(['2', '312 g', 'not sized', 'hold'])
   })
 
+  test('[property] a stretch of pounds and ounces is named whole, and no first label lies on its axis', () => {
+    const { visit, assessment } = example('step-by-step')
+    const picture = convergenceChart(visit, assessment, INCH_POUND)!
+    expect(picture.table.rows[0]?.[2]).toMatch(/^[\d.]+ oz to 1 lb [\d.]+ oz$/)
+    for (const { svg } of [picture, stepsChart(visit, assessment, INCH_POUND)!]) {
+      const texts = textsOf(svg)
+      // The title of the upright axis begins at the axis.
+      const axis = Math.min(...texts.filter(({ words }) => /, (oz|°F)$/.test(words)).map(({ left }) => left))
+      const first = texts.find(({ words }) => /°F$| to /.test(words) && !/, °F$/.test(words))!
+      expect(first.left).toBeGreaterThan(axis + 5)
+    }
+  })
+
   test('[limit] without a step, or without a twin, there is nothing to close', () => {
     for (const name of ['orifice-add', 'capillary-weighed-in']) {
       const { visit, assessment } = example(name)
       expect(convergenceChart(visit, assessment, METRIC)).toBeUndefined()
     }
   })
+})
+
+test.each([
+  ['Btu/lb', INCH_POUND],
+  ['kJ/kg', METRIC],
+] as const)('[property] the plate is in %s where its reader is', (unit, preference) => {
+  const { visit, assessment } = example('orifice-add')
+  const { svg, table } = plateOfVisit(visit, assessment, preference)!
+  expect(textsOf(svg).map(({ words }) => words)).toContain(`enthalpy, ${unit}`)
+  expect(table.head.at(-1)).toBe(`enthalpy, ${unit}`)
 })
 
 describe('where there is nothing to draw', () => {

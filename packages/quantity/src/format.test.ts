@@ -25,6 +25,7 @@ test.each<[Dimension, number, string, string]>([
   ['mass flow', 0.05, '396.8 lb/h', '180.0 kg/h'],
   ['power', 2490, '2490 W', '2490 W'],
   ['cooling capacity', 10_550.56, '3.0 ton', '10.55 kW'],
+  ['specific enthalpy', 250e3, '107.5 Btu/lb', '250.0 kJ/kg'],
   ['current', 11.26, '11.3 A', '11.3 A'],
   ['voltage', 208.4, '208 V', '208 V'],
   ['relative humidity', 0.45, '45 % RH', '45 % RH'],

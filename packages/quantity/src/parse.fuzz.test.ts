@@ -98,6 +98,7 @@ const USUAL: Readonly<Record<Dimension, readonly [number, number]>> = {
   'mass flow': [0, 100],
   power: [0, 1e6],
   'cooling capacity': [0, 1e6],
+  'specific enthalpy': [0, 1e6],
   current: [0, 500],
   voltage: [0, 700],
   'relative humidity': [0, 1],

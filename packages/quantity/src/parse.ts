@@ -22,6 +22,7 @@ const BOUNDS: Readonly<Record<Dimension, readonly [min: number, max: number]>> =
   'mass flow': [0, 1e4],
   power: [0, 1e9],
   'cooling capacity': [0, 1e9],
+  'specific enthalpy': [-1e8, 1e8],
   current: [0, 1e5],
   voltage: [0, 1e6],
   'relative humidity': [0, 1],

@@ -27,6 +27,7 @@ export const INCH_POUND: UnitPreference = {
   velocity: 'ft/min',
   'mass flow': 'lb/h',
   'cooling capacity': 'ton',
+  'specific enthalpy': 'Btu/lb',
 }
 
 /** Metric units as the trade writes them elsewhere. */
@@ -46,6 +47,7 @@ export const METRIC: UnitPreference = {
   velocity: 'm/s',
   'mass flow': 'kg/h',
   'cooling capacity': 'kW',
+  'specific enthalpy': 'kJ/kg',
 }
 
 /** The preferred unit of a dimension, or the first one offered. */

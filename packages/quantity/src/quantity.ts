@@ -19,12 +19,13 @@ export type Dimension =
   | 'mass flow'
   | 'power'
   | 'cooling capacity'
+  | 'specific enthalpy'
   | 'current'
   | 'voltage'
   | 'relative humidity'
   | 'duration'
 
-/** A measured or derived value in SI: Pa, K, kg, m, m³, m³/s, W, A, V, s; relative humidity as a fraction. */
+/** A measured or derived value in SI: Pa, K, kg, m, m³, m³/s, W, J/kg, A, V, s; relative humidity as a fraction. */
 export interface Quantity<D extends Dimension = Dimension> {
   readonly dimension: D
   readonly si: number

@@ -12,6 +12,8 @@ const FT = 12 * INCH
 const CFM = FT ** 3 / 60
 const TON = (12_000 * 1055.05585262) / 3600
 const RANKINE = 5 / 9
+/** The International Table Btu per pound is 2326 J/kg, which is how that Btu is defined. */
+const BTU_PER_LB = 2326
 // Conventional columns (NIST SP 811:2008, table B.8): mercury at 0 °C, water of 1000 kg/m³.
 const INHG = 3386.389
 const INH2O = 1000 * GRAVITY * INCH
@@ -79,6 +81,9 @@ export const UNITS: readonly Unit[] = [
   unit('cooling capacity', 'Btu/h', TON / 12_000, 0, 'btuh btu/hr', '[Btu_IT]/h'),
   unit('cooling capacity', 'kW', 1e3, 2, 'kilowatt kilowatts', 'kW'),
   unit('cooling capacity', 'W', 1, 0, 'watt watts', 'W'),
+
+  unit('specific enthalpy', 'Btu/lb', BTU_PER_LB, 1, 'btu/lbm', '[Btu_IT]/[lb_av]'),
+  unit('specific enthalpy', 'kJ/kg', 1e3, 1, '', 'kJ/kg'),
 
   unit('current', 'A', 1, 1, 'amp amps ampere amperes', 'A'),
   unit('voltage', 'V', 1, 0, 'volt volts Vac', 'V'),

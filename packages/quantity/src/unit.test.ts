@@ -49,6 +49,7 @@ describe('conversion factors', () => {
     ['CFM', 'airflow', 4.719474e-4, 1e-6],
     ['Btu/h', 'cooling capacity', 2.930711e-1, 1e-6],
     ['ton', 'cooling capacity', 3.516853e3, 1e-6],
+    ['Btu/lb', 'specific enthalpy', 2.326e3, 1e-12],
   ] as const)('[published] one %s (%s) is %f', (symbol, dimension, si, printed) => {
     expect(Math.abs(findUnit(symbol, dimension)!.scale / si - 1)).toBeLessThan(printed)
   })

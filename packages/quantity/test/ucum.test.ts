@@ -23,6 +23,7 @@ const SI_CODE: Readonly<Partial<Record<Dimension, string>>> = {
   'mass flow': 'kg/s',
   power: 'W',
   'cooling capacity': 'W',
+  'specific enthalpy': 'J/kg',
   current: 'A',
   voltage: 'V',
   'relative humidity': '1',

@@ -163,6 +163,7 @@ export const FINDINGS = {
   liquid: 'líquido',
   'California residential field verification, RA3.2 (2008)':
     'verificación residencial en campo de California, RA3.2 (2008)',
+  'specific enthalpy': 'entalpía específica',
   'specific airflow': 'flujo de aire específico',
   Adding: 'Al agregar',
   Recovering: 'Al recuperar',
