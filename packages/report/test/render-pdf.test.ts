@@ -53,7 +53,7 @@ test('[property] the only date in the file is the one that was passed in', async
 
 test('[property] labels of the pictures are letters of the file, not outlines', async () => {
   const printed = letters(pdfText(await renderPdf(record(example('orifice-add')))).join(''))
-  for (const label of ['14.3°Fabovetarget', '67°wetbulb', 'enthalpy,kJ/kg', '4·airin95.0°F']) {
+  for (const label of ['14.3°Fabovetarget', '67°wetbulb', 'enthalpy,Btu/lb', '4·airin95.0°F']) {
     expect(printed).toContain(label)
   }
 })
