@@ -74,8 +74,9 @@ function program(terminal: Terminal, end: (ended: Promise<ExitCode>) => Promise<
     .argument('[visit.json]', 'path of a visit file, or - for stdin')
     .addOption(option.earlier())
     .addOption(option.units())
+    .addOption(option.language())
     .addOption(option.json('the assessment'))
-    .addOption(option.batch('a visit file', 'earlier'))
+    .addOption(option.batch('a visit file', 'earlier', 'language'))
     .addHelpText('after', EXAMPLES.assess)
     .action((path, flags, command) => {
       const units = option.UNIT_SYSTEMS[flags.units as keyof typeof option.UNIT_SYSTEMS]

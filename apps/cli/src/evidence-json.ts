@@ -1,14 +1,24 @@
-import { type Evidence, type Quantity, render, type Statement, type UnitPreference } from '@chargewright/quantity'
+import {
+  type Evidence,
+  inEnglish,
+  type Quantity,
+  type Statement,
+  sourceInWords,
+  teller,
+  type UnitPreference,
+  type Words,
+} from '@chargewright/quantity'
 import { inSi, optional } from './quantity-json.ts'
 
 /** An evidence as JSON: its sentence, the quantities in it, its source, the event at a leaf, and what it rests on. */
-export function evidenceJson(evidence: Evidence, units: UnitPreference): object {
+export function evidenceJson(evidence: Evidence, units: UnitPreference, words: Words = inEnglish): object {
+  const { source } = evidence
   return {
-    text: render(evidence.statement, units),
+    text: teller(units, words)(evidence.statement),
     ...values(evidence.statement),
-    ...optional('source', evidence.source),
+    ...optional('source', source && sourceInWords(source, words)),
     ...optional('event', evidence.eventId),
-    ...(evidence.from.length === 0 ? {} : { from: evidence.from.map((part) => evidenceJson(part, units)) }),
+    ...(evidence.from.length === 0 ? {} : { from: evidence.from.map((part) => evidenceJson(part, units, words)) }),
   }
 }
 

@@ -3,7 +3,7 @@ export const EXAMPLES = {
   assess: `
 Examples:
   chargewright assess examples/orifice-add.json
-  chargewright assess examples/orifice-add.json --units metric
+  chargewright assess examples/orifice-add.json --units metric --language es
   chargewright assess examples/orifice-add.json --json`,
   saturation: `
 Examples:

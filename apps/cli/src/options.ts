@@ -1,11 +1,15 @@
 import { INCH_POUND, METRIC } from '@chargewright/quantity'
 import { Option } from 'commander'
+import { LANGUAGES } from './words/language.ts'
 
 /** Systems of units for sentences, by the name that `--units` takes. */
 export const UNIT_SYSTEMS = { 'inch-pound': INCH_POUND, metric: METRIC } as const
 
 export const units = () =>
   new Option('--units <system>', 'units of the sentences').choices(Object.keys(UNIT_SYSTEMS)).default('inch-pound')
+
+export const language = () =>
+  new Option('--language <tag>', 'language of the sentences; what was typed stays').choices(LANGUAGES).default('en')
 
 export const pressure = () =>
   new Option('--pressure <reading>', '"118 psig", "8.1 bar g", "920 kPa a"; a bare psi or bar is a gauge')

@@ -1,4 +1,12 @@
-import { type Quantity, render, type Statement, type UnitPreference } from '@chargewright/quantity'
+import {
+  inEnglish,
+  type Quantity,
+  type Statement,
+  sourceInWords,
+  teller,
+  type UnitPreference,
+  type Words,
+} from '@chargewright/quantity'
 import { siKey } from './json-key.ts'
 
 /** `{ superheat_K, superheat_standard_uncertainty_K }`; without the second where the value is taken as exact. */
@@ -14,4 +22,5 @@ export const optional = (key: string, value: unknown): object => (value === unde
 export const cautionJson = (
   { id, statement, source }: { readonly id: string; readonly statement: Statement; readonly source: string },
   units: UnitPreference,
-): object => ({ id, text: render(statement, units), source })
+  words: Words = inEnglish,
+): object => ({ id, text: teller(units, words)(statement), source: sourceInWords(source, words) })

@@ -1,5 +1,6 @@
 export { type Evidence, evidence, type Measure } from './evidence.ts'
 export { COVERAGE, format, formatNumber, formatUncertainty } from './format.ts'
+export { type Catalogue, lookUp } from './look-up.ts'
 export { type ParseOptions, parse } from './parse.ts'
 export {
   INCH_POUND,

@@ -7,7 +7,14 @@ import {
   type MethodId,
   type NextEntry,
 } from '@chargewright/charging'
-import { type Evidence, render, type Statement, type UnitPreference } from '@chargewright/quantity'
+import {
+  type Evidence,
+  inEnglish,
+  problemStatement,
+  teller,
+  type UnitPreference,
+  type Words,
+} from '@chargewright/quantity'
 import type { EntryProblem } from '@chargewright/visit'
 import { evidenceJson } from '../evidence-json.ts'
 import { measureKey } from '../json-key.ts'
@@ -20,18 +27,27 @@ import { stepJson } from './step-json.ts'
  * An assessment as one JSON object; `docs/cli.md` describes it. Sentences are text in the units preferred, every
  * number stands beside them in SI under a key that carries its unit.
  */
-export function assessJson({ visit, assessment }: AssessAnswer, units: UnitPreference): object {
-  const text = (statement: Statement) => render(statement, units)
+export function assessJson(
+  { visit, assessment }: AssessAnswer,
+  units: UnitPreference,
+  words: Words = inEnglish,
+): object {
+  const text = teller(units, words)
   const { finding, method } = assessment
 
-  const evidence = (e: Evidence) => evidenceJson(e, units)
-  const next = ({ entry, why }: NextEntry) => ({ ...entry, label: entryLabel(entry), why: text(why) })
+  const evidence = (e: Evidence) => evidenceJson(e, units, words)
+  const next = ({ entry, why }: NextEntry) => ({ ...entry, label: words(entryLabel(entry)), why: text(why) })
   const condition = (c: Condition) => ({
     id: c.id,
     state: c.state,
     evidence: evidence(c.evidence),
     ...optional('remedy', c.remedy && text(c.remedy)),
     ...optional('next', c.next && next(c.next)),
+  })
+  const entryProblem = ({ eventId, problem }: EntryProblem) => ({
+    event: eventId,
+    ...problemJson(problem),
+    message: text(problemStatement(problem)),
   })
   const lookAlike = (l: LookAlike) => ({
     id: l.id,
@@ -47,18 +63,18 @@ export function assessJson({ visit, assessment }: AssessAnswer, units: UnitPrefe
     method: method ? { id: method.id, because: evidence(method.because) } : null,
     finding: {
       kind: finding.kind,
-      word: FINDINGS[finding.kind],
+      word: words(FINDINGS[finding.kind]),
       sentence: text(finding.sentence),
       reasons: finding.reasons.map(evidence),
       steps: finding.steps.map(text),
-      ...optional('dose', finding.dose && stepJson(finding.dose, units)),
+      ...optional('dose', finding.dose && stepJson(finding.dose, units, words)),
       ...optional('cause', finding.cause && lookAlike(finding.cause)),
       next: finding.next.map(next),
     },
     measures: { ...measures(assessment), ...target(assessment) },
     conditions: assessment.conditions.map(condition),
     look_alikes: assessment.lookAlikes.map(lookAlike),
-    cautions: assessment.cautions.map((each) => cautionJson(each, units)),
+    cautions: assessment.cautions.map((each) => cautionJson(each, units, words)),
     problems: assessment.problems.map(entryProblem),
     doubts: assessment.doubts.map(entryProblem),
   }
@@ -76,5 +92,3 @@ const TARGET_NAMES: Readonly<Record<MethodId, string>> = {
 
 const target = ({ method, target }: Assessment): object =>
   method && target ? inSi(TARGET_NAMES[method.id], target.quantity) : {}
-
-const entryProblem = ({ eventId, problem }: EntryProblem) => ({ event: eventId, ...problemJson(problem) })

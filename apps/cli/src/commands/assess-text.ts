@@ -7,7 +7,15 @@ import {
   METHODS,
   type NextEntry,
 } from '@chargewright/charging'
-import { describeProblem, render, type Statement, type UnitPreference } from '@chargewright/quantity'
+import {
+  inEnglish,
+  problemStatement,
+  say,
+  teller,
+  type UnitPreference,
+  verbatim,
+  type Words,
+} from '@chargewright/quantity'
 import type { EntryProblem } from '@chargewright/visit'
 import { evidenceWriter } from '../text/evidence-writer.ts'
 import { page, section, spread } from '../text/page.ts'
@@ -43,57 +51,64 @@ const INDENT = 2
 const JUDGED = 15
 
 /** An assessment as a page for the terminal: the finding first, then why, then what else was considered. */
-export function assessText({ visit, assessment }: AssessAnswer, units: UnitPreference, width: number): string {
+export function assessText(
+  { visit, assessment }: AssessAnswer,
+  units: UnitPreference,
+  width: number,
+  words: Words = inEnglish,
+): string {
   const { finding, method } = assessment
-  const writer = evidenceWriter(units, width)
-  const words = (statement: Statement) => render(statement, units)
+  const writer = evidenceWriter(units, width, words)
+  const tell = teller(units, words)
   const item = (mark: string, text: string) => wrap(text, width, `${' '.repeat(INDENT)}${mark} `)
-  const next = ({ entry, why }: NextEntry) => item('·', `${entryLabel(entry)}: ${words(why)}`)
-  const questioned = ({ eventId, problem }: EntryProblem) =>
-    item('·', `${describeProblem(problem)}${eventId === '' ? '' : ` (entry ${eventId})`}`)
+  const next = ({ entry, why }: NextEntry) => item('·', tell(say`${entryLabel(entry)}: ${why}`))
+  const questioned = ({ eventId, problem }: EntryProblem) => {
+    const told = problemStatement(problem)
+    return item('·', tell(eventId === '' ? told : say`${told} (entry ${verbatim(eventId)})`))
+  }
   const lookAlike = (l: LookAlike) => [
-    ...wrap(words(l.label), width, ' '.repeat(JUDGED)),
+    ...wrap(tell(l.label), width, ' '.repeat(JUDGED)),
     ...writer.tree(l.evidence, JUDGED),
   ]
 
   return page(
     [
       ...spread(
-        `${MARKS[finding.kind]} ${FINDINGS[finding.kind]}`,
-        method ? METHODS[method.id] : 'no method yet',
+        `${MARKS[finding.kind]} ${words(FINDINGS[finding.kind])}`,
+        words(method ? METHODS[method.id] : 'no method yet'),
         width,
       ),
-      ...wrap(`${words(finding.sentence)}.`, width, ' '.repeat(INDENT)),
+      ...wrap(`${tell(finding.sentence)}.`, width, ' '.repeat(INDENT)),
     ],
     section(
-      'Do',
-      finding.steps.flatMap((step, i) => item(`${i + 1}.`, words(step))),
+      words('Do'),
+      finding.steps.flatMap((step, i) => item(`${i + 1}.`, tell(step))),
     ),
-    section('Enter next', finding.next.flatMap(next)),
-    section('Left out, because it cannot be read', assessment.problems.flatMap(questioned)),
-    section('In doubt, but used', assessment.doubts.flatMap(questioned)),
+    section(words('Enter next'), finding.next.flatMap(next)),
+    section(words('Left out, because it cannot be read'), assessment.problems.flatMap(questioned)),
+    section(words('In doubt, but used'), assessment.doubts.flatMap(questioned)),
     section(
-      'Because',
+      words('Because'),
       finding.reasons.flatMap((reason) => writer.tree(reason, INDENT)),
     ),
-    section('Method', method ? writer.tree(method.because, INDENT) : []),
+    section(words('Method'), method ? writer.tree(method.because, INDENT) : []),
     section(
-      'Conditions',
-      assessment.conditions.flatMap((c) => judged(CONDITION_WORDS[c.state], writer.tree(c.evidence, JUDGED))),
+      words('Conditions'),
+      assessment.conditions.flatMap((c) => judged(words(CONDITION_WORDS[c.state]), writer.tree(c.evidence, JUDGED))),
     ),
     section(
-      'Could look the same',
-      assessment.lookAlikes.flatMap((l) => judged(VERDICT_WORDS[l.verdict], lookAlike(l))),
+      words('Could look the same'),
+      assessment.lookAlikes.flatMap((l) => judged(words(VERDICT_WORDS[l.verdict]), lookAlike(l))),
     ),
     section(
-      'Take care',
-      assessment.cautions.flatMap((c) => item('!', `${words(c.statement)}\u00a0${writer.cite(c.source)}`)),
+      words('Take care'),
+      assessment.cautions.flatMap((c) => item('!', `${tell(c.statement)}\u00a0${writer.cite(c.source)}`)),
     ),
     section(
-      'Sources',
+      words('Sources'),
       writer.sources().flatMap((source, i) => item(`${i + 1}`.padStart(2), source)),
     ),
-    spread(`Visit ${visit.id}`, `rules ${assessment.version}`, width),
+    spread(tell(say`Visit ${verbatim(visit.id)}`), tell(say`rules ${verbatim(assessment.version)}`), width),
   )
 }
 

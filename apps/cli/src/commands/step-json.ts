@@ -1,5 +1,5 @@
 import type { Dose } from '@chargewright/charging'
-import { render, type UnitPreference } from '@chargewright/quantity'
+import { inEnglish, teller, type UnitPreference, type Words } from '@chargewright/quantity'
 import { evidenceJson } from '../evidence-json.ts'
 import { inSi, optional } from '../quantity-json.ts'
 
@@ -7,16 +7,17 @@ import { inSi, optional } from '../quantity-json.ts'
 export function stepJson(
   { direction, mass, interval, withoutTwin, phase, port, compressor, until, evidence }: Dose,
   units: UnitPreference,
+  words: Words = inEnglish,
 ): object {
   return {
     direction,
     ...inSi('mass', mass),
     ...(interval ? { ...inSi('interval_low', interval.low), ...inSi('interval_high', interval.high) } : {}),
-    ...optional('without_twin', withoutTwin && render(withoutTwin, units)),
+    ...optional('without_twin', withoutTwin && teller(units, words)(withoutTwin)),
     phase,
     port,
     compressor,
     ...optional('until', until),
-    evidence: evidenceJson(evidence, units),
+    evidence: evidenceJson(evidence, units, words),
   }
 }

@@ -8,6 +8,7 @@ import * as option from '../options.ts'
 import { print } from '../print.ts'
 import { readJson } from '../read-json.ts'
 import { readText } from '../read-text.ts'
+import { type Language, wordsOf } from '../words/language.ts'
 import { writeTo } from '../write-to.ts'
 import { assessedVisit } from './assessed-visit.ts'
 import { badFlags, type Declaring, type FormFlags } from './declaring.ts'
@@ -15,6 +16,7 @@ import { badFlags, type Declaring, type FormFlags } from './declaring.ts'
 interface ReportFlags extends FormFlags {
   readonly out?: string
   readonly csv?: string
+  readonly language: Language
   readonly paper?: 'A4' | 'LETTER'
   readonly earlier?: readonly string[]
   readonly pressureTest?: readonly string[]
@@ -66,10 +68,11 @@ export function declareReport({ chargewright, terminal, end }: Declaring): void 
   ): Promise<Result<Written, Failure>> => {
     // The writer of PDF and its fonts are loaded only here.
     const { recordFiles } = await import('../commands/report.ts')
-    const { units, paper, out, csv } = flags
+    const { units, language, paper, out, csv } = flags
     const created = terminal.now()
     const files = recordFiles(assessed, {
       preference: option.UNIT_SYSTEMS[units],
+      language: { tag: language, words: await wordsOf(language) },
       created,
       checks,
       ...(paper ? { paper } : {}),
@@ -106,6 +109,7 @@ export function declareReport({ chargewright, terminal, end }: Declaring): void 
     .option('--evacuation <log.csv>', 'with the check of a vacuum, by the specification on file')
     .option('--cylinders <book.json>', 'with the balance of each cylinder of a book')
     .addOption(option.units())
+    .addOption(option.language())
     .addOption(option.json('the record'))
     .addHelpText('after', EXAMPLES.report)
     .action((path: string | undefined, flags: ReportFlags) => end(answer(path, flags)))

@@ -1,5 +1,4 @@
-import type { Words } from '@chargewright/quantity'
-import { type Catalogue, lookUp } from './look-up.ts'
+import { type Catalogue, lookUp, type Words } from '@chargewright/quantity'
 
 /** The languages of the app by their tags (BCP 47), each by its own name. */
 export const LANGUAGES = { en: 'English', es: 'Español' } as const

@@ -28,7 +28,7 @@ export function sourceTexts(folder: string): readonly SourceTexts[] {
     }))
 }
 
-const NOT_SHOWN = /\.d\.ts$|\.test\.tsx?$|store-contract\.ts$|\/node_modules\/|\/test\/|field\/src\/words\/es\//
+const NOT_SHOWN = /\.d\.ts$|\.test\.tsx?$|store-contract\.ts$|\/node_modules\/|\/test\/|\/words\/es\//
 
 /** Attributes of elements and of our own parts that a person reads or hears. */
 const READ_ALOUD = new Set(['aria-label', 'placeholder', 'title', 'alt', 'label', 'example', 'name', 'hint'])

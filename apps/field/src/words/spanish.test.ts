@@ -1,5 +1,7 @@
 import { FINDINGS, METHODS } from '@chargewright/charging'
-import { holdsPlaces } from '@chargewright/quantity'
+import { RATING_WORDS, SUPPLY_WORDS } from '@chargewright/compressor'
+import { type Catalogue, holdsPlaces } from '@chargewright/quantity'
+import { SPANISH_AREAS } from '@chargewright/report'
 import {
   APPLICATIONS,
   FIGURE_IDS,
@@ -19,11 +21,15 @@ import { AREAS, SPANISH } from './es/spanish.ts'
 import { sourceTexts } from './source-texts.ts'
 
 const app = sourceTexts('apps/field/src')
-const all = [...sourceTexts('packages'), ...app]
+const packages = sourceTexts('packages')
+const all = [...packages, ...app]
 
 /** A text that begins a sentence shares the entry of the same text within one. */
 const inside = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
-const hasEntry = (text: string) => Object.hasOwn(SPANISH, text) || Object.hasOwn(SPANISH, inside(text))
+const hasEntry = (text: string, catalogue = SPANISH) =>
+  Object.hasOwn(catalogue, text) || Object.hasOwn(catalogue, inside(text))
+/** What another app has too. */
+const OF_PACKAGES: Catalogue = Object.assign({}, ...SPANISH_AREAS)
 
 /** Signs, units, numbers and bare places for values read the same in every language. */
 const isWorded = (text: string) => /\p{L}{2}/u.test(text.replace(/\{\d+\}/g, ''))
@@ -42,6 +48,8 @@ const NOT_FOR_PEOPLE = new RegExp(
 )
 
 const tables = {
+  compressor: Object.values(RATING_WORDS),
+  supply: Object.values(SUPPLY_WORDS),
   readings: READING_IDS.map(readingKind).flatMap(({ label, tells, howTo }) => [label, tells, howTo ?? '']),
   stations: STATIONS.map(({ label }) => label),
   observations: OBSERVATION_IDS.map(observationKind).flatMap(({ label, answers, tells }) => [
@@ -64,9 +72,15 @@ describe('the Spanish catalogue', () => {
     expect(said.filter((text) => isWorded(text) && !hasEntry(text))).toEqual([])
   })
 
+  test('[property] has every statement of the packages in the areas that every app can use', () => {
+    const said = packages.flatMap((source) => source.said)
+    expect(said.length).toBeGreaterThan(400)
+    expect(said.filter((text) => isWorded(text) && !hasEntry(text, OF_PACKAGES))).toEqual([])
+  })
+
   test.each(Object.entries(tables))('[property] has an entry for every label of the %s', (_, labels) => {
     expect(labels.length).toBeGreaterThan(2)
-    expect(labels.filter((text) => isWorded(text) && !hasEntry(text))).toEqual([])
+    expect(labels.filter((text) => isWorded(text) && !hasEntry(text, OF_PACKAGES))).toEqual([])
   })
 
   test('[property] has an entry for every text that the app looks up', () => {
@@ -90,7 +104,7 @@ describe('the Spanish catalogue', () => {
       .filter(({ file }) => !file.endsWith('record-csv.ts'))
       .flatMap(({ written }) => written)
       .filter((text) => READS_AS_WORDS.test(text) && !NOT_FOR_PEOPLE.test(text))
-    expect([...new Set(texts.filter((text) => !hasEntry(text)))]).toEqual([])
+    expect([...new Set(texts.filter((text) => !hasEntry(text, OF_PACKAGES)))]).toEqual([])
   })
 
   test('[property] has no entry for a text that no source has any more', () => {

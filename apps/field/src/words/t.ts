@@ -1,5 +1,5 @@
+import { type Catalogue, lookUp } from '@chargewright/quantity'
 import { signal } from '@preact/signals'
-import { type Catalogue, lookUp } from './look-up.ts'
 
 /** The catalogue that is on the page now. Whatever is drawn with `t` is drawn anew when it changes. */
 export const catalogue = signal<Catalogue>({})

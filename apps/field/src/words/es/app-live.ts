@@ -3,7 +3,6 @@ export const APP_LIVE = {
   '{0}: what each column is': '{0}: qué es cada columna',
   '{0} of {1} used': '{0} de {1} en uso',
   'last {0}': 'último {0}',
-  'not used': 'sin usar',
   'Unit of {0}': 'Unidad de {0}',
   'From a logger or a sensor': 'De un registrador o un sensor',
   'This part could not be loaded. Type the readings, or load the page again.':
@@ -30,11 +29,9 @@ export const APP_LIVE = {
   'Sensors are those with the standard environmental service of Bluetooth.':
     'Los sensores son los que tienen el servicio ambiental estándar de Bluetooth.',
   'This browser connects no sensors.': 'Este navegador no conecta sensores.',
-  reading: 'lectura',
   'last minute': 'último minuto',
   deviation: 'desviación',
   it: 'estado',
-  '{0} of {1}': '{0} de {1}',
   'holds still': 'se mantiene estable',
   'not watched long enough': 'no se observó bastante tiempo',
   Settled: 'Estable',

@@ -33,7 +33,6 @@ export const APP_PRACTICE = {
   'Another case': 'Otro caso',
   'The bench': 'El banco',
   'since the start': 'desde el inicio',
-  'compressor running': 'compresor en marcha',
   'stopped: a switch has opened': 'detenido: abrió un presostato',
   'In the recovery cylinder': 'En el cilindro de recuperación',
   '{0} of at most {1}': '{0} de {1} como máximo',

@@ -72,4 +72,10 @@ export const PICTURES = {
   '{0} from visit to visit': '{0} de visita en visita',
   '{0} visits, from {1} at the first to {2} at the last.': '{0} visitas, de {1} en la primera a {2} en la última.',
   visit: 'visita',
+  none: 'ninguno',
+  'Compressor mass flow against its maker’s figures': 'Flujo másico del compresor frente a los datos de su fabricante',
+  'Compressor power against its maker’s figures': 'Potencia del compresor frente a los datos de su fabricante',
+  'Compressor current against its maker’s figures': 'Corriente del compresor frente a los datos de su fabricante',
+  'Compressor capacity against its maker’s figures': 'Capacidad del compresor frente a los datos de su fabricante',
+  round: 'redondo',
 } as const

@@ -49,4 +49,5 @@ export const PROBLEMS = {
   unconfirmed: 'sin confirmar',
   'grid recalled': 'tabla de memoria',
   'equation of state of {0}': 'ecuación de estado de {0}',
+  'span {0}': 'escala {0}',
 } as const

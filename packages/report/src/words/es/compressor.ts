@@ -106,4 +106,10 @@ export const COMPRESSOR = {
     'curva de rendimiento del sistema según el fabricante, entre sus valores',
   'rising temperatures on both sides, two or more, and a positive value for each pair':
     'temperaturas crecientes en ambos lados, dos o más, y un valor positivo para cada par',
+  doubtful: 'dudoso',
+  'inside the band': 'dentro de la banda',
+  'below the band': 'por debajo de la banda',
+  'above the band': 'por encima de la banda',
+  'do not run it': 'no lo haga funcionar',
+  sound: 'en orden',
 } as const
