@@ -11,8 +11,18 @@ export default defineConfig({
     assetsInlineLimit: 0,
     // What writes the record to sign is a megabyte; it is a part of its own and runs only when a record is asked for.
     chunkSizeWarningLimit: 1100,
-    // What two parts share goes into one file: forty small ones compress a sixth worse, and each is a request.
-    rolldownOptions: { output: { advancedChunks: { groups: [{ name: 'shared', minShareCount: 2 }] } } },
+    // What two parts share goes into one file: forty small ones compress a sixth worse, and each is a request. What only
+    // the steps share comes with the first of them that is opened, and not with the start.
+    rolldownOptions: {
+      output: {
+        advancedChunks: {
+          groups: [
+            { name: 'shared', test: /^(?!.*field\/src\/steps\/)/, minShareCount: 2, priority: 1 },
+            { name: 'steps', test: /field\/src\/steps\//, minShareCount: 2 },
+          ],
+        },
+      },
+    },
   },
   worker: { format: 'es' },
   plugins: [
