@@ -44,6 +44,8 @@ export interface Condition {
   /** What to do about one that is not met or not known. */
   readonly remedy?: Step
   readonly next?: NextEntry
+  /** What is entered again once the remedy is done. */
+  readonly again?: readonly NextEntry[]
 }
 
 /** The entry that would tell more: which one, and why. */

@@ -20,7 +20,7 @@ export function gate(
       sentence: unmet[0].evidence.statement,
       reasons: unmet.map(({ evidence }) => evidence),
       steps: unmet.flatMap(({ remedy }) => remedy ?? []),
-      next: unmet.flatMap(({ next }) => next ?? []),
+      next: distinct(unmet.flatMap(({ next, again = [] }) => [...(next ? [next] : []), ...again])),
     }
   }
   const unknown = conditions.filter(({ state }) => state === 'unknown')

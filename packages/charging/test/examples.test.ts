@@ -31,10 +31,15 @@ const EXAMPLES: Readonly<Record<string, Example>> = {
   'orifice-add': { method: 'superheat', finding: 'add', twin: { nameplate_oz: 104, from: 0.03, to: 0.4 } },
   'orifice-hold': { method: 'superheat', finding: 'hold' },
   'orifice-recover': { method: 'superheat', finding: 'recover', twin: { nameplate_oz: 104, from: -0.01, to: 0.3 } },
-  'orifice-no-valid-test': { method: 'superheat', finding: 'not-ready', condition: 'target' },
+  'orifice-no-valid-test': {
+    method: 'superheat',
+    finding: 'not-ready',
+    condition: 'target',
+    next: 'return-air-wet-bulb',
+  },
   'orifice-cold-outdoors': { method: 'superheat', finding: 'not-ready', condition: 'outdoor-temperature' },
   'orifice-starved-coil': { method: 'superheat', finding: 'not-the-charge', cause: 'liquid-line-restriction' },
-  'orifice-low-airflow': { method: 'superheat', finding: 'not-ready', condition: 'airflow' },
+  'orifice-low-airflow': { method: 'superheat', finding: 'not-ready', condition: 'airflow', next: 'airflow' },
   'orifice-no-airflow-evidence': {
     method: 'superheat',
     finding: 'cannot-tell',
@@ -50,7 +55,7 @@ const EXAMPLES: Readonly<Record<string, Example>> = {
   // 6 lb 4 oz; 30 ft of line at 0.6 oz/ft; 8 in³ of liquid, which at 100 °F weighs 0.571 oz/in³.
   'line-set-weigh-in': { method: 'weight', finding: 'add', step_oz: 100 + 18 + 8 * 0.571 },
   'receiver-bubbles-under-load': { method: 'sight-glass', finding: 'add', step_oz: 0.1 * 224 },
-  'receiver-low-load': { method: 'sight-glass', finding: 'not-ready', condition: 'load' },
+  'receiver-low-load': { method: 'sight-glass', finding: 'not-ready', condition: 'load', next: 'box-temperature' },
   'receiver-drier-restricted': { method: 'sight-glass', finding: 'not-the-charge', cause: 'liquid-line-restriction' },
   'valve-subcooling-add': { method: 'subcooling', finding: 'add', twin: { nameplate_oz: 90, from: 0.02, to: 0.35 } },
   'valve-subcooling-hold': { method: 'subcooling', finding: 'hold' },

@@ -43,6 +43,7 @@ export function assessJson(
     evidence: evidence(c.evidence),
     ...optional('remedy', c.remedy && text(c.remedy)),
     ...optional('next', c.next && next(c.next)),
+    ...optional('again', c.again?.map(next)),
   })
   const entryProblem = ({ eventId, problem }: EntryProblem) => ({
     event: eventId,

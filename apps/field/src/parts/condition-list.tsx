@@ -30,13 +30,15 @@ export function ConditionList({ conditions, units, showEntry }: Props) {
         <span class="group-count">{t('{0} of {1} hold', held.length, conditions.length)}</span>
       </summary>
       <ul class="judged">
-        {[...wanting, ...held].map(({ id, state, evidence, remedy, next }) => (
+        {[...wanting, ...held].map(({ id, state, evidence, remedy, next, again = [] }) => (
           <li key={id}>
             <span class={`state state-${state}`}>{t(STATES[state])}</span>
             <div>
               <EvidenceTree evidence={evidence} units={units} showEntry={showEntry} />
               {remedy && <p class="remedy">{inWords(remedy, units)}</p>}
-              {next && <NextLink next={next} />}
+              {[...(next ? [next] : []), ...again].map((one) => (
+                <NextLink key={one.entry.what} next={one} />
+              ))}
             </div>
           </li>
         ))}

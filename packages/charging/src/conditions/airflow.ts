@@ -1,11 +1,12 @@
 import { evidence, type Measure, type Quantity, quantity, say, subtract } from '@chargewright/quantity'
-import type { Visit } from '@chargewright/visit'
+import type { ReadingId, Visit } from '@chargewright/visit'
 import table from '../../data/temperature-split.json' with { type: 'json' }
 import type { Condition, NextEntry } from '../assessment.ts'
 import { LIMITS } from '../limit.ts'
 import type { Measures } from '../measures/measures.ts'
 import { typedIn } from '../measures/typed-in.ts'
 import { type Grid, lookUp, spread } from '../target/chart.ts'
+import { AGAIN, readAgain } from './read-again.ts'
 
 const { airflowRefused, airflowLow, airflowHigh, splitTolerance } = LIMITS
 const F = 5 / 9
@@ -27,12 +28,22 @@ export function airflow(visit: Visit, measures: Measures): Condition {
       state: 'unmet',
       evidence: { ...evidence(say`The air filter or the indoor coil is dirty or blocked`), eventId: filter.eventId },
       remedy: say`Clean the filter and the coil, let the system settle and read again`,
+      again: [{ entry: { kind: 'observation', what: 'air-filter' }, why: AGAIN }],
     }
   }
   const { airflowPerCapacity } = measures
-  if (airflowPerCapacity) return judgeSpecificAirflow(airflowPerCapacity)
-  return bySplit(visit, measures) ?? unknown(visit)
+  const judged = airflowPerCapacity
+    ? judgeSpecificAirflow(airflowPerCapacity)
+    : (bySplit(visit, measures) ?? unknown(visit))
+  return judged.state === 'unmet' ? { ...judged, again: readAgain(visit, TELLS_AIRFLOW) } : judged
 }
+
+const TELLS_AIRFLOW: readonly ReadingId[] = [
+  'airflow',
+  'supply-air-dry-bulb',
+  'return-air-dry-bulb',
+  'return-air-wet-bulb',
+]
 
 /**
  * A measured airflow over the nominal cooling capacity: too little to judge a charge by, outside the usual band, or in it.

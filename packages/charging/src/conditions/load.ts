@@ -3,6 +3,7 @@ import { observationKind, type Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
 import { LIMITS } from '../limit.ts'
 import { typedIn } from '../measures/typed-in.ts'
+import { readAgain } from './read-again.ts'
 
 const { boxAboveSetPoint } = LIMITS
 
@@ -48,6 +49,6 @@ export function load(visit: Visit): Condition {
     id: 'load',
     state: high ? 'met' : 'unmet',
     evidence: evidence(statement, boxAboveSetPoint.source, from),
-    ...(high ? {} : { remedy }),
+    ...(high ? {} : { remedy, again: readAgain(visit, ['box-temperature']) }),
   }
 }

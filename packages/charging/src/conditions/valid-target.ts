@@ -1,17 +1,21 @@
 import { evidence, type Quantity, say } from '@chargewright/quantity'
+import type { ReadingId, Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
 import { LIMITS } from '../limit.ts'
 import type { SuperheatTarget } from '../target/superheat-target.ts'
+import { readAgain } from './read-again.ts'
 
 /**
  * The target as a condition: there must be one, and it must lie clear of the least that can be tested; or what was read
  * lies so far above that no target which it may be would change the answer.
  */
 export function validTarget(
+  visit: Visit,
   target: SuperheatTarget,
   superheat?: Quantity<'temperature difference'>,
 ): readonly Condition[] {
   const remedy = say`Warm the return air or wait for other weather and test again, or recover, evacuate and weigh in`
+  const again = readAgain(visit, HANGS_ON)
   switch (target.kind) {
     case 'missing':
       return []
@@ -22,6 +26,7 @@ export function validTarget(
           state: 'unmet',
           evidence: evidence(say`No valid test: ${target.because}`, target.source),
           remedy,
+          again,
         },
       ]
     case 'target': {
@@ -40,12 +45,19 @@ export function validTarget(
           id: 'target',
           state: clear || plain ? 'met' : 'unmet',
           evidence: evidence(statement, source, [tree]),
-          ...(clear || plain ? {} : { remedy }),
+          ...(clear || plain ? {} : { remedy, again }),
         },
       ]
     }
   }
 }
+
+const HANGS_ON: readonly ReadingId[] = [
+  'return-air-wet-bulb',
+  'return-air-humidity',
+  'return-air-dry-bulb',
+  'condenser-entering-air',
+]
 
 /** Above the band about even the highest target, by more than its own uncertainty. */
 const isFarAbove = ({ si, u = 0 }: Quantity, highest: number): boolean =>

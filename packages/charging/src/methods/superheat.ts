@@ -41,7 +41,7 @@ export function bySuperheat(asked: Case): Ruling {
     ...consistent(asked),
     outdoorTemperature(visit),
     airflow(visit, measures),
-    ...(target.ok ? validTarget(target.value, measures.superheat?.quantity) : []),
+    ...(target.ok ? validTarget(visit, target.value, measures.superheat?.quantity) : []),
   ]
   const rule = (finding: Finding, lookAlikes: Ruling['lookAlikes'] = []): Ruling => ({
     conditions,
