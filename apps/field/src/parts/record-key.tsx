@@ -1,5 +1,6 @@
 import type { UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
+import { useState } from 'preact/hooks'
 import { localTime } from '../session/local-time.ts'
 import { fileName, type SavedFile } from '../session/saved-file.ts'
 import type { SystemSoFar } from '../session/system-so-far.ts'
@@ -32,6 +33,7 @@ type Form = keyof typeof FORMS
 export function RecordKey({ visit, system, about, name, units }: Props) {
   const engine = useEngine()
   const state = useSignal<'idle' | 'writing' | 'failed'>('idle')
+  const [isShared] = useState(canShare)
   const contentOf = async (form: Form): Promise<SavedFile['content'] | undefined> => {
     const created = localTime(new Date())
     const wish = { preference: units, language: spoken.value, created, ...(about !== undefined && { about }) }
@@ -60,7 +62,7 @@ export function RecordKey({ visit, system, about, name, units }: Props) {
   return (
     <>
       {key(state.value === 'writing' ? t('Writing …') : t('Record to sign (PDF)'), 'pdf')}
-      {canShare() && key(t('Share the record'), 'pdf', share)}
+      {isShared && key(t('Share the record'), 'pdf', share)}
       {key(t('As a table (CSV)'), 'csv')}
       {key(t('As data (JSON)'), 'json')}
       {state.value === 'failed' && (

@@ -33,9 +33,10 @@ export function reveal(id: string): void {
  * that has to be.
  */
 export function focusNextEntry(from: HTMLElement): void {
-  const entries = [...document.querySelectorAll<HTMLElement>('[data-entry]')].filter((e) => e.checkVisibility())
+  const entries = [...document.querySelectorAll<HTMLElement>('[data-entry]')]
   const later = entries.slice(entries.indexOf(from) + 1)
-  const next = (isOutdated(from) && later.find(isOutdated)) || later[0]
+  const firstOf = (wanted: readonly HTMLElement[]) => wanted.find((entry) => entry.checkVisibility())
+  const next = (isOutdated(from) && firstOf(later.filter(isOutdated))) || firstOf(later)
   if (next) next.focus()
   else from.blur()
 }

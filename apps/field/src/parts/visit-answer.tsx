@@ -10,6 +10,7 @@ import { CautionList } from './caution-list.tsx'
 import { ConditionList } from './condition-list.tsx'
 import { EngineState } from './engine-state.tsx'
 import { FindingBlock } from './finding-block.tsx'
+import { InTurn } from './in-turn.tsx'
 import { LearntPlace } from './learnt-place.tsx'
 import { LookAlikeList } from './look-alike-list.tsx'
 import { WaitPlace } from './wait-place.tsx'
@@ -35,7 +36,7 @@ export function VisitAnswer({ visit, asking, system, lessons, session, record, u
     <>
       <EngineState asking={asking} />
       {assessment && (
-        <>
+        <InTurn>
           <FindingBlock
             assessment={assessment}
             doing={
@@ -50,7 +51,7 @@ export function VisitAnswer({ visit, asking, system, lessons, session, record, u
           <ConditionList conditions={assessment.conditions} {...shown} />
           <LookAlikeList lookAlikes={assessment.lookAlikes} {...shown} />
           <LearntPlace system={system} lessons={lessons} learntFrom={learntFrom ?? 0} session={session} />
-        </>
+        </InTurn>
       )}
     </>
   )

@@ -112,7 +112,7 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
         )}
         undo={nextUndo(stored.events) && undo}
       >
-        {assessment && <FindingKey kind={assessment.finding.kind} />}
+        <FindingKey kind={assessment?.finding.kind} />
       </PageBar>
       <UndoneNotice events={stored.events} redo={redo} />
       <main class="visit">
@@ -131,7 +131,10 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
               {problemInWords(problem)}
             </p>
           ))}
-          {stored.about !== undefined && <p class="about">{stored.about}</p>}
+          {/* Under the answer: drawn before it, it would jump. */}
+          {(assessment || assessing.state === 'failed') && stored.about !== undefined && (
+            <p class="about">{stored.about}</p>
+          )}
         </div>
         <div class="entries">
           <InTurn>
