@@ -43,3 +43,6 @@ export const unreadable = (field: string, value: string, accepted: string): Prob
   value: shorten(value),
   accepted,
 })
+
+/** Why the platform refused, by its own code, such as `ENOENT`. */
+export const codeOf = (error: unknown): string => (error instanceof Error && 'code' in error ? String(error.code) : '')

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises'
 import { fail, ok, type Result } from '@chargewright/quantity'
-import { atFault, type Failure, missing, unreadable, wrongUsage } from './failure.ts'
+import { atFault, codeOf, type Failure, missing, unreadable, wrongUsage } from './failure.ts'
 import type { Terminal } from './terminal.ts'
 
 /**
@@ -35,8 +35,6 @@ const WHY: Readonly<Record<string, string>> = {
   EACCES: '; this one may not be read',
   EPERM: '; this one may not be read',
 }
-
-const codeOf = (error: unknown) => (error instanceof Error && 'code' in error ? String(error.code) : '')
 
 async function allOf(input: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
   const chunks: Uint8Array[] = []

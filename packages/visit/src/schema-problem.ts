@@ -6,7 +6,9 @@ export function schemaProblem(issue: v.BaseIssue<unknown>): Problem {
   const field = pathOf(issue)
   const { input } = issue
   const accepted = acceptedBy(issue)
-  if (input === undefined) return { kind: 'missing', field, value: 'nothing', accepted }
+  if (input === undefined) {
+    return { kind: 'missing', field, value: 'nothing', accepted: field.endsWith('.at') ? TIME : accepted }
+  }
   return { kind: issue.expected === 'never' ? 'unknown' : 'unreadable', field, value: quoted(input), accepted }
 }
 
@@ -44,11 +46,13 @@ function acceptedBy({ type, input, expected, requirement }: v.BaseIssue<unknown>
     case 'finite':
       return 'a finite number'
     case 'iso_timestamp':
-      return 'a time with its zone, such as 2026-01-31T14:05:00Z'
+      return TIME
     default:
       return inWords(expected ?? type, input)
   }
 }
+
+const TIME = 'a time with its zone, such as 2026-01-31T14:05:00Z'
 
 const WORDS: Readonly<Record<string, string>> = {
   never: 'no such field here',

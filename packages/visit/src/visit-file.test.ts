@@ -24,7 +24,7 @@ describe('a visit file', () => {
       'version: cannot read “2”; expected 1',
       'events[0].text: missing; expected a value',
       'events[1].id: missing; expected a value',
-      'events[1].at: missing; expected a value',
+      'events[1].at: missing; expected a time with its zone, such as 2026-01-31T14:05:00Z',
       'events[1].text: cannot read “”; expected some text',
     ])
   })

@@ -61,7 +61,8 @@ export function assessText(
   const writer = evidenceWriter(units, width, words)
   const tell = teller(units, words)
   const item = (mark: string, text: string) => wrap(text, width, `${' '.repeat(INDENT)}${mark} `)
-  const next = ({ entry, why }: NextEntry) => item('·', tell(say`${entryLabel(entry)}: ${why}`))
+  const next = ({ entry, why }: NextEntry) =>
+    item('·', tell(say`${entryLabel(entry)} (${verbatim(entry.what)}): ${why}`))
   const questioned = ({ eventId, problem }: EntryProblem) => {
     const told = problemStatement(problem)
     return item('·', tell(eventId === '' ? told : say`${told} (entry ${verbatim(eventId)})`))

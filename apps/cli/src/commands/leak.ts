@@ -64,8 +64,9 @@ export interface LeakContent extends LeakPathPoint {
 export function leak(question: LeakQuestion): Result<LeakAnswer, Problem> {
   const { refrigerant, temperature_K, lost, fill, from, top_up_to, evaporating_K, condensing_K } = question
   if (refrigerant === undefined) return fail(missing('refrigerant', 'a blend, such as R-407C'))
-  if (temperature_K === undefined) return fail(missing('temperature', 'the temperature of the system at rest'))
-  if (lost === undefined) return fail(missing('lost', 'the share of the mass that was lost'))
+  if (temperature_K === undefined)
+    return fail(missing('temperature', 'that of the system at rest: --at "25 degC", or temperature_K in a batch'))
+  if (lost === undefined) return fail(missing('lost', 'the share of the mass that was lost: --lost "20 %"'))
   if (from !== undefined && from !== 'vapour' && from !== 'liquid') {
     return fail(unreadable('from', from, 'vapour or liquid'))
   }

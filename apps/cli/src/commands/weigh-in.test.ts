@@ -144,3 +144,11 @@ test('[limit] what is missing or cannot be read is told, a visit entry is left o
     error: [{ kind: 'unknown', accepted: expect.stringContaining('R-410A') }],
   })
 })
+
+test.each([
+  [{ refrigerant: 'R-410A', nameplateCharge: '6 lb' }, '--metering-device'],
+  [{ refrigerant: 'R-410A', meteringDevice: 'capillary' }, '--nameplate-charge'],
+  [{ nameplateCharge: '6 lb', meteringDevice: 'capillary' }, '--refrigerant'],
+])('[limit] what is missing of %o is asked for by its flag', (flags, accepted) => {
+  expect(weighInByFlags(flags)).toMatchObject({ ok: false, error: [{ kind: 'missing', accepted }] })
+})

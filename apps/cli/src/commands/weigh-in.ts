@@ -1,6 +1,6 @@
 import { type VisitWeighIn, weighInOfVisit } from '@chargewright/charging'
 import { fail, type Problem, type Result } from '@chargewright/quantity'
-import { checkVisitFile, fold, type SystemStatement, type VisitEvent } from '@chargewright/visit'
+import { checkVisitFile, factLabel, fold, type SystemStatement, type VisitEvent } from '@chargewright/visit'
 import { withNearNames } from '../near-names.ts'
 import { typedAccessories } from './typed-accessories.ts'
 import { GEAR_FLAGS, type GearFlags, typedGear } from './typed-gear.ts'
@@ -53,8 +53,18 @@ export function weighInByFlags(flags: WeighInFlags): Result<VisitWeighIn, readon
   ]
   const found = withNames(weighInOfVisit(fold({ id: 'flags', events }), gear.value, accessories.value))
   // A flag that cannot be read is refused; an entry of a visit is left out and told beside the answer.
-  const unread = found.ok ? found.value.assessment.problems.map(({ problem }) => problem) : []
+  if (!found.ok) return fail(found.error.map(byFlag))
+  const unread = found.value.assessment.problems.map(({ problem }) => problem)
   return unread.length > 0 ? fail(unread) : found
+}
+
+/** A missing fact goes by the flag that says it. */
+function byFlag(problem: Problem): Problem {
+  const fact = FLAG_FACTS.find((name) => factLabel(name).toLowerCase() === problem.field.toLowerCase())
+  const isMissing = problem.kind === 'missing' && fact !== undefined
+  return isMissing
+    ? { ...problem, accepted: `--${fact.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}` }
+    : problem
 }
 
 /** Flags have no time; nothing that is asked here looks at it. */

@@ -12,6 +12,7 @@ export const section = (title: string, lines: readonly string[]): readonly strin
 
 /** One text at the left edge and one at the right, on one line where both fit. */
 export function spread(left: string, right: string, width: number): readonly string[] {
+  if (right === '') return [left]
   const space = width - widthOf(left) - widthOf(right)
   return space < 2 ? [left, right] : [left + ' '.repeat(space) + right]
 }

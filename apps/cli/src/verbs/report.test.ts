@@ -129,3 +129,9 @@ test.each([
   expect(code).toBe(exitCode)
   expect(record.error.field).toContain(field)
 })
+
+test('[limit] a folder that is not there is said so', async () => {
+  const terminal = scriptedTerminal()
+  expect(await run(['report', VISIT, '-o', 'no/such/folder/record.pdf'], terminal)).toBe(1)
+  expect(terminal.err).toContain('there is no such folder')
+})
