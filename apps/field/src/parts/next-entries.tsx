@@ -31,7 +31,7 @@ export function NextEntries({ next, toldAbove, units }: Props) {
               <button type="button" class="link" onClick={() => reveal(entryId(entry))}>
                 {t(entryLabel(entry))}
               </button>
-              <span>{inWords(why, units)}</span>
+              {why.template !== first.why.template && <span>{inWords(why, units)}</span>}
             </li>
           ))}
         </ul>
