@@ -1,6 +1,6 @@
 import { expect, type Page, test } from '@playwright/test'
 import { axeViolations } from './axe-violations.ts'
-import { field, logLines, newVisit, openDemo } from './field-app.ts'
+import { enter, field, logLines, newVisit, openDemo } from './field-app.ts'
 
 test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true })
 
@@ -198,6 +198,23 @@ test('[property] pounds and ounces are seen whole, while they are typed and afte
   await press(page, 'Next')
   await expect(charge).toHaveValue('6 lb 8 oz')
   expect(await hidden()).toBe(0)
+})
+
+test('[property] a mouse that takes over from a finger presses what it points at, though the keypad makes way', async ({
+  page,
+}) => {
+  await newVisit(page)
+  await enter(page, PRESSURE, '118')
+  await logLines(page).first().tap()
+  await page.locator('.log-open .entry-value').tap()
+  await expect(keypad(page)).toBeVisible()
+  // At the very end of the page all of it would move down with the room of the keypad.
+  await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight))
+  const box = (await page.getByRole('button', { name: 'Export' }).boundingBox())!
+  const saved = page.waitForEvent('download')
+  await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2)
+  await saved
+  await expect(keypad(page)).toBeHidden()
 })
 
 const keypad = (page: Page) => page.getByRole('group', { name: 'Keypad' })
