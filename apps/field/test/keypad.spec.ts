@@ -200,15 +200,17 @@ test('[property] pounds and ounces are seen whole, while they are typed and afte
   expect(await hidden()).toBe(0)
 })
 
-test('[property] a mouse that takes over from a finger presses what it points at, though the keypad makes way', async ({
+test('[property] what is pressed while the keypad is open gets the press, though the keypad makes way and the page moves', async ({
   page,
 }) => {
   await newVisit(page)
   await enter(page, PRESSURE, '118')
+  await expect(keypad(page)).toBeVisible()
+  // So near to the end of the page that it moves down with the room of the keypad.
   await logLines(page).first().tap()
+  await expect(keypad(page)).toBeHidden()
   await page.locator('.log-open .entry-value').tap()
   await expect(keypad(page)).toBeVisible()
-  // At the very end of the page all of it would move down with the room of the keypad.
   await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight))
   const box = (await page.getByRole('button', { name: 'Export' }).boundingBox())!
   const saved = page.waitForEvent('download')

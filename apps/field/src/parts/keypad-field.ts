@@ -3,6 +3,7 @@ import { signal } from '@preact/signals'
 import type { RefObject } from 'preact'
 import { useLayoutEffect } from 'preact/hooks'
 import { placeToType } from '../session/with-unit.ts'
+import { afterPress } from './after-press.ts'
 
 /** A field that has the focus and takes a quantity. */
 export interface KeypadField {
@@ -37,7 +38,11 @@ export function useKeypad(input: RefObject<HTMLInputElement | null>, field: Omit
   return {
     inputMode: isTouched.value && fingerKeys.value === 'keypad' ? ('none' as const) : ('text' as const),
     onFocusIn: offer,
-    onFocusOut: () => withdraw(input.current),
+    // Not while what took the focus is still being pressed: the room of the keypad would go, and the page move under it.
+    onFocusOut: () => {
+      const left = input.current
+      afterPress(() => document.activeElement !== left && withdraw(left))
+    },
   }
 }
 
@@ -50,7 +55,13 @@ export function followTouch(window: Window): () => void {
   isTouched.value = window.matchMedia('(pointer: coarse)').matches
   const follow = ({ pointerType, target }: PointerEvent) => {
     const isKey = target instanceof Element && target.closest('.keypad') !== null
-    if (!isKey) isTouched.value = pointerType !== 'mouse'
+    if (isKey) return
+    // A finger finds the keypad there when its field gets the focus; a mouse has time for it to go.
+    if (pointerType !== 'mouse') isTouched.value = true
+    else
+      afterPress(() => {
+        isTouched.value = false
+      })
   }
   window.addEventListener('pointerdown', follow, { capture: true })
   return () => window.removeEventListener('pointerdown', follow, { capture: true })
