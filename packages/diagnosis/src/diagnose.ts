@@ -1,5 +1,6 @@
 import { TWIN_VERSION } from '@chargewright/cycle'
 import { fail, ok, type Problem, type Result } from '@chargewright/quantity'
+import { discrepancyBetweenSets } from './alike.ts'
 import { type Belief, beliefOf } from './belief.ts'
 import type { Calibration } from './calibration.ts'
 import type { Cause } from './cause.ts'
@@ -7,7 +8,7 @@ import { chargeEstimate } from './charge-estimate.ts'
 import type { Diagnosis, Pair, Single } from './diagnosis.ts'
 import { lnSum } from './evidence.ts'
 import type { Family } from './family.ts'
-import { hypothesesFor } from './hypotheses.ts'
+import { HYPOTHESES, hypothesesFor } from './hypotheses.ts'
 import { COMMON_INSTRUMENTS, type Instruments } from './instruments.ts'
 import type { Memory } from './memory.ts'
 import { misfitOf } from './misfit.ts'
@@ -16,6 +17,7 @@ import { observe } from './observe.ts'
 import { outlook } from './outlook.ts'
 import type { WeighedSet } from './reading-set.ts'
 import { remember } from './remember.ts'
+import { rightlyCharged } from './rightly-charged.ts'
 import { instrumentCovariance, type Row, rowsIn } from './rows.ts'
 import { settingsOf } from './setting.ts'
 import { solvedPoints } from './solved-points.ts'
@@ -106,7 +108,7 @@ function weighCauses(
       return fail({ kind: 'unsolved', field: 'calibration or memory', value: `for version ${made}`, accepted })
     }
   }
-  const settings = settingsOf(sets, calibration.devices[family.device])
+  const settings = settingsOf(family.nominal, sets, calibration.devices[family.device])
   if (!settings.ok) return settings
   const observed = sets.map(({ readings }) => observe(family.nominal.properties, readings, instruments))
   const rows = rowsIn(observed)
@@ -115,12 +117,13 @@ function weighCauses(
   const own = calibration.devices[family.device]
   const hypotheses = hypothesesFor(family.device).filter(({ cause }) => !ruledOut.includes(cause))
   const points = solvedPoints(family, settings.value, hypotheses, own)
-  const sound = points.singles.find(({ causes }) => causes[0] === 'sound')?.model
   const believed = beliefOf(family, own, memory)
-  const belief = maker && sound ? toldByMaker(believed, sound, maker) : believed
-  const covariance = instrumentCovariance(rows, observed)
-  const before = beforehand(belief, rows, covariance)
-  const singles = weigh(points.singles, rows, before, own, sound?.values)
+  const sound = maker && solvedPoints(family, settings.value.slice(0, 1), [HYPOTHESES.sound], own).singles[0]
+  const belief = maker && sound ? toldByMaker(believed, sound.model, maker) : believed
+  const noise = plus(instrumentCovariance(rows, observed), discrepancyBetweenSets(rows, settings.value, own))
+  const before = beforehand(belief, rows, settings.value, noise)
+  const right = rightlyCharged(family, settings.value, own)
+  const singles = weigh(points.singles, rows, before, own, right)
   if (singles.length === 0) {
     const accepted = 'conditions in which a system of this nameplate runs'
     return fail({ kind: 'unsolved', field: 'weather', value: 'no steady state', accepted })
@@ -128,10 +131,12 @@ function weighCauses(
   const taught =
     belief === believed
       ? singles
-      : weigh(points.singles, rows, beforehand(believed, rows, covariance), own, sound?.values)
-  const pairs = weigh(points.pairs, rows, before, own, sound?.values)
+      : weigh(points.singles, rows, beforehand(believed, rows, settings.value, noise), own, right)
+  const pairs = weigh(points.pairs, rows, before, own, right)
   return ok({ singles, pairs, belief, rows, taught: { belief: believed, singles: taught } })
 }
+
+const plus = (a: Float64Array, b: Float64Array) => a.map((value, i) => value + b[i]!)
 
 const lnTotal = (points: readonly WeighedPoint[]) => lnSum(points.map(({ lnWeight }) => lnWeight))
 

@@ -8,7 +8,7 @@ export interface LinearModel {
   /** How severity and charge move the readings, and their spread within this point's cell. */
   readonly severity: Direction
   readonly charge: Direction
-  /** How far this cause moves each reading from that of a sound system, times the share by which that may be wrong. */
+  /** How far this cause moves each reading from that of a sound, rightly charged system, times the share by which that may be wrong. */
   readonly doubt: Float64Array
 }
 
@@ -25,10 +25,10 @@ export interface Beforehand {
   readonly covariance: Float64Array
   /** Per unknown, those that it varies with: before anything is remembered, itself alone. */
   readonly linked: readonly (readonly number[])[]
-  /** Covariance of instrument errors, row after row. */
-  readonly instruments: Float64Array
-  /** Which observable each row is: what the twin gets wrong of a cause's effect is the same in all sets. */
-  readonly observables: readonly number[]
+  /** Covariance of the rows that no unknown explains, row after row: instruments, and the twin from set to set. */
+  readonly noise: Float64Array
+  /** Correlation of what the twin gets wrong of a cause's effect, row after row; none between two observables. */
+  readonly alike: Float64Array
   /** Directions in which one bad clamp may have moved readings. */
   readonly clamps: readonly Float64Array[]
 }
@@ -68,7 +68,7 @@ export function evidence(
       cross[a * n + i] = sum
     }
   }
-  const S = Float64Array.from(before.instruments)
+  const S = Float64Array.from(before.noise)
   const { severity, charge } = model
   for (let i = 0; i < n; i++) {
     for (let j = 0; j <= i; j++) {
@@ -76,7 +76,7 @@ export function evidence(
       for (let a = 0; a < k; a++) sum += model.slopes[i * k + a]! * cross[a * n + j]!
       sum += severity.sd ** 2 * severity.slope[i]! * severity.slope[j]!
       sum += charge.sd ** 2 * charge.slope[i]! * charge.slope[j]!
-      if (before.observables[i] === before.observables[j]) sum += model.doubt[i]! * model.doubt[j]!
+      sum += before.alike[i * n + j]! * model.doubt[i]! * model.doubt[j]!
       S[i * n + j]! += sum
       if (i !== j) S[j * n + i] = S[i * n + j]!
     }

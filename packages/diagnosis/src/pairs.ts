@@ -1,13 +1,12 @@
 import { solve } from '@chargewright/cycle'
 import type { DeviceCalibration } from './calibration.ts'
 import type { Cause } from './cause.ts'
-import { twinDeviation } from './charge-response.ts'
 import type { Family } from './family.ts'
 import { HYPOTHESES, isCharge } from './hypotheses.ts'
 import type { Hypothesis } from './hypothesis.ts'
 import { OBSERVABLE_NAMES } from './observable.ts'
 import { COUNT } from './observe.ts'
-import type { Point } from './point.ts'
+import { effectIn, type Point } from './point.ts'
 import { seenIn, soundHealth } from './predict.ts'
 import type { Setting } from './setting.ts'
 
@@ -57,7 +56,7 @@ const coarse = (points: readonly Point[]): readonly Point[] =>
 function pairPoint(
   { nominal }: Family,
   settings: readonly Setting[],
-  { offset, chargeResponse }: DeviceCalibration,
+  calibration: DeviceCalibration,
   single: Point,
   other: Hypothesis,
   severity: number,
@@ -71,11 +70,11 @@ function pairPoint(
       { system: nominal, health: soundHealth(nominal, setting.added_kg) },
       single.severities[0]!,
     )
-    const both = other.apply(alone, touches ? twinDeviation(severity, chargeResponse) : severity)
+    const both = effectIn(setting, other, calibration)(alone, severity)
     const solution = solve(both.system, setting.at, both.health, single.unknowns[set])
     if (solution.kind !== 'steady') return []
     const seen = seenIn(setting)(solution.readings, both.system, both.health)
-    for (let i = 0; i < COUNT; i++) values[set * COUNT + i] = seen[i]! + offset[OBSERVABLE_NAMES[i]!]
+    for (let i = 0; i < COUNT; i++) values[set * COUNT + i] = seen[i]! + calibration.offset[OBSERVABLE_NAMES[i]!]
   }
   const share = cells * (touches ? CHARGES.length / 2 : 1)
   return [

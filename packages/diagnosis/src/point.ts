@@ -1,7 +1,8 @@
 import type { Unknowns } from '@chargewright/cycle'
+import { alike } from './alike.ts'
 import type { DeviceCalibration } from './calibration.ts'
 import type { Cause } from './cause.ts'
-import { meanResponse, twinDeviation } from './charge-response.ts'
+import { meanResponse, twinDeviationAfter } from './charge-response.ts'
 import type { LinearModel } from './evidence.ts'
 import type { Family } from './family.ts'
 import { isCharge } from './hypotheses.ts'
@@ -34,13 +35,13 @@ export type Predicted = Omit<LinearModel, 'doubt'>
 export function pointsOf(
   family: Family,
   settings: readonly Setting[],
-  { grid, cause, prior, apply: asTwin }: Hypothesis,
+  hypothesis: Hypothesis,
   calibration: DeviceCalibration,
 ): readonly Point[] {
+  const { grid, cause, prior } = hypothesis
   const touchesCharge = isCharge(cause)
-  const apply: Hypothesis['apply'] = (state, severity) =>
-    asTwin(state, touchesCharge ? twinDeviation(severity, calibration.chargeResponse) : severity)
-  const running = runningAt(family, settings, grid, apply)
+  const effects = settings.map((setting) => effectIn(setting, hypothesis, calibration))
+  const running = runningAt(family, settings, grid, effects)
   const anchors = new Set([0, Math.floor((running.length - 1) / 2), running.length - 1])
   const anchored = [...anchors].flatMap((at) => {
     const point = running[at]
@@ -51,8 +52,8 @@ export function pointsOf(
         family,
         setting,
         point.solved[set]!,
-        (state) => apply(state, point.severity),
-        (state) => apply(state, point.severity + step),
+        (state) => effects[set]!(state, point.severity),
+        (state) => effects[set]!(state, point.severity + step),
         step,
       ),
     )
@@ -65,6 +66,7 @@ export function pointsOf(
     lnPrior: Math.log(width === 0 ? prior : (prior * width) / totalWidth(grid)),
     unknowns: solved.map(({ unknowns }) => unknowns),
     model: stacked(
+      settings,
       solved.map(({ values }) => values),
       slopesBetween(anchored, severity),
       calibration,
@@ -73,6 +75,16 @@ export function pointsOf(
     ),
   }))
 }
+
+/** What a cause does to the twin in one set: a charge that is off answers as real systems do, with what was weighed since. */
+export const effectIn =
+  (
+    { added }: Setting,
+    { cause, apply }: Hypothesis,
+    { chargeResponse }: Pick<DeviceCalibration, 'chargeResponse'>,
+  ): Hypothesis['apply'] =>
+  (state, severity) =>
+    apply(state, isCharge(cause) ? twinDeviationAfter(added, severity, chargeResponse) : severity)
 
 interface Running {
   readonly severity: number
@@ -87,12 +99,12 @@ function runningAt(
   family: Family,
   settings: readonly Setting[],
   grid: readonly number[],
-  apply: Hypothesis['apply'],
+  effects: readonly Hypothesis['apply'][],
 ): readonly Running[] {
   let last: readonly Solved[] | undefined
   return grid.flatMap((severity, i) => {
     const solved = settings.map((setting, set) =>
-      solvedAt(family, setting, (state) => apply(state, severity), last?.[set]?.unknowns),
+      solvedAt(family, setting, (state) => effects[set]!(state, severity), last?.[set]?.unknowns),
     )
     last = solved.every((one) => one !== undefined) ? solved : undefined
     return last ? [{ severity, width: cellWidth(grid, i), solved: last }] : []
@@ -138,8 +150,9 @@ function cellWidth(grid: readonly number[], i: number): number {
 
 const totalWidth = (grid: readonly number[]) => grid.reduce((sum, _, i) => sum + cellWidth(grid, i), 0)
 
-/** All sets of one point as one linear model: members of the family, then the structure, shared by the sets. */
+/** All sets of one point as one linear model: members of the family, then the structure, as it is in the newest set. */
 function stacked(
+  settings: readonly Setting[],
   predictions: readonly Float64Array[],
   slopesPerSet: Anchor['slopes'],
   { offset, chargeResponse }: DeviceCalibration,
@@ -155,11 +168,12 @@ function stacked(
   const charge = new Float64Array(n)
   for (const [set, prediction] of predictions.entries()) {
     const along = slopesPerSet[set]!
+    const likeNewest = alike(settings[set]!, settings.at(-1)!)
     for (let i = 0; i < COUNT; i++) {
       const row = set * COUNT + i
       values[row] = prediction[i]! + offset[OBSERVABLE_NAMES[i]!]
       for (let a = 0; a < members; a++) slopes[row * columns + a] = along[a]![i]!
-      slopes[row * columns + members + i] = 1
+      slopes[row * columns + members + i] = likeNewest
       severity[row] = along[members]![i]!
       charge[row] = meanResponse(chargeResponse) * along[members + 1]![i]!
     }

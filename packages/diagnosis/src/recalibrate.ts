@@ -12,7 +12,7 @@ import { observe } from './observe.ts'
 import { pointsOf } from './point.ts'
 import type { WeighedSet } from './reading-set.ts'
 import { instrumentCovariance, type Row, rowsIn } from './rows.ts'
-import { settingsOf } from './setting.ts'
+import { type Setting, settingsOf } from './setting.ts'
 import { beforehand, read } from './weigh.ts'
 
 /** A visit to a system that was confirmed to be sound and rightly charged. */
@@ -70,6 +70,7 @@ interface Seen {
   readonly family: Family
   readonly rows: readonly Row[]
   readonly model: LinearModel
+  readonly settings: readonly Setting[]
   readonly instruments: Float64Array
 }
 
@@ -77,7 +78,7 @@ function soundModel(
   { family, sets, instruments = COMMON_INSTRUMENTS }: SoundVisit,
   start: DeviceCalibration,
 ): readonly Seen[] {
-  const settings = settingsOf(sets, start)
+  const settings = settingsOf(family.nominal, sets, start)
   if (!settings.ok) return []
   const observed = sets.map(({ readings }) => observe(family.nominal.properties, readings, instruments))
   const rows = rowsIn(observed)
@@ -89,6 +90,7 @@ function soundModel(
       family,
       rows,
       model: read({ ...point.model, doubt: new Float64Array(point.model.values.length) }, rows, columns),
+      settings: settings.value,
       instruments: instrumentCovariance(rows, observed),
     },
   ]
@@ -116,10 +118,14 @@ function improved(
   const spreads = new Map<string, Terms>()
   for (const visit of seen) {
     const belief = beliefOf(visit.family, now)
-    const found = evidence(visit.model, beforehand(belief, visit.rows, visit.instruments), (i, predicted) => {
-      const row = visit.rows[i]!
-      return row.value - predicted - now.offset[row.observable]
-    })
+    const found = evidence(
+      visit.model,
+      beforehand(belief, visit.rows, visit.settings, visit.instruments),
+      (i, predicted) => {
+        const row = visit.rows[i]!
+        return row.value - predicted - now.offset[row.observable]
+      },
+    )
     if (!found) continue
     const n = visit.rows.length
     // A visit that lies far out counts less, as under heavier tails than a Gaussian's.

@@ -1,7 +1,7 @@
-import { type Conditions, conditions } from '@chargewright/cycle'
+import { type Conditions, conditions, type System } from '@chargewright/cycle'
 import { ok, type Problem, type Result } from '@chargewright/quantity'
 import type { DeviceCalibration } from './calibration.ts'
-import { meanResponse } from './charge-response.ts'
+import { twinDeviation } from './charge-response.ts'
 import { WEATHER_STEPS_K } from './nuisance.ts'
 import type { ReadingSet, WeighedSet } from './reading-set.ts'
 
@@ -13,11 +13,13 @@ export interface Setting {
   readonly atRest_K: number
   readonly at: Conditions
   readonly off: Readonly<Record<keyof typeof WEATHER_STEPS_K, Conditions>>
-  /** What was weighed in since the first set, as the twin takes it. */
+  /** What was weighed in since the first set, over the nameplate charge; and as the twin takes it. */
+  readonly added: number
   readonly added_kg: number
 }
 
 export function settingsOf(
+  { rated }: System,
   sets: readonly WeighedSet[],
   { chargeResponse }: Pick<DeviceCalibration, 'chargeResponse'>,
 ): Result<readonly Setting[], Problem> {
@@ -31,13 +33,15 @@ export function settingsOf(
     if (!returnAir.ok) return returnAir
     const returnWetBulb = weatherOf(readings, 'returnWetBulb')
     if (!returnWetBulb.ok) return returnWetBulb
+    const added = added_kg / rated.charge_kg
     settings.push({
       outdoor_K: readings.outdoor_K,
       returnAir_K: readings.returnAir_K,
       atRest_K: readings.standstill?.ambient_K ?? readings.outdoor_K,
       at: at.value,
       off: { outdoor: outdoor.value, returnAir: returnAir.value, returnWetBulb: returnWetBulb.value },
-      added_kg: meanResponse(chargeResponse) * added_kg,
+      added,
+      added_kg: twinDeviation(added, chargeResponse) * rated.charge_kg,
     })
   }
   return ok(settings)

@@ -38,8 +38,8 @@ interface Kept {
 
 /** Of every family that is still in use, the latest first. */
 const kept = new WeakMap<Family, readonly Kept[]>()
-/** The sets before and after a few steps, with and without a cause that was ruled out. */
-const MOST_KEPT = 4
+/** The sets before and after a few steps, with and without a cause that was ruled out, and a sound one for the maker's word. */
+const MOST_KEPT = 6
 
 function solve(
   family: Family,

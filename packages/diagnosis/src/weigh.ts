@@ -1,3 +1,4 @@
+import { alike } from './alike.ts'
 import type { Belief } from './belief.ts'
 import type { DeviceCalibration } from './calibration.ts'
 import { type Beforehand, type Evidence, evidence, type LinearModel } from './evidence.ts'
@@ -5,6 +6,7 @@ import { dot, solved } from './gaussian.ts'
 import { COUNT } from './observe.ts'
 import type { Point } from './point.ts'
 import { clampDirections, type Row } from './rows.ts'
+import type { Setting } from './setting.ts'
 
 /** A point with what the readings say of it. */
 export interface WeighedPoint {
@@ -25,18 +27,19 @@ export interface Gaussian {
 
 /**
  * @param calibration the power to which the evidence is raised, and how far a cause's effect may be wrong
- * @param sound what a sound system reads, against which effects are counted; where none runs, none is doubted
+ * @param right what a sound, rightly charged system reads, against which effects are counted; where none runs, none is
+ *   doubted
  */
 export function weigh(
   points: readonly Point[],
   rows: readonly Row[],
   before: Beforehand,
   { flattening, signature }: Pick<DeviceCalibration, 'flattening' | 'signature'>,
-  sound: Float64Array | undefined,
+  right: Float64Array | undefined,
 ): readonly WeighedPoint[] {
   return points.flatMap((point) => {
     const { values } = point.model
-    const doubt = values.map((value, i) => (sound ? signature * (value - sound[i]!) : 0))
+    const doubt = values.map((value, i) => (right ? signature * (value - right[i]!) : 0))
     const model = read({ ...point.model, doubt }, rows, before.unknowns)
     const found = evidence(model, before, (i, predicted) => residual(rows[i]!, predicted))
     if (!found || !Number.isFinite(found.ln)) return []
@@ -101,16 +104,25 @@ function along({ slope, sd }: LinearModel['severity'], { pull, triangle }: Evide
 export const beforehand = (
   { mean, covariance }: Belief,
   rows: readonly Row[],
-  instruments: Float64Array,
+  settings: readonly Setting[],
+  noise: Float64Array,
 ): Beforehand => ({
   unknowns: mean.length,
   mean,
   covariance,
   linked: linkedIn(covariance, mean.length),
-  instruments,
-  observables: rows.map(({ index }) => index),
+  noise,
+  alike: alikeRows(rows, settings),
   clamps: clampDirections(rows),
 })
+
+function alikeRows(rows: readonly Row[], settings: readonly Setting[]): Float64Array {
+  return Float64Array.from(
+    rows.flatMap(({ index, set }) =>
+      rows.map((other) => (other.index === index ? alike(settings[set]!, settings[other.set]!) : 0)),
+    ),
+  )
+}
 
 const linkedIn = (covariance: Float64Array, n: number) =>
   Array.from({ length: n }, (_, a) => {
