@@ -2,7 +2,10 @@ import type { Cause } from './cause.ts'
 import type { Memory } from './memory.ts'
 import type { Observable } from './observable.ts'
 
-/** Which cause explains the readings, and how well. Everything a decision and an explanation need; derived, never edited. */
+/**
+ * Which cause explains the readings, and how well. Everything a decision and an explanation need; derived, never edited.
+ * Charges are those of the newest set: what was weighed since the first is in them.
+ */
 export interface Diagnosis {
   /** Versions of the twin and of the calibration that gave this answer. */
   readonly twin: string

@@ -46,7 +46,7 @@ export function familyOf(
 }
 
 /** An electronic valve that holds a superheat is judged as a thermostatic one; a constant-pressure valve is not known. */
-function calibratedAs(device: Nameplate['device']): CalibratedDevice | undefined {
+export function calibratedAs(device: Nameplate['device']): CalibratedDevice | undefined {
   switch (device) {
     case 'fixed-orifice':
     case 'capillary':

@@ -76,12 +76,13 @@ function pairPoint(
     const seen = seenIn(setting)(solution.readings, both.system, both.health)
     for (let i = 0; i < COUNT; i++) values[set * COUNT + i] = seen[i]! + calibration.offset[OBSERVABLE_NAMES[i]!]
   }
+  const charge = (touches ? severity : 0) + settings.at(-1)!.added
   const share = cells * (touches ? CHARGES.length / 2 : 1)
   return [
     {
-      causes: [first, other.cause],
-      severities: [single.severities[0]!, severity],
-      charge: touches ? severity : 0,
+      causes: [first, touches ? chargeFault(charge).cause : other.cause],
+      severities: [single.severities[0]!, touches ? charge : severity],
+      charge,
       lnPrior: Math.log((TOGETHER * HYPOTHESES[first].prior * other.prior) / share),
       unknowns: single.unknowns,
       model: {

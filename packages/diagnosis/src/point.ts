@@ -12,11 +12,11 @@ import { COUNT } from './observe.ts'
 import { type Solved, slopesAt, solvedAt } from './predict.ts'
 import type { Setting } from './setting.ts'
 
-/** One cause at one severity, or two: its prior and its predictions for every observable of every set. */
+/** One cause at one severity, or two, as it is by the newest set: its prior and its predictions for every observable of every set. */
 export interface Point {
   readonly causes: readonly [Cause] | readonly [Cause, Cause]
   readonly severities: readonly number[]
-  /** Charge at the centre of the cell, over the right charge minus 1. */
+  /** Charge at the centre of the cell, over the right charge minus 1, by the newest set. */
   readonly charge: number
   readonly lnPrior: number
   /** Per set, where a neighbour may start its search. */
@@ -59,10 +59,9 @@ export function pointsOf(
     )
     return [{ severity: point.severity, slopes }]
   })
+  const { added } = settings.at(-1)!
   return running.map(({ severity, width, solved }) => ({
-    causes: [cause],
-    severities: [severity],
-    charge: touchesCharge ? severity : 0,
+    ...nowadays(cause, severity, added),
     lnPrior: Math.log(width === 0 ? prior : (prior * width) / totalWidth(grid)),
     unknowns: solved.map(({ unknowns }) => unknowns),
     model: stacked(
@@ -75,6 +74,20 @@ export function pointsOf(
     ),
   }))
 }
+
+/**
+ * What a point stands for by the newest set: refrigerant weighed in since the first adds to what the charge was off, and a
+ * system that was short may by now be right, or overcharged.
+ */
+function nowadays(cause: Cause, severity: number, added: number): Pick<Point, 'causes' | 'severities' | 'charge'> {
+  if (cause !== 'sound' && !isCharge(cause)) return { causes: [cause], severities: [severity], charge: added }
+  const charge = severity + added
+  const now = Math.abs(charge) <= RIGHT_WITHIN ? 'sound' : charge < 0 ? 'short-of-charge' : 'overcharged'
+  return { causes: [now], severities: [charge], charge }
+}
+
+/** Nearer to the right charge than the mildest point of a charge that is off. */
+const RIGHT_WITHIN = 0.05
 
 /** What a cause does to the twin in one set: a charge that is off answers as real systems do, with what was weighed since. */
 export const effectIn =

@@ -144,7 +144,7 @@ describe('the answer as a whole', () => {
     expect(subcooling.expected['liquid-line-restriction']!.mean).toBeGreaterThan(subcooling.read! + 2)
   })
 
-  it('[property] a weighed step narrows the charge', () => {
+  it('[property] a weighed step narrows the charge, and is in it', () => {
     const added = 0.3
     const after = reading('fixed-orifice', { 'short-of-charge': -0.2 }, undefined, added)
     const both = diagnosed('fixed-orifice', [
@@ -153,8 +153,17 @@ describe('the answer as a whole', () => {
     ])
     const before = diagnosed('fixed-orifice', short)
     expect(both.charge.high - both.charge.low).toBeLessThan(before.charge.high - before.charge.low)
-    expect(Math.abs(both.charge.mean + 0.2)).toBeLessThan(0.08)
+    expect(Math.abs(both.charge.mean + 0.2 - added / RIGHT_KG)).toBeLessThan(0.06)
     expect(RIGHT_KG * 0.2).toBeGreaterThan(added)
+  })
+
+  it('[property] a short system that was filled past its charge is overcharged now', () => {
+    const sets = [0, 0.4 * RIGHT_KG].map((added_kg) => ({
+      readings: reading('fixed-orifice', { 'short-of-charge': -0.2 }, undefined, added_kg),
+      added_kg,
+    }))
+    expect(diagnosed('fixed-orifice', sets).singles[0]!.cause).toBe('overcharged')
+    expect(diagnosed('fixed-orifice', sets.slice(0, 1)).singles[0]!.cause).toBe('short-of-charge')
   })
 
   it('[property] an earlier visit to a system makes the next one surer', () => {

@@ -1,4 +1,5 @@
 import { type Learned, learn, type Observation, type System } from '@chargewright/cycle'
+import { asTwinReads, calibratedAs, type DeviceCalibration, SHIPPED_CALIBRATION } from '@chargewright/diagnosis'
 import { describeProblem, fail, ok, type Result, type Statement, say } from '@chargewright/quantity'
 import type { Case } from '../ruling.ts'
 import { observedSets } from './observed-sets.ts'
@@ -8,7 +9,9 @@ import { sizedSystem } from './sized-system.ts'
 export interface LearntTwin {
   /** As sized from the nameplate. */
   readonly system: System
-  /** The settled sets of readings, one before the first weighed step and one after each. */
+  /** How the twin errs on systems with such a device; undefined where nobody knows. */
+  readonly calibration: DeviceCalibration | undefined
+  /** The settled sets of readings as the twin would have had them: one before the first weighed step and one after each. */
   readonly sets: readonly [Observation, ...Observation[]]
   readonly learned: Learned
 }
@@ -28,7 +31,9 @@ export function learntTwin(asked: Pick<Case, 'visit' | 'refrigerant'>): Result<L
   if (!sized.ok) {
     return fail(say`the facts do not make a model of this system (${sized.error.map(describeProblem).join('; ')})`)
   }
-  const [first, ...later] = observedSets(asked)
+  const kind = calibratedAs(sized.value.device.kind)
+  const calibration = kind && SHIPPED_CALIBRATION.devices[kind]
+  const [first, ...later] = observedSets(asked).map((set) => (calibration ? asTwinReads(set, calibration) : set))
   if (!first) {
     return fail(say`outdoor temperature, return air with its wet bulb, and superheat were never read together`)
   }
@@ -38,5 +43,5 @@ export function learntTwin(asked: Pick<Case, 'visit' | 'refrigerant'>): Result<L
   if (!(learned.misfit <= WORST_MISFIT)) {
     return fail(say`the model of this system cannot explain these readings, whatever its charge`)
   }
-  return ok({ system: sized.value, sets, learned })
+  return ok({ system: sized.value, calibration, sets, learned })
 }

@@ -1,4 +1,5 @@
-import { dose, statedSd } from '@chargewright/cycle'
+import { type DoseTarget, dose, statedSd } from '@chargewright/cycle'
+import { targetAsTwinReads } from '@chargewright/diagnosis'
 import {
   type Evidence,
   evidence,
@@ -31,9 +32,10 @@ export interface TwinDose {
 export function twinDose(asked: Case, { direction, watched, target }: Deviation): Result<TwinDose, Statement> {
   const twin = learntTwin(asked)
   if (!twin.ok) return twin
-  const { system, sets, learned } = twin.value
+  const { system, calibration, sets, learned } = twin.value
 
-  const wanted = { kind: watched, value_K: target.si, sd_K: target.u ?? 0 }
+  const read: DoseTarget = { kind: watched, value_K: target.si, sd_K: target.u ?? 0 }
+  const wanted = calibration ? targetAsTwinReads(read, calibration) : read
   const care = { flammable: burns(asked.refrigerant.name) === 'yes' }
   const found = dose(system, learned, sets.at(-1)!, wanted, care)
   if (!found) return fail(say`the model of this system does not reach the target at any charge`)
