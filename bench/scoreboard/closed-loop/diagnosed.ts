@@ -5,6 +5,7 @@ import {
   familyOf,
   type MakersWord,
   type Observable,
+  targetAsTwinReads,
   type WeighedSet,
 } from '../../../packages/diagnosis/src/index.ts'
 import type { Plant, ReadingSet } from '../../population/case.ts'
@@ -32,6 +33,7 @@ export const diagnosed = (grounds: Grounds, chart = false): Policy => ({
     const usual = plant.read('ordinary')
     if (!family.ok || !usual) return undefined
     const taken = new Set(Object.keys(usual) as (keyof ReadingSet)[])
+    const own = grounds.calibration.devices[plant.plate.device]
     const sets: WeighedSet[] = []
     const seen: Observation[] = []
     let [added, steps, harmful, asked] = [0, 0, 0, 0]
@@ -39,7 +41,7 @@ export const diagnosed = (grounds: Grounds, chart = false): Policy => ({
     const ended = (how: Run['ended']): Run => ({ ended: how, steps, harmful, asked, ...(first ? { first } : {}) })
     for (;;) {
       const settled = settle(plant, family.value, sets, added, taken, grounds, chart)
-      const now = settled && observed(plant.plate, settled.readings, added)
+      const now = settled && observed(plant.plate, settled.readings, added, grounds.calibration)
       if (!now) return steps === 0 ? undefined : ended('no longer runs')
       asked += settled.asked
       seen.push(now)
@@ -51,7 +53,7 @@ export const diagnosed = (grounds: Grounds, chart = false): Policy => ({
       const target: DoseTarget =
         asked_K === undefined
           ? nameplateCharge(plant.plate)
-          : { kind: 'superheat', value_K: asked_K, sd_K: UNIT_TO_UNIT_K }
+          : targetAsTwinReads({ kind: 'superheat', value_K: asked_K, sd_K: UNIT_TO_UNIT_K }, own)
       const next = doseAfter(family.value.nominal, seen, target)
       if (!next || (steps === 0 && next.toGo_kg > 0 !== (kind === 'add'))) return ended('no verdict')
       first ??= { low_kg: next.low_kg, high_kg: next.high_kg }

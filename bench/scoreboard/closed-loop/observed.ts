@@ -1,14 +1,20 @@
 import { conditions, type Observation } from '../../../packages/cycle/src/index.ts'
+import { asTwinReads, type Calibration } from '../../../packages/diagnosis/src/index.ts'
 import type { Plate, ReadingSet } from '../../population/case.ts'
 import { measured, propertiesNamed } from '../judges/measured.ts'
 
 /**
- * Readings as the twin learns from them, with the standard uncertainties that a technician states for common
+ * Readings as the twin learns from them: without what it is known to read too low, with the standard uncertainties that a technician states for common
  * instruments: half of the regulation's limits for gauges and thermometers, clamps and discharge line *common practice*.
  *
  * @source California RA3.2 (2013): ±3.5 psi suction, ±7 psi liquid; (2008): ±1.3 °F
  */
-export function observed(plate: Plate, readings: ReadingSet, added_kg: number): Observation | undefined {
+export function observed(
+  plate: Plate,
+  readings: ReadingSet,
+  added_kg: number,
+  { devices }: Calibration,
+): Observation | undefined {
   const at = conditions(readings.outdoor_K, readings.returnAir_K, readings.returnWetBulb_K)
   if (!at.ok) return undefined
   const now = measured({ plate, readings })
@@ -28,11 +34,8 @@ export function observed(plate: Plate, readings: ReadingSet, added_kg: number): 
     dischargeTemperature_K: known(now.discharge, 2),
     supplyAir_K: known(readings.supplyAir_K, 0.5),
   }
-  return {
-    conditions: at.value,
-    added_kg,
-    readings: Object.fromEntries(Object.entries(readBack).filter(([, value]) => value !== undefined)),
-  }
+  const taught = Object.fromEntries(Object.entries(readBack).filter(([, value]) => value !== undefined))
+  return asTwinReads({ conditions: at.value, added_kg, readings: taught }, devices[plate.device])
 }
 
 const PSI = 6894.757

@@ -7,6 +7,7 @@ import {
   type System,
   size,
 } from '../../../packages/cycle/src/index.ts'
+import { SHIPPED_CALIBRATION } from '../../../packages/diagnosis/src/index.ts'
 import type { Plate } from '../../population/case.ts'
 import { nameplateOf } from '../judges/nameplate.ts'
 import { observed } from './observed.ts'
@@ -27,7 +28,7 @@ export const twinDose: Policy = {
     const ended = (how: Run['ended']): Run => ({ ended: how, steps, harmful, asked: 0, ...(first ? { first } : {}) })
     for (;;) {
       const readings = plant.read('everything')
-      const set = readings && observed(plant.plate, readings, added)
+      const set = readings && observed(plant.plate, readings, added, SHIPPED_CALIBRATION)
       if (!set) return steps === 0 ? undefined : ended('no longer runs')
       sets.push(set)
       const next = doseAfter(twin.value, sets, nameplateCharge(plant.plate))
@@ -43,7 +44,7 @@ export const twinDose: Policy = {
 }
 
 /** What is left to go that no longer calls for a step, of the nameplate charge. */
-export const NEAR = 0.04
+export const NEAR = 0.025
 
 /** The dose to the target after all sets so far; undefined where the twin runs in no such state. */
 export function doseAfter(twin: System, sets: readonly Observation[], target: DoseTarget): DoseEstimate | undefined {

@@ -60,7 +60,7 @@ const EXAMPLES: Readonly<Record<string, Example>> = {
   'valve-subcooling-add': { method: 'subcooling', finding: 'add', twin: { nameplate_oz: 90, from: 0.02, to: 0.35 } },
   'valve-subcooling-hold': { method: 'subcooling', finding: 'hold' },
   'valve-dirty-condenser': { method: 'subcooling', finding: 'not-the-charge', cause: 'gas-or-poor-condenser-air' },
-  'glide-r407c': { method: 'subcooling', finding: 'add', twin: { nameplate_oz: 148, from: 0.01, to: 0.4 } },
+  'glide-r407c': { method: 'subcooling', finding: 'add', twin: { nameplate_oz: 148, from: 0.01, to: 0.6 } },
   'step-by-step': { method: 'superheat', finding: 'hold' },
 }
 

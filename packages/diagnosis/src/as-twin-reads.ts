@@ -23,11 +23,24 @@ export function asTwinReads(observation: Observation, { offset }: Offsets): Obse
   const { readings } = observation
   const corrected = Object.entries(CALIBRATED_AS).flatMap(([name, [calibrated, sign]]) => {
     const reading = readings[name as Taught]
-    return reading ? [[name, { ...reading, value: reading.value - sign * offset[calibrated] }]] : []
+    return reading
+      ? [[name, { ...reading, value: reading.value - sign * offsetAt(calibrated, reading.value, offset) }]]
+      : []
   })
   return { ...observation, readings: { ...readings, ...Object.fromEntries(corrected) } }
 }
 
 /** A target in the same terms; a weight is a weight. */
 export const targetAsTwinReads = (target: DoseTarget, { offset }: Offsets): DoseTarget =>
-  target.kind === 'charge' ? target : { ...target, value_K: target.value_K - offset[target.kind] }
+  target.kind === 'charge'
+    ? target
+    : { ...target, value_K: target.value_K - offsetAt(target.kind, target.value_K, offset) }
+
+/** Near saturation neither the twin nor a thermometer reads below nought, so that less and less is between them. */
+function offsetAt(observable: Observable, value: number, offset: Offsets['offset']): number {
+  const isBounded = observable === 'superheat' || observable === 'subcooling'
+  return isBounded ? offset[observable] * Math.min(Math.max(value / IN_FULL_K, 0), 1) : offset[observable]
+}
+
+/** From this far off saturation the offset counts in full. Own choice. */
+const IN_FULL_K = 3
