@@ -56,6 +56,8 @@ const LEAST_SUPERHEAT_K = 2
 /** Of the nameplate charge: before the system has answered to a weighed step, and after. */
 const FIRST_STEP = 0.15
 const GREATEST_STEP = 0.25
+/** Of the nameplate charge: so little that no further step is worth its wait. */
+const LEFT_OUT = 0.02
 /** An interval wider than this share of the nameplate charge, to either side, is tried by half first. */
 const WIDE = 0.12
 
@@ -63,7 +65,8 @@ const WIDE = 0.12
  * Grams to the target from what has been learnt so far. After a weighed step, learn again with both sets of readings:
  * the measured response is then in the belief, and this is the second step.
  *
- * Adding stops one standard deviation short of the goal, so that it is approached from below; recovery does not.
+ * Adding stops short of the goal, so that it is approached from below: by one standard deviation, but by no more than what
+ * is not worth another step. Recovery does not.
  * Half-step rules (*common practice*): half where the refrigerant burns, where the charge is critical (capillary), where
  * the interval is wide, and where the whole step could flood within that interval; never more than 15 % of
  * the nameplate charge in the first step and a quarter in a later one.
@@ -82,9 +85,10 @@ export function dose(
   const toGo_kg = wanted - learned.charge_kg
   const sd = doseSd(sized, learned, last, target, wanted)
   if (sd === undefined) return undefined
-  const reasons = halves(sized, learned, last.conditions, toGo_kg, sd, care)
+  const reasons = halves(sized, learned, last, toGo_kg, sd, care)
   const most = (last.added_kg === 0 ? FIRST_STEP : GREATEST_STEP) * sized.rated.charge_kg
-  const whole = toGo_kg > 0 ? Math.max(toGo_kg - sd, toGo_kg / 2) : toGo_kg
+  const kept = Math.min(sd, LEFT_OUT * sized.rated.charge_kg)
+  const whole = toGo_kg > 0 ? Math.max(toGo_kg - kept, toGo_kg / 2) : toGo_kg
   const reach = NINETY * statedSd(sized, sd)
   const wish = reasons.length > 0 ? toGo_kg / 2 : whole
   return {
@@ -177,14 +181,14 @@ function doseSd(
 function halves(
   sized: System,
   learned: Learned,
-  conditions: Conditions,
+  { conditions, added_kg }: Observation,
   toGo: number,
   sd: number,
   { flammable }: DoseCare,
 ): readonly Statement[] {
   const reasons: Statement[] = []
   if (flammable) reasons.push(say`Half of it: the refrigerant burns`)
-  if (sized.device.kind === 'capillary' && Math.abs(toGo) > NINETY * sd)
+  if (sized.device.kind === 'capillary' && added_kg === 0 && Math.abs(toGo) > NINETY * sd)
     reasons.push(say`Half of it: the charge is critical`)
   if (NINETY * sd > WIDE * sized.rated.charge_kg) {
     reasons.push(say`Half of it: it is known only to ${quantity('mass', NINETY * sd)}`)
