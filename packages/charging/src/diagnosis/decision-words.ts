@@ -16,8 +16,8 @@ export function decisionWords(decision: Decision): DecisionWords {
       const [mass, low, high] = [decision.mass_kg, decision.low_kg, decision.high_kg].map((kg) => quantity('mass', kg))
       const sentence =
         decision.kind === 'add'
-          ? say`Short of charge: ${mass!} is missing, ${low!} to ${high!} in nine of ten such cases; add it in weighed steps`
-          : say`Overcharged: ${mass!} is too much, ${low!} to ${high!} in nine of ten such cases; recover it in weighed steps`
+          ? say`Short of charge: ${mass!} of the nameplate charge is missing, ${low!} to ${high!} in nine of ten such cases; add it in weighed steps`
+          : say`Overcharged: ${mass!} more than the nameplate charge, ${low!} to ${high!} in nine of ten such cases; recover it in weighed steps`
       return { kind: decision.kind, sentence }
     }
     case 'hold':

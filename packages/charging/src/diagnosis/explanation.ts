@@ -2,7 +2,8 @@ import type { Cause, Diagnosis, Observable, ReadingOutlook, Spread } from '@char
 import { type Evidence, evidence, type Quantity, quantity, type Statement, say } from '@chargewright/quantity'
 import { CAUSE_WORDS } from './cause-words.ts'
 
-const MODEL = 'estimated by model: twin sized from the nameplate'
+/** Where what the causes say comes from. */
+export const MODEL = 'estimated by model: twin sized from the nameplate'
 /** Readings further than this many standard deviations from what a cause expects speak against it. Own choice. */
 const APART = 2
 

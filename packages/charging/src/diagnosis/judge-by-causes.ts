@@ -1,5 +1,5 @@
 import type { Cause, Diagnosis } from '@chargewright/diagnosis'
-import { type Evidence, type Statement, say } from '@chargewright/quantity'
+import { type Evidence, evidence, quantity, type Statement, say } from '@chargewright/quantity'
 import type { Finding, LookAlike, NextEntry } from '../assessment.ts'
 import type { Decision } from '../decision/index.ts'
 import type { Deviation } from '../deviation.ts'
@@ -10,7 +10,7 @@ import { leaveTheCharge } from '../look-alikes/other-cause.ts'
 import type { Case } from '../ruling.ts'
 import { charge, hold } from '../sentence.ts'
 import { CAUSE_WORDS } from './cause-words.ts'
-import { explanation } from './explanation.ts'
+import { explanation, MODEL } from './explanation.ts'
 import { wantedReading } from './wanted-readings.ts'
 import type { WeighedCauses } from './weighed-causes.ts'
 
@@ -49,11 +49,27 @@ const ownCause = (direction: Deviation['direction']) =>
 
 function act(asked: Case, deviation: Deviation, diagnosis: Diagnosis, decision: Decision): Finding {
   const finding = charge(asked, deviation.evidence, [], nextDose(asked, deviation))
-  const reasons = [...finding.reasons, explanation(diagnosis, ownCause(deviation.direction))]
+  const reasons = [
+    ...finding.reasons,
+    ...againstNameplate(decision),
+    explanation(diagnosis, ownCause(deviation.direction)),
+  ]
   const first = 'fixFirst' in decision && decision.fixFirst ? CAUSE_WORDS[decision.fixFirst] : undefined
   if (!first) return { ...finding, reasons }
   const beside = say`Before that: ${first.label} is likely too. ${first.mend}, then read again`
   return { ...finding, reasons, steps: [beside, ...finding.steps] }
+}
+
+/** What the causes say of the charge, beside the way to the target: the two differ by what this unit does. */
+function againstNameplate(decision: Decision): readonly Evidence[] {
+  if (decision.kind !== 'add' && decision.kind !== 'recover') return []
+  const mass = quantity('mass', decision.mass_kg)
+  const [low, high] = [quantity('mass', decision.low_kg), quantity('mass', decision.high_kg)]
+  const statement =
+    decision.kind === 'add'
+      ? say`Against the nameplate charge ${mass} is missing, ${low} to ${high} in nine of ten such cases: the step goes to the target, and what is left shows then`
+      : say`Against the nameplate charge ${mass} is too much, ${low} to ${high} in nine of ten such cases: the step goes to the target, and what is left shows then`
+  return [evidence(statement, MODEL)]
 }
 
 /** One more reading saves more than any act would now. */

@@ -144,10 +144,14 @@ export const DIAGNOSIS = {
   'Did the valve feed too little': 'Si la válvula alimentara muy poco',
   'a valve that feeds too much': 'una válvula que alimenta de más',
   'Did the valve feed too much': 'Si la válvula alimentara de más',
-  'Short of charge: {0} is missing, {1} to {2} in nine of ten such cases; add it in weighed steps':
-    'Falta carga: faltan {0}, de {1} a {2} en nueve de diez casos así; agréguela en pasos pesados',
-  'Overcharged: {0} is too much, {1} to {2} in nine of ten such cases; recover it in weighed steps':
-    'Sobrecargado: sobran {0}, de {1} a {2} en nueve de diez casos así; recupérelo en pasos pesados',
+  'Short of charge: {0} of the nameplate charge is missing, {1} to {2} in nine of ten such cases; add it in weighed steps':
+    'Falta carga: faltan {0} de la carga de placa, de {1} a {2} en nueve de diez casos así; agréguela en pasos pesados',
+  'Overcharged: {0} more than the nameplate charge, {1} to {2} in nine of ten such cases; recover it in weighed steps':
+    'Sobrecargado: {0} más que la carga de placa, de {1} a {2} en nueve de diez casos así; recupérelo en pasos pesados',
+  'Against the nameplate charge {0} is missing, {1} to {2} in nine of ten such cases: the step goes to the target, and what is left shows then':
+    'Respecto a la carga de placa faltan {0}, de {1} a {2} en nueve de diez casos así: el paso va al objetivo, y lo que quede se verá entonces',
+  'Against the nameplate charge {0} is too much, {1} to {2} in nine of ten such cases: the step goes to the target, and what is left shows then':
+    'Respecto a la carga de placa sobran {0}, de {1} a {2} en nueve de diez casos así: el paso va al objetivo, y lo que quede se verá entonces',
   'Leave the charge as it is: these are the readings of a sound system':
     'Deje la carga como está: estas son las lecturas de un sistema en orden',
   'One more reading is worth more than any act now': 'Una lectura más vale ahora más que cualquier acción',
