@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs'
 import { defineConfig, type Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 
@@ -27,6 +28,7 @@ export default defineConfig({
   worker: { format: 'es' },
   plugins: [
     contentSecurityPolicy(),
+    demoVisits(),
     VitePWA({
       // A new version waits until every tab of the old one is closed: a page is never swapped under a half-typed entry.
       registerType: 'prompt',
@@ -53,6 +55,26 @@ export default defineConfig({
     }),
   ],
 })
+
+/** All invented visits as one file: two dozen requests would hold a first start up. */
+function demoVisits(): Plugin {
+  const examples = new URL('../../examples/', import.meta.url)
+  const all = () => {
+    const names = readdirSync(examples)
+      .filter((name) => name.endsWith('.json'))
+      .toSorted()
+    return JSON.stringify(names.map((name) => JSON.parse(readFileSync(new URL(name, examples), 'utf8'))))
+  }
+  return {
+    name: 'demo-visits',
+    generateBundle() {
+      this.emitFile({ type: 'asset', fileName: 'demo-visits.json', source: all() })
+    },
+    configureServer({ middlewares }) {
+      middlewares.use('/demo-visits.json', (_, answer) => answer.end(all()))
+    },
+  }
+}
 
 /** Only what this app itself brings may run or load. Left out while developing, where the server injects its own code. */
 function contentSecurityPolicy(): Plugin {
