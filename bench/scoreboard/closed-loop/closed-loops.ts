@@ -1,6 +1,6 @@
 import { DEVICES } from '../devices.ts'
 import { inParallel, type Progress } from '../run/in-parallel.ts'
-import { type Hidden, type LoopResult, type LoopRun, loopResults } from './loop-result.ts'
+import { HIDDEN, type LoopResult, type LoopRun, loopResults } from './loop-result.ts'
 import type { LoopJob } from './run-loops.ts'
 
 /** Plants of one job: small enough that all cores end together. */
@@ -8,7 +8,7 @@ const CHUNK = 10
 
 /** @param plants per device and kind of hidden trouble */
 export async function closedLoops(plants: number, seed: number, progress: Progress): Promise<readonly LoopResult[]> {
-  const jobs = (['wrong charge', 'another trouble'] as const satisfies readonly Hidden[]).flatMap((hidden) =>
+  const jobs = HIDDEN.flatMap((hidden) =>
     DEVICES.flatMap((kind) =>
       Array.from({ length: Math.ceil(plants / CHUNK) }, (_, i) => ({
         kind,

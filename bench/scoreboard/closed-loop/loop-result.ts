@@ -3,8 +3,9 @@ import { type Quantile, quantile } from '../metrics/quantile.ts'
 import { type Share, share } from '../metrics/share.ts'
 import type { Run } from './policy.ts'
 
-/** What is hidden in the plants of one closed loop. */
-export type Hidden = 'wrong charge' | 'another trouble'
+/** What is hidden in the plants of one closed loop; nothing: a sound system with the right charge. */
+export const HIDDEN = ['wrong charge', 'another trouble', 'nothing'] as const
+export type Hidden = (typeof HIDDEN)[number]
 
 /** One plant after one policy, and how far its charge was off before and is now. */
 export interface LoopRun {

@@ -20,12 +20,14 @@ export interface LoopJob {
   readonly seed: number
 }
 
-const POLICIES = [plainRule, twinDose, diagnosed(SHIPPED), diagnosed(SHIPPED, true)]
+const POLICIES = [plainRule, twinDose, diagnosed(SHIPPED)]
+/** Behind a valve there is no chart of superheat. */
+const WITH_CHART = [...POLICIES, diagnosed(SHIPPED, true)]
 
 answer(({ kind, hidden, first, count, seed }: LoopJob): readonly LoopRun[] =>
   Array.from({ length: count }, (_, k) => {
     const draw = plantOf(kind, hidden, seeded(Math.imul(seed, 0x9e3779b1) ^ Math.imul(first + k, 0x85ebca6b)))
-    return POLICIES.map(({ name, run }): LoopRun => {
+    return (kind === 'thermostatic' ? POLICIES : WITH_CHART).map(({ name, run }): LoopRun => {
       const plant = draw()
       const before = plant.truth().chargeError
       const result = run(plant)
@@ -47,6 +49,8 @@ answer(({ kind, hidden, first, count, seed }: LoopJob): readonly LoopRun[] =>
 /** How far the charge is off at first: standard deviation, and no further than systems still run. */
 const START_SD = 0.18
 const START_MOST = 0.45
+/** Charge that is right: within what the instruments of a first fill leave. */
+const RIGHT = [-0.04, 0.04] as const
 /** 6 °F: below, the trade's rule has no target or nearly none. */
 const LEAST_TARGET_K = 6 / 1.8
 
@@ -67,11 +71,13 @@ function drawTruth(kind: DeviceKind, hidden: Hidden, { normal, uniform, one }: R
   switch (hidden) {
     case 'wrong charge':
       return { troubles: [], chargeError: Math.min(Math.max(normal(0, START_SD), -START_MOST), START_MOST) }
+    case 'nothing':
+      return { troubles: [], chargeError: uniform(...RIGHT) }
     case 'another trouble': {
       const trouble = one(OTHER_TROUBLES[kind])
       return {
         troubles: [{ kind: trouble, severity: uniform(...SEVERITIES[trouble]) }],
-        chargeError: uniform(-0.04, 0.04),
+        chargeError: uniform(...RIGHT),
       }
     }
   }

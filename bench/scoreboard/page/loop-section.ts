@@ -1,11 +1,9 @@
-import type { LoopResult } from '../closed-loop/loop-result.ts'
+import { HIDDEN, type LoopResult } from '../closed-loop/loop-result.ts'
 import { percent, table, written } from './write.ts'
 
-/** Wrong charge first: how it ends; then other troubles: who touches the charge. */
+/** Wrong charge first: how it ends; then other troubles and sound systems: who touches the charge. */
 export function loopSection(loops: readonly LoopResult[]): string {
-  const [wrong, other] = (['wrong charge', 'another trouble'] as const).map((hidden) =>
-    loops.filter((loop) => loop.hidden === hidden),
-  )
+  const [wrong, other, sound] = HIDDEN.map((hidden) => loops.filter((loop) => loop.hidden === hidden))
   return [
     `${wrong![0]?.plants} plants per device whose only trouble is the charge; shares with exact 95 % intervals.`,
     table(
@@ -45,6 +43,18 @@ export function loopSection(loops: readonly LoopResult[]): string {
         `${loop.kind}, ${loop.policy}`,
         written(loop.stepped),
         percent(loop.rms),
+        written(loop.harmedPlants),
+        written(loop.noVerdict),
+      ]),
+    ),
+    `${sound![0]?.plants} sound plants per device that hold the right charge.`,
+    table(
+      ['', 'told to weigh', 'within 5 % at the end', 'within 10 % at the end', 'harmed', 'no verdict'],
+      sound!.map((loop) => [
+        `${loop.kind}, ${loop.policy}`,
+        written(loop.stepped),
+        written(loop.within5),
+        written(loop.within10),
         written(loop.harmedPlants),
         written(loop.noVerdict),
       ]),
