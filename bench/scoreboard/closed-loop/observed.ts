@@ -4,8 +4,9 @@ import type { Plate, ReadingSet } from '../../population/case.ts'
 import { measured, propertiesNamed } from '../judges/measured.ts'
 
 /**
- * Readings as the twin learns from them: without what it is known to read too low, with the standard uncertainties that a technician states for common
- * instruments: half of the regulation's limits for gauges and thermometers, clamps and discharge line *common practice*.
+ * Readings as the twin learns from them: without what it is known to read too low, and with the standard uncertainties
+ * that a technician states for common instruments: half of the regulation's limits for gauges and thermometers, clamps and
+ * discharge line *common practice*.
  *
  * @source California RA3.2 (2013): ±3.5 psi suction, ±7 psi liquid; (2008): ±1.3 °F
  */
