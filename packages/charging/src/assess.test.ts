@@ -589,6 +589,34 @@ describe('weighed steps', () => {
     expect(finding.kind).toBe('not-ready')
   })
 
+  test('[property] one reading taken late does not make up for another taken before the system had settled', () => {
+    const found = assessed(
+      described(ORIFICE),
+      settledNow,
+      before,
+      step('5 oz'),
+      after('60 °F'),
+      wait,
+      readings({ 'suction-pressure': '118.3 psig' }),
+    )
+    expect(found.finding.kind).toBe('not-ready')
+    expect(found.finding.next[0]?.entry.what).toBe('condenser-entering-air')
+  })
+
+  test('[property] what was read too early is asked for again', () => {
+    const { finding } = assessed(described(ORIFICE), settledNow, before, step('5 oz'), after('60 °F'))
+    expect(finding.kind).toBe('not-ready')
+    expect(finding.next[0]?.entry.kind).toBe('reading')
+  })
+
+  test('[property] to say that it has not run long enough is no obstacle once it was waited for and read again', () => {
+    const notYet = observed('running-time', 'not-settled')
+    const found = assessed(described(ORIFICE), before, notYet, wait, after('60 °F'))
+    expect(found.conditions.find(({ id }) => id === 'settled')?.state).toBe('met')
+    const unread = assessed(described(ORIFICE), before, notYet, wait)
+    expect(unread.conditions.find(({ id }) => id === 'settled')?.state).toBe('unmet')
+  })
+
   test('[property] what was read of the liquid line before a step does not count after it either', () => {
     const { 'liquid-pressure': _, ...circuit } = ORIFICE_READINGS
     const { finding } = assessed(

@@ -71,6 +71,11 @@ export const CONDITIONS = {
   'The system has run at least {0} without a change': 'El sistema ha funcionado al menos {0} sin cambios',
   'The system has not yet run {0} without a change': 'El sistema todavía no ha funcionado {0} sin cambios',
   'The system ran {0} {1}; {2} are asked for': 'El sistema funcionó {0} {1}; se piden {2}',
+  'When it was read, the system had run {0} {1}; {2} are asked for':
+    'Cuando se leyó, el sistema llevaba {0} funcionando {1}; se piden {2}',
+  'Some readings were taken before the system had run {0}':
+    'Algunas lecturas se tomaron antes de que el sistema hubiera funcionado {0}',
+  'it was read before the system had settled': 'se leyó antes de que el sistema se estabilizara',
   '{0} still moves': '{0}: todavía se mueve',
   '{0} and {1} more still move': '{0} y {1} más todavía se mueven',
   'Nothing is measured yet': 'Todavía no se mide nada',
