@@ -28,6 +28,17 @@ test('[property] the key for what the scale shows stands with the steps, and no 
   await expect(page.getByRole('button', { name: 'Enter the nameplate charge' })).toHaveCount(0)
 })
 
+test('[property] who works by keyboard keeps the place when the key of a step goes away', async ({ page }) => {
+  await openDemo(page, 'demo-orifice-add')
+  await page.getByRole('button', { name: 'Done, next step' }).press('Enter')
+  await expect(page.locator('.guide-now')).toBeFocused()
+  const record = page.getByRole('button', { name: 'Record to sign (PDF)' })
+  const saved = page.waitForEvent('download')
+  await record.press('Enter')
+  await saved
+  await expect(record).toBeFocused()
+})
+
 test('[property] a charge that is right leads to the record to be signed', async ({ page }) => {
   await openDemo(page, 'demo-valve-subcooling-hold')
   await page.getByRole('button', { name: 'Go to the record' }).click()

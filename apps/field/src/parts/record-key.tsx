@@ -44,6 +44,7 @@ export function RecordKey({ visit, system, about, name, units }: Props) {
     return written.ok ? written.value : undefined
   }
   const write = async (form: Form, handOver: (file: SavedFile) => unknown) => {
+    if (state.value === 'writing') return
     state.value = 'writing'
     try {
       const content = await contentOf(form)
@@ -55,7 +56,13 @@ export function RecordKey({ visit, system, about, name, units }: Props) {
     }
   }
   const key = (label: string, form: Form, handOver: (file: SavedFile) => unknown = download) => (
-    <button type="button" class="key" disabled={state.value === 'writing'} onClick={() => void write(form, handOver)}>
+    // Not disabled, which would take the focus from who pressed it by keyboard.
+    <button
+      type="button"
+      class="key"
+      aria-disabled={state.value === 'writing'}
+      onClick={() => void write(form, handOver)}
+    >
       {label}
     </button>
   )

@@ -1,7 +1,7 @@
 import type { Step } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
-import { useMemo } from 'preact/hooks'
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks'
 import { inWords, quantityInWords } from '../session/in-words.ts'
 import type { Kept } from '../session/session.ts'
 import { stepProgress } from '../session/step-progress.ts'
@@ -22,10 +22,18 @@ export function StepGuide({ visitId, steps, units, begin }: Props) {
   const progress = useMemo(() => stepProgress(() => localStorage, visitId, list), [visitId, list])
   const done = useSignal(Math.min(progress.done, Math.max(0, steps.length - 1)))
   const at = done.value
+  const now = useRef<HTMLDivElement>(null)
+  const isMoved = useRef(false)
+  useLayoutEffect(() => {
+    // The key that was pressed goes away at the last step: whoever works by keyboard goes on from the step itself.
+    if (isMoved.current && document.activeElement === document.body) now.current?.focus({ preventScroll: true })
+    isMoved.current = false
+  }, [at])
   const step = steps[at]
   if (!step) return null
   const words = steps.map((one) => inWords(one, units))
   const go = (to: number) => {
+    isMoved.current = true
     done.value = to
     progress.keep(to)
   }
@@ -40,7 +48,7 @@ export function StepGuide({ visitId, steps, units, begin }: Props) {
           </button>
         </details>
       )}
-      <div class="guide-now" aria-live="polite">
+      <div class="guide-now" aria-live="polite" ref={now} tabIndex={-1}>
         {steps.length > 1 && <p class="guide-count">{t('Step {0} of {1}', at + 1, steps.length)}</p>}
         <p class="guide-step">{words[at]}</p>
       </div>
