@@ -18,6 +18,28 @@ test('[property] a new system is described in one form, its visit begins with it
   await expect(assumed).toContainText('Sight glass: yes')
 })
 
+test('[property] Enter goes from blank to blank of the form, and the refrigerant is kept by its designation', async ({
+  page,
+}) => {
+  await openStart(page)
+  await page.getByRole('link', { name: 'New system' }).click()
+  await page.getByLabel('Name, or where it stands').focus()
+  await page.keyboard.type('Test kiosk')
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('button', { name: 'comfort cooling' })).toBeFocused()
+  await page.getByLabel('Refrigerant').focus()
+  await page.keyboard.type('r410a')
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('button', { name: 'thermostatic valve' })).toBeFocused()
+  await page.getByLabel('Nominal capacity').focus()
+  await page.keyboard.press('Enter')
+  await expect(page.getByLabel('Nameplate charge')).toBeFocused()
+  await page.keyboard.press('Enter')
+  await expect(page.locator('.visit-head-about')).toContainText('R-410A')
+  await page.getByRole('link', { name: 'The system and its visits' }).click()
+  await expect(page.locator('.label-words')).toContainText('R-410A')
+})
+
 test('[property] the charge of the nameplate is asked for with the rest of the nameplate, and read or named', async ({
   page,
 }) => {

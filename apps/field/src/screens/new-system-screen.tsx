@@ -7,6 +7,7 @@ import {
   type SystemStatement,
 } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
+import type { TargetedKeyboardEvent } from 'preact'
 import { Choices } from '../parts/choices.tsx'
 import { FormBlank } from '../parts/form-blank.tsx'
 import { PageBar } from '../parts/page-bar.tsx'
@@ -67,14 +68,15 @@ function NewSystemForm({ session, preferences }: Props) {
   /** A name that is questioned is kept all the same when it is meant. */
   const questioned = useSignal('')
   const engine = useEngine()
-  const isUnclear = async (typed: string) => {
+  const nameRead = async (typed: string) => {
     const read = await engine.ask({}, 'refrigerantNamed', typed)
-    return read.ok && read.value.kind === 'unclear'
+    return read.ok ? read.value : undefined
   }
 
   const finish = async (open: (system: string) => Promise<string | undefined>) => {
     const refrigerant = blanks.refrigerant.text.value.trim()
-    if (questioned.value !== refrigerant && (await isUnclear(refrigerant))) {
+    const read = await nameRead(refrigerant)
+    if (questioned.value !== refrigerant && read?.kind === 'unclear') {
       questioned.value = refrigerant
       trouble.value = t(
         '“{0}” is no one refrigerant: choose one above, or press again to keep it as typed.',
@@ -89,7 +91,7 @@ function NewSystemForm({ session, preferences }: Props) {
     }
     const stated: SystemStatement = {
       ...worded('name', blanks.name.text.value),
-      ...worded('refrigerant', blanks.refrigerant.text.value),
+      ...worded('refrigerant', read?.kind === 'read' ? read.name : refrigerant),
       ...figures.value,
       ...(application.value && { application: application.value }),
       ...(device.value && { meteringDevice: device.value }),
@@ -111,6 +113,7 @@ function NewSystemForm({ session, preferences }: Props) {
     <main class="start">
       <form
         class="new-system"
+        onKeyDown={goOnByEnter}
         onSubmit={(event) => {
           event.preventDefault()
           void finish(intoVisit)
@@ -161,6 +164,17 @@ function NewSystemForm({ session, preferences }: Props) {
       </form>
     </main>
   )
+}
+
+/** Enter in a blank goes on to what comes after it, as in a visit; only the last one may begin the visit. */
+function goOnByEnter(event: TargetedKeyboardEvent<HTMLFormElement>) {
+  const from = event.target
+  if (event.key !== 'Enter' || event.isComposing || !(from instanceof HTMLInputElement)) return
+  const controls = [...event.currentTarget.querySelectorAll<HTMLElement>(':is(input,button)')]
+  const next = controls[controls.indexOf(from) + 1]
+  if (!next || next.matches('[type="submit"]')) return
+  event.preventDefault()
+  next.focus()
 }
 
 /** A blank of the form; what stands in it survives a restart. */
