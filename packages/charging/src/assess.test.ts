@@ -603,6 +603,18 @@ describe('weighed steps', () => {
     expect(found.finding.next[0]?.entry.what).toBe('condenser-entering-air')
   })
 
+  test('[property] a glass seen before a step asks for no further step, and by the clock it counts once it is seen again', () => {
+    const drier = readings({ 'drier-inlet-temperature': '95 °F', 'drier-outlet-temperature': '95 °F' })
+    const seen = [observed('load', 'doors-open'), observed('sight-glass', 'bubbles')]
+    const short = [described(RECEIVER), settledNow, seen, drier, step('16 oz')]
+    const { finding } = assessed(...short, settledNow)
+    expect(finding.kind).not.toBe('add')
+    expect(finding.next[0]?.entry.what).toBe('sight-glass')
+    const notes = Array.from({ length: 15 }, (): Fact => ({ kind: 'note', text: 'a minute' }))
+    const again = assessed(...short, notes, observed('sight-glass', 'clear'))
+    expect(again.finding.kind).toBe('hold')
+  })
+
   test('[property] what was read too early is asked for again', () => {
     const { finding } = assessed(described(ORIFICE), settledNow, before, step('5 oz'), after('60 °F'))
     expect(finding.kind).toBe('not-ready')

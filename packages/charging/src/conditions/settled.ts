@@ -1,31 +1,43 @@
 import { evidence, quantity, say } from '@chargewright/quantity'
-import { lastChange, type Origin, type ReadingId, type Visit } from '@chargewright/visit'
-import type { Condition } from '../assessment.ts'
+import { lastChange, type ObservationId, type Origin, type ReadingId, type Visit } from '@chargewright/visit'
+import type { Condition, NextEntry } from '../assessment.ts'
 import { LIMITS } from '../limit.ts'
 import { settling } from '../timed.ts'
 
 const { settleTime } = LIMITS
 
 /**
- * Readings of the circuit count when the system has run for 15 minutes since the start and since every change, and when they were
+ * Readings of the circuit, and what was seen of it, count when the system has run for 15 minutes since the start and since every change, and when they were
  * taken after that change.
  */
-export function settled(visit: Visit, needed: readonly ReadingId[]): Condition {
+export function settled(visit: Visit, needed: readonly ReadingId[], looked: readonly ObservationId[] = []): Condition {
   const change = lastChange(visit)
-  const stale = needed.flatMap((id) => visit.readings[id] ?? []).filter((r) => change && r.position < change.position)
-  if (change && stale.length > 0) {
+  const taken = [
+    ...needed.flatMap((what) => of({ kind: 'reading', what }, visit.readings[what])),
+    ...looked.flatMap((what) => of({ kind: 'observation', what }, visit.observations[what])),
+  ]
+  const stale = taken.find(({ position }) => change && position < change.position)
+  if (change && stale) {
+    const isRead = stale.entry.kind === 'reading'
+    const statement = isRead
+      ? say`The readings were taken before the last change to the system`
+      : say`The system was looked at before the last change to it`
     return {
       id: 'settled',
       state: 'unmet',
-      evidence: {
-        ...evidence(say`The readings were taken before the last change to the system`),
-        eventId: change.eventId,
+      evidence: { ...evidence(statement), eventId: change.eventId },
+      remedy: settling(
+        isRead
+          ? say`Let it run ${settleTime.quantity}, then read again`
+          : say`Let it run ${settleTime.quantity}, then look again`,
+      ),
+      next: {
+        entry: stale.entry,
+        why: isRead ? say`it was read before the last change` : say`it was seen before the last change`,
       },
-      remedy: settling(say`Let it run ${settleTime.quantity}, then read again`),
-      next: { entry: { kind: 'reading', what: stale[0]!.what }, why: say`it was read before the last change` },
     }
   }
-  const ran = runningTime(visit, change, needed)
+  const ran = runningTime(visit, change, taken)
   switch (ran.kind) {
     case 'settled':
       return { id: 'settled', state: 'met', evidence: ran.evidence }
@@ -35,9 +47,7 @@ export function settled(visit: Visit, needed: readonly ReadingId[]): Condition {
         state: 'unmet',
         evidence: ran.evidence,
         remedy: settling(say`Let it run until ${settleTime.quantity} have passed without a change, then read again`),
-        ...(ran.early && {
-          next: { entry: { kind: 'reading', what: ran.early }, why: say`it was read before the system had settled` },
-        }),
+        ...(ran.early && { next: { entry: ran.early, why: say`it was read before the system had settled` } }),
       }
     case 'unknown':
       return {
@@ -53,13 +63,25 @@ export function settled(visit: Visit, needed: readonly ReadingId[]): Condition {
   }
 }
 
+/** What was taken of the circuit: where it is entered, and where it stands in the log. */
+interface Taken extends Origin {
+  readonly entry: NextEntry['entry']
+}
+
+const of = (entry: Taken['entry'], origin: Origin | undefined): readonly Taken[] =>
+  origin ? [{ ...origin, entry }] : []
+
 type Ran =
   | { readonly kind: 'settled'; readonly evidence: Condition['evidence'] }
-  | { readonly kind: 'not-settled'; readonly evidence: Condition['evidence']; readonly early: ReadingId | undefined }
+  | {
+      readonly kind: 'not-settled'
+      readonly evidence: Condition['evidence']
+      readonly early: Taken['entry'] | undefined
+    }
   | { readonly kind: 'unknown' }
 
 /** How long the system had run when it was read. Every reading must have waited: a late one does not make up for an early one. */
-function runningTime(visit: Visit, change: Origin | undefined, needed: readonly ReadingId[]): Ran {
+function runningTime(visit: Visit, change: Origin | undefined, taken: readonly Taken[]): Ran {
   const said = visit.observations['running-time']
   const answer = said && said.position > (change?.position ?? -1) ? said : undefined
   if (answer?.answer === 'settled') {
@@ -68,9 +90,8 @@ function runningTime(visit: Visit, change: Origin | undefined, needed: readonly 
   }
   // To say that it has not run long enough begins the wait anew.
   const from = answer ?? change
-  const reads = needed.flatMap((id) => visit.readings[id] ?? [])
-  const times = (reads.length > 0 ? reads : [undefined])
-    .map((read) => ({ what: read?.what, seconds: ranUntil(visit, from, read) }))
+  const times = (taken.length > 0 ? taken : [undefined])
+    .map((one) => ({ entry: one?.entry, seconds: ranUntil(visit, from, one) }))
     .sort((a, b) => a.seconds - b.seconds)
   const least = times[0]
   const most = times.at(-1)
@@ -78,7 +99,7 @@ function runningTime(visit: Visit, change: Origin | undefined, needed: readonly 
     if (!answer) return { kind: 'unknown' }
     const statement = say`The system has not yet run ${settleTime.quantity} without a change`
     const said = { ...evidence(statement, settleTime.source), eventId: answer.eventId }
-    return { kind: 'not-settled', evidence: said, early: least?.what }
+    return { kind: 'not-settled', evidence: said, early: least?.entry }
   }
   const since = from === change && change ? 'since the last change' : 'before the readings'
   const asked = settleTime.quantity
@@ -92,7 +113,7 @@ function runningTime(visit: Visit, change: Origin | undefined, needed: readonly 
     most.seconds >= asked.si
       ? say`Some readings were taken before the system had run ${asked}`
       : say`When it was read, the system had run ${time} ${since}; ${asked} are asked for`
-  return { kind: 'not-settled', evidence: evidence(statement, settleTime.source), early: least.what }
+  return { kind: 'not-settled', evidence: evidence(statement, settleTime.source), early: least.entry }
 }
 
 /** Seconds without a change until a reading, or until now where none is needed: by the waits that were entered, or by the clock. */

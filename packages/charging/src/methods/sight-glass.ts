@@ -23,7 +23,7 @@ import { valveBand } from '../valve-band.ts'
  */
 export function bySightGlass(asked: Case): Ruling {
   const { visit } = asked
-  const conditions = [...equalised(visit), settled(visit, []), load(visit)]
+  const conditions = [...equalised(visit), settled(visit, [], ['sight-glass']), load(visit)]
   const rule = (finding: Finding, lookAlikes: readonly LookAlike[] = []): Ruling => ({
     conditions,
     lookAlikes,

@@ -75,6 +75,9 @@ export const CONDITIONS = {
     'Cuando se leyó, el sistema llevaba {0} funcionando {1}; se piden {2}',
   'Some readings were taken before the system had run {0}':
     'Algunas lecturas se tomaron antes de que el sistema hubiera funcionado {0}',
+  'The system was looked at before the last change to it': 'El sistema se observó antes de su último cambio',
+  'Let it run {0}, then look again': 'Déjelo funcionar {0} y luego mire de nuevo',
+  'it was seen before the last change': 'se vio antes del último cambio',
   'it was read before the system had settled': 'se leyó antes de que el sistema se estabilizara',
   '{0} still moves': '{0}: todavía se mueve',
   '{0} and {1} more still move': '{0} y {1} más todavía se mueven',
