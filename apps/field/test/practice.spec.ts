@@ -25,6 +25,7 @@ test('[property] a case is read, weighed, waited for and read again, to its debr
   await expect(clock(page)).toHaveText('0:00')
   await press(page, 'Wait 15 min')
   await expect(clock(page)).toHaveText('0:15')
+  await expect(page.getByRole('button', { name: 'Wait 15 min' })).toBeFocused()
   await press(page, 'Enter what the instruments show')
   await expect(field(page, 'reading-suction-pressure')).toHaveValue(/\d/)
   await expect(sentence(page)).toBeInViewport()

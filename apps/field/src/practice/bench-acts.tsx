@@ -144,7 +144,7 @@ export function BenchActs({ bench, asked, units, isBusy, perform }: Props) {
           perform={({ si }, typed) => perform({ kind: empty.value, mass_kg: si }, typed)}
         />
       </details>
-      <button type="button" class="key" disabled={isBusy} onClick={() => void perform({ kind: 'debrief' }, '')}>
+      <button type="button" class="key" aria-disabled={isBusy} onClick={() => void perform({ kind: 'debrief' }, '')}>
         {t('End, and see what it was')}
       </button>
     </>
@@ -159,7 +159,7 @@ interface KeyProps {
 
 function Key({ label, isBusy, press }: KeyProps) {
   return (
-    <button type="button" class="key" disabled={isBusy} onClick={() => void press()}>
+    <button type="button" class="key" aria-disabled={isBusy} onClick={() => void press()}>
       {label}
     </button>
   )
@@ -208,7 +208,7 @@ function MassForm({ id, label, submit, units, isBusy, perform }: MassProps) {
         }}
       />
       {trouble.value !== undefined && <Trouble key={trouble.value}>{trouble.value}</Trouble>}
-      <button type="submit" class="act" disabled={isBusy}>
+      <button type="submit" class="act" aria-disabled={isBusy}>
         {t(submit)}
       </button>
     </form>

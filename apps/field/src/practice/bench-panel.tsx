@@ -25,6 +25,7 @@ interface Props {
 
 /** The invented system: what its instruments show, and everything that can be done to it. */
 export function BenchPanel({ bench, asked, units, isBusy, trouble, perform, enter }: Props) {
+  // A key that is busy says so and is not disabled, which would take the focus from who pressed it by keyboard.
   if (!bench) return <section class="bench" aria-busy="true" />
   if (bench.debrief) return <BenchDebrief debrief={bench.debrief} units={units} />
   const { clock_s, isRunning, instruments, cylinder } = bench
@@ -51,7 +52,7 @@ export function BenchPanel({ bench, asked, units, isBusy, trouble, perform, ente
           </dd>
         </div>
       </dl>
-      <button type="button" class="act" disabled={isBusy} onClick={() => void enter(bench)}>
+      <button type="button" class="act" aria-disabled={isBusy} onClick={() => void enter(bench)}>
         {t('Enter what the instruments show')}
       </button>
       <fieldset class="bench-keys">
@@ -61,7 +62,7 @@ export function BenchPanel({ bench, asked, units, isBusy, trouble, perform, ente
             key={label}
             type="button"
             class="key"
-            disabled={isBusy}
+            aria-disabled={isBusy}
             onClick={() => void perform({ kind: 'wait', duration_s }, label)}
           >
             {t('Wait {0}', label)}

@@ -63,6 +63,7 @@ export function PracticeVisit({ run, store, preferences, Visit }: Props) {
     return true
   }
   const enter = async ({ instruments }: Practised) => {
+    if (isBusy.value) return
     await keep(readingsOf(instruments, units))
     reveal('finding')
   }

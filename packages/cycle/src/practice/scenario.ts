@@ -5,7 +5,7 @@ export type Random = () => number
 
 /** What is hidden in a practice system, apart from its charge. */
 export const PRACTICE_FAULTS = {
-  none: 'nothing but, perhaps, its charge',
+  none: 'no fault but, perhaps, in its charge',
   'low-indoor-air': 'a dirty coil and filter indoors',
   'poor-condenser-air': 'a condenser clogged with dirt',
   restriction: 'a filter-drier that is nearly blocked',

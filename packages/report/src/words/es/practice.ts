@@ -44,7 +44,7 @@ export const PRACTICE = {
   'Pressure after the drier': 'Presión después del filtro secador',
   'Supply air': 'Aire de suministro',
   'Air leaving the condenser': 'Aire que sale del condensador',
-  'nothing but, perhaps, its charge': 'nada, salvo quizá su carga',
+  'no fault but, perhaps, in its charge': 'ninguna falla, salvo quizá en su carga',
   'a dirty coil and filter indoors': 'un serpentín y un filtro interiores sucios',
   'a condenser clogged with dirt': 'un condensador tapado de suciedad',
   'a filter-drier that is nearly blocked': 'un filtro secador casi obstruido',
