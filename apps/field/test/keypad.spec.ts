@@ -219,6 +219,28 @@ test('[property] what is pressed while the keypad is open gets the press, though
   await expect(keypad(page)).toBeHidden()
 })
 
+for (const [width, height] of [
+  [390, 844],
+  [320, 640],
+  [667, 375],
+] as const)
+  test(`[property] the word of the next key stands on one line in Spanish too, at ${width} by ${height}`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height })
+    await newVisit(page)
+    await page.getByRole('button', { name: /^Language/ }).tap()
+    await field(page, PRESSURE).tap()
+    const next = page.locator('.keypad-key[data-place="next"]')
+    await expect(next).toHaveText('Siguiente')
+    const lines = await next.evaluate((key) => {
+      const words = document.createRange()
+      words.selectNodeContents(key)
+      return words.getClientRects().length
+    })
+    expect(lines).toBe(1)
+  })
+
 const keypad = (page: Page) => page.getByRole('group', { name: 'Keypad' })
 const unitKey = (page: Page) => keypad(page).getByRole('button', { name: /^Unit / })
 const says = (page: Page, id: string) => page.locator(`#${id}-says`)
