@@ -67,7 +67,7 @@ export const APP_SESSION = {
   'class {0}': 'clase {0}',
   'steps of {0}': 'pasos de {0}',
   'Not kept. {0}': 'No se guardó. {0}',
-  'Dim room': 'Cuarto oscuro',
+  'Dim room': 'Poca luz',
   'Cannot be used. {0}': 'No se puede usar. {0}',
   'Doubtful, kept all the same. {0}': 'Dudoso, se guardó de todos modos. {0}',
   'What it is': 'Qué es',
