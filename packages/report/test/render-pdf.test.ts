@@ -1,9 +1,9 @@
 import { INCH_POUND, METRIC } from '@chargewright/quantity'
-import type { Fact } from '@chargewright/visit'
+import { CARRIED_OVER, type Fact, TRADE_DEFAULT } from '@chargewright/visit'
 import { describe, expect, test } from 'vitest'
 import { EXAMPLES, type Example, example, exampleWith, visitOf } from '../../../examples/example-visits.ts'
 import { pageCount, pdfText } from '../../../scripts/pdf-text.ts'
-import { renderPdf, serviceRecord } from '../src/index.ts'
+import { type Language, renderPdf, serviceRecord } from '../src/index.ts'
 import { definitionText } from './definition-text.ts'
 
 const CREATED = '2026-07-01T12:00:00Z'
@@ -86,4 +86,24 @@ test('[limit] hostile texts and many moves make more pages, and nothing is missi
 
 test('[limit] an empty visit is one page', async () => {
   expect(pageCount(await renderPdf(record(visitOf(), METRIC)))).toBe(1)
+})
+
+test('[property] what nobody typed is told from who did, in the language of the record; a cylinder without a name says so once', () => {
+  const move: Fact = {
+    kind: 'refrigerant-moved',
+    direction: 'into-system',
+    mass: '1 oz',
+    phase: 'vapour',
+    port: 'suction',
+    compressor: 'running',
+  }
+  const by = (name: string): Fact & { readonly by: string } => ({ ...move, by: name })
+  const { visit, assessment } = exampleWith('orifice-add', by('Invented Person'), by(CARRIED_OVER), by(TRADE_DEFAULT))
+  const printed = (language?: Language) =>
+    definitionText(
+      serviceRecord(visit, assessment, { preference: METRIC, created: CREATED, ...(language && { language }) }).content,
+    )
+  expect(printed()).toContain('Invented Person. Not typed in this visit: carried over from the system; usual')
+  expect(printed()).not.toContain('not named (not named)')
+  expect(printed({ tag: 'qaa', words: (english) => `«${english}»` })).toContain('«carried over from the system»')
 })

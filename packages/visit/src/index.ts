@@ -15,6 +15,7 @@ export { fold } from './fold.ts'
 export { hasPlaceFor } from './has-place-for.ts'
 export { lastChange } from './last-change.ts'
 export { type Measured, measured } from './measured.ts'
+export { CARRIED_OVER, isTyped, MOVED_ALONG, TRADE_DEFAULT } from './not-typed.ts'
 export {
   type AnswerOf,
   OBSERVATION_IDS,

@@ -1,7 +1,8 @@
+import { CARRIED_OVER, TRADE_DEFAULT } from '@chargewright/visit'
 import { describe, expect, test } from 'vitest'
 import { factsOf } from '../store/facts-of.ts'
 import { memoryStore } from '../store/memory-store.ts'
-import { assumedFacts, CARRIED_OVER, TRADE_DEFAULT } from './carried.ts'
+import { assumedFacts } from './carried.ts'
 import { createSession } from './session.ts'
 
 describe('a system and its visits', () => {

@@ -1,11 +1,11 @@
-import { type FactName, fold, type SystemStatement, type VisitEvent } from '@chargewright/visit'
-
-/** Who entered an event that nobody typed: such an event is no act to undo, and a visit hands it back to no system. */
-export const CARRIED_OVER = 'carried over from the system'
-export const TRADE_DEFAULT = 'usual in the trade, not checked'
-export const MOVED_ALONG = 'came along with a visit that was moved'
-
-export const isTyped = ({ by }: VisitEvent): boolean => ![CARRIED_OVER, TRADE_DEFAULT, MOVED_ALONG].includes(by ?? '')
+import {
+  CARRIED_OVER,
+  type FactName,
+  fold,
+  type SystemStatement,
+  TRADE_DEFAULT,
+  type VisitEvent,
+} from '@chargewright/visit'
 
 /** The facts that stand on trade habit alone: nobody has confirmed them at the unit. */
 export function assumedFacts(events: readonly VisitEvent[]): ReadonlySet<FactName> {

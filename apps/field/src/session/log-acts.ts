@@ -1,7 +1,6 @@
 import { fail, ok } from '@chargewright/quantity'
-import { checkVisitFile, type Fact, type VisitEvent } from '@chargewright/visit'
+import { checkVisitFile, type Fact, isTyped, type VisitEvent } from '@chargewright/visit'
 import type { Change } from '../store/visit-store.ts'
-import { isTyped } from './carried.ts'
 import { factsChanged } from './facts-changed.ts'
 import type { Keeper } from './keeper.ts'
 import type { Kept } from './kept.ts'

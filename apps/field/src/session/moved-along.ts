@@ -1,6 +1,6 @@
 import type { EventOf } from '@chargewright/visit'
+import { MOVED_ALONG } from '@chargewright/visit'
 import type { Change, Shelf, StoredVisit } from '../store/visit-store.ts'
-import { MOVED_ALONG } from './carried.ts'
 
 /** What is written beside a move, in the logs of the visit and of both systems. */
 const PARTS = ['known', 'assumed', 'left', 'brought'] as const

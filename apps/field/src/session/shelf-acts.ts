@@ -1,8 +1,8 @@
 import { fail, ok } from '@chargewright/quantity'
-import { checkVisitFile, readVisitFile, type VisitEvent } from '@chargewright/visit'
+import { checkVisitFile, readVisitFile, TRADE_DEFAULT, type VisitEvent } from '@chargewright/visit'
 import { foundSystems } from '../store/found-systems.ts'
 import type { StoredSystem } from '../store/visit-store.ts'
-import { carriedOver, TRADE_DEFAULT } from './carried.ts'
+import { carriedOver } from './carried.ts'
 import type { Keeper } from './keeper.ts'
 import type { Session } from './session.ts'
 

@@ -1,5 +1,4 @@
-import type { EventOf, VisitEvent } from '@chargewright/visit'
-import { isTyped } from './carried.ts'
+import { type EventOf, isTyped, type VisitEvent } from '@chargewright/visit'
 
 /** The reasons by which an undo and its taking back are told from corrections that were meant for themselves. */
 export const UNDONE = 'undone'

@@ -1,4 +1,5 @@
 import { say, type Tell, verbatim } from '@chargewright/quantity'
+import { isTyped } from '@chargewright/visit'
 import type { RecordContent } from '../content/record-content.ts'
 import { clockOf, dayOf, timeOf } from '../content/time-in-words.ts'
 import type { PdfNode } from './node.ts'
@@ -8,8 +9,14 @@ import { CARE, INK, paragraph, SIZE, SOFT } from './style.ts'
 /** Whose record this is, of when and by whom; and what is known of the system, in one paragraph. */
 export function systemPart({ system, visit }: RecordContent, width: number, tell: Tell): readonly PdfNode[] {
   const day = visit.from === '' ? tell(say`nothing entered yet`) : span(visit, tell)
-  const by = visit.by.length > 0 ? [say`Entered by ${verbatim(visit.by.join(', '))}.`] : []
-  const about = [...by, say`Visit ${verbatim(visit.id)}.`, say`${verbatim(visit.zone)}`]
+  const people = visit.by.filter((by) => isTyped({ by }))
+  const others = visit.by.filter((by) => !isTyped({ by })).map((by) => tell(say`${by}`))
+  const about = [
+    ...(people.length > 0 ? [say`Entered by ${verbatim(people.join(', '))}.`] : []),
+    ...(others.length > 0 ? [say`Not typed in this visit: ${verbatim(others.join('; '))}.`] : []),
+    say`Visit ${verbatim(visit.id)}.`,
+    say`${verbatim(visit.zone)}`,
+  ]
   const facts = system.rows.map(({ label, value, quantity }) => {
     const converted = quantity && plain(quantity.shown) !== plain(value) ? ` (${quantity.shown})` : ''
     const stated = `${value}${converted}`

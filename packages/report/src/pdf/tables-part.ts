@@ -103,7 +103,8 @@ export const weightsPart = ({ moves, cylinders, visit }: RecordContent, tell: Te
       shortened(typed, tell, 40),
       paragraph(quantity.shown, { bold: true }),
       how,
-      `${shortened(cylinder, tell, 40)} (${shortened(refrigerant, tell, 24)})`,
+      // Where neither is named once is enough.
+      cylinder === refrigerant ? cylinder : `${shortened(cylinder, tell, 40)} (${shortened(refrigerant, tell, 24)})`,
       net.shown,
     ]),
   ),

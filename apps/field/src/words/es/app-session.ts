@@ -27,12 +27,9 @@ export const APP_SESSION = {
     'Todo lo de este archivo ya está aquí. No cambió nada.',
   'The file was taken in; nothing that was here has changed.':
     'Se importó el archivo; nada de lo que había aquí cambió.',
-  'carried over from the system': 'traído del sistema',
-  'usual in the trade, not checked': 'habitual en el oficio, no comprobado',
   Forgotten: 'Olvidado',
   'what {0} visits taught': 'lo que enseñaron {0} visitas',
   'Moved to the system': 'Trasladada al sistema',
-  'came along with a visit that was moved': 'llegó con una visita que se trasladó',
   'the correction to {0}': 'la corrección a {0}',
   'a withdrawal': 'una anotación retirada',
   Adjustment: 'Ajuste',
