@@ -49,11 +49,8 @@ const ownCause = (direction: Deviation['direction']) =>
 
 function act(asked: Case, deviation: Deviation, diagnosis: Diagnosis, decision: Decision): Finding {
   const finding = charge(asked, deviation.evidence, [], nextDose(asked, deviation))
-  const reasons = [
-    ...finding.reasons,
-    ...againstNameplate(decision),
-    explanation(diagnosis, ownCause(deviation.direction)),
-  ]
+  const fits = explanation(diagnosis, ownCause(deviation.direction))
+  const reasons = [...finding.reasons, { ...fits, from: [...againstNameplate(decision), ...fits.from] }]
   const first = 'fixFirst' in decision && decision.fixFirst ? CAUSE_WORDS[decision.fixFirst] : undefined
   if (!first) return { ...finding, reasons }
   const beside = say`Before that: ${first.label} is likely too. ${first.mend}, then read again`
