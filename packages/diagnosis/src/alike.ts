@@ -10,8 +10,8 @@ import type { Setting } from './setting.ts'
 export const alike = (one: Setting, other: Setting): number => Math.exp(-Math.abs(one.added - other.added) / FADES_OVER)
 
 /**
- * Over the nameplate charge. On simulated plants of another model family, 10 and 20 % weighed towards the right charge,
- * steps from 0.03 to 0.3 did alike; with no fading a third of them were given another trouble's name after the second.
+ * Over the nameplate charge. Own choice: on simulated plants 0.03 to 0.3 did alike, and with no fading readings after two
+ * steps were called unexplained on six plants of ten (decision 35, `bench/scoreboard/after-steps.ts`).
  */
 const FADES_OVER = 0.1
 

@@ -7,8 +7,8 @@ import { settling } from '../timed.ts'
 const { settleTime } = LIMITS
 
 /**
- * Readings of the circuit, and what was seen of it, count when the system has run for 15 minutes since the start and since every change, and when they were
- * taken after that change.
+ * Readings of the circuit, and what was seen of it, count when the system has run for 15 minutes since the start and since
+ * every change, and when they were taken after that change.
  */
 export function settled(visit: Visit, needed: readonly ReadingId[], looked: readonly ObservationId[] = []): Condition {
   const change = lastChange(visit)

@@ -13,6 +13,7 @@ export function makersWord(visit: Visit, measures: Measures): MakersWord {
 
 /**
  * Standard deviation of sound units of one model about its chart, K: what is left of 3.0 to 3.9 K between readings and
- * charts of simulated units when their instruments and their charge, right within 4 %, are taken off (`bench/scoreboard/spread-of-sound.ts`; the parts taken off are own estimates).
+ * charts of simulated units when their instruments and their charge, right within 4 %, are taken off
+ * (`bench/scoreboard/spread-of-sound.ts`; the parts taken off are own estimates).
  */
 export const UNIT_TO_UNIT_K = 2.4
