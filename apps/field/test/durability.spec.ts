@@ -44,6 +44,8 @@ test(`[property] the browser is killed ${KILLS} times during entry: every entry 
     const kept = await keptPressures(browser.page)
     expect(kept).toEqual(expect.arrayContaining(acknowledged))
     expect(new Set(kept).size).toBe(kept.length)
+    // The log is drawn last: entries are counted on from it, and it must show each of them once.
+    await expect(logLines(browser.page)).toHaveCount(kept.length)
   }
   expect(acknowledged.length).toBeGreaterThanOrEqual(KILLS)
 })
