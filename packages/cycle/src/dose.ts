@@ -5,7 +5,7 @@ import { adjusted, healthOf, PARAMETER_NAMES, type Parameters } from './learn/pa
 import { responseAt } from './response.ts'
 import { rootBetween } from './root.ts'
 import { solve } from './solve.ts'
-import type { Conditions, System } from './system.ts'
+import type { Conditions, System, Unknowns } from './system.ts'
 
 /** What the charge is to be brought to. */
 export type DoseTarget =
@@ -111,9 +111,12 @@ function chargeAt(
   if (target.kind === 'charge') return target.charge_kg
   const believed = adjusted(sized, parameters)
   const name = target.kind === 'superheat' ? 'superheat_K' : 'subcooling_K'
+  let near: Unknowns | undefined
   const off = (charge: number) => {
-    const solution = solve(believed, conditions, { ...healthOf(sized, parameters, 0), charge_kg: charge })
-    return solution.kind === 'steady' ? solution.readings[name] + (bias[name] ?? 0) - target.value_K : Number.NaN
+    const solution = solve(believed, conditions, { ...healthOf(sized, parameters, 0), charge_kg: charge }, near)
+    if (solution.kind !== 'steady') return Number.NaN
+    near = solution.unknowns
+    return solution.readings[name] + (bias[name] ?? 0) - target.value_K
   }
   return crossing(off, charge_kg, target.kind, sized.rated.charge_kg)
 }

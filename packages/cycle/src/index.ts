@@ -48,7 +48,7 @@ export { type CoilShape, type Guess, type Habits, habitsOf } from './size/habits
 export type { CompressorType, CycleApplication, Nameplate, RatedEfficiency } from './size/nameplate.ts'
 export { agreedHabits } from './size/rating-point.ts'
 export { size } from './size/size.ts'
-export { type NoSolution, type Overfull, type Solution, type SteadyState, solve, tangentAt } from './solve.ts'
+export { type NoSolution, type Overfull, type Solution, type SteadyState, solve } from './solve.ts'
 export { type Conditions, conditions, type Health, SOUND, type System, type Unknowns } from './system.ts'
 export { TWIN_VERSION } from './twin-version.ts'
 export { VOID_FRACTIONS, type VoidFraction } from './void-fraction.ts'

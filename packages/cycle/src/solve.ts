@@ -1,5 +1,5 @@
 import { type Cycle, cycle } from './cycle.ts'
-import { type NewtonResult, newton, slopes, stepFrom, type Vector3 } from './newton.ts'
+import { type NewtonResult, newton, type Vector3 } from './newton.ts'
 import { type Outcome, outcomesOf } from './outcome.ts'
 import { type Readings, readingsOf } from './readings.ts'
 import type { Conditions, Health, System, Unknowns } from './system.ts'
@@ -59,27 +59,6 @@ export function solve(system: System, at: Conditions, health: Health, start?: Un
   const walked = walk(system, at, health, attempt)
   if (walked) return steady(system, at, health, walked, iterations)
   return overfull(system, at, health, moved, iterations) ?? noSolution(last!, iterations)
-}
-
-/**
- * The readings of a slightly different system, from the tangent at a known solution: one Newton step with the slopes
- * that are already there, so exact to the square of the difference. For derivatives with respect to parameters, and
- * with respect to the weather.
- */
-export function tangentAt(
-  system: System,
-  at: Conditions,
-  health: Health,
-  unknowns: Unknowns,
-): (changed: System, changedHealth: Health, changedAt?: Conditions) => Readings {
-  const x = scaled(unknowns)
-  const here = (y: Vector3) => residuals(system, at, health, y)
-  const columns = slopes(here, x, here(x))
-  return (changed, changedHealth, changedAt = at) => {
-    const step = stepFrom(columns, residuals(changed, changedAt, changedHealth, x))
-    const moved = unscaled([x[0] + step[0], x[1] + step[1], x[2] + step[2]])
-    return readingsOf(changed, cycle(changed, changedAt, changedHealth, moved))
-  }
 }
 
 type Attempt = (from: Unknowns, at?: Conditions, health?: Health) => Unknowns | undefined

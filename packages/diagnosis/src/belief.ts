@@ -51,6 +51,14 @@ export function beliefOf(family: Family, calibration: DeviceCalibration, memory?
   return { names: all.map(({ name }) => name), lasting: all.map(({ lasting }) => lasting), mean, covariance }
 }
 
+/** Per unknown, those that it varies with: before anything is remembered or told, itself alone. */
+export function linkedIn({ mean: { length: n }, covariance }: Belief): readonly (readonly number[])[] {
+  return Array.from({ length: n }, (_, a) => {
+    const row = covariance.subarray(a * n, (a + 1) * n)
+    return [...row.keys()].filter((b) => row[b] !== 0)
+  })
+}
+
 export const structureOf = (observable: string): string => `structure.${observable}`
 
 /** Spread that comes anew between two visits, over the spread among systems: *common practice*. */

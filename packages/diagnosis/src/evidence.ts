@@ -23,7 +23,7 @@ export interface Beforehand {
   readonly mean: Float64Array
   /** Covariance of the unknowns, row after row. */
   readonly covariance: Float64Array
-  /** Per unknown, those that it varies with: before anything is remembered, itself alone. */
+  /** Per unknown, those that it varies with. */
   readonly linked: readonly (readonly number[])[]
   /** Covariance of the rows that no unknown explains, row after row: instruments, and the twin from set to set. */
   readonly noise: Float64Array

@@ -1,4 +1,4 @@
-import type { Belief } from './belief.ts'
+import { type Belief, linkedIn } from './belief.ts'
 import type { Cause } from './cause.ts'
 import type { ReadingOutlook, Spread } from './diagnosis.ts'
 import { dot, solved } from './gaussian.ts'
@@ -41,12 +41,13 @@ export function outlook(
     }),
   }))
   const last = sets - 1
+  const linked = linkedIn(belief)
   const missing = OBSERVABLE_NAMES.filter((name) => !rows.some((row) => row.set === last && row.observable === name))
   const unread = missing.map((observable) => ({
     observable,
     set: last,
     read: undefined,
-    expected: perCause((weighed) => conditional(weighed, last, observable, belief, rows)),
+    expected: perCause((weighed) => conditional(weighed, last, observable, belief, linked, rows)),
   }))
   return [...read, ...unread]
 }
@@ -74,6 +75,7 @@ function conditional(
   set: number,
   observable: Observable,
   { mean, covariance }: Belief,
+  linked: ReturnType<typeof linkedIn>,
   rows: readonly Row[],
 ): Gaussian {
   const columns = mean.length
@@ -91,7 +93,7 @@ function conditional(
   let own = TYPICAL_ERROR[observable] ** 2 + (severity.sd * severity.slope[at]!) ** 2
   own += (charge.sd * charge.slope[at]!) ** 2
   for (let a = 0; a < columns; a++) {
-    for (let b = 0; b < columns; b++) own += slope[a]! * covariance[a * columns + b]! * slope[b]!
+    for (const b of linked[a]!) own += slope[a]! * covariance[a * columns + b]! * slope[b]!
   }
   const predicted = point.model.values[at]! + dot(slope, mean)
   return {

@@ -1,5 +1,5 @@
 import { alike } from './alike.ts'
-import type { Belief } from './belief.ts'
+import { type Belief, linkedIn } from './belief.ts'
 import type { DeviceCalibration } from './calibration.ts'
 import { type Beforehand, type Evidence, evidence, type LinearModel } from './evidence.ts'
 import { dot, solved } from './gaussian.ts'
@@ -102,15 +102,15 @@ function along({ slope, sd }: LinearModel['severity'], { pull, triangle }: Evide
 }
 
 export const beforehand = (
-  { mean, covariance }: Belief,
+  belief: Belief,
   rows: readonly Row[],
   settings: readonly Setting[],
   noise: Float64Array,
 ): Beforehand => ({
-  unknowns: mean.length,
-  mean,
-  covariance,
-  linked: linkedIn(covariance, mean.length),
+  unknowns: belief.mean.length,
+  mean: belief.mean,
+  covariance: belief.covariance,
+  linked: linkedIn(belief),
   noise,
   alike: alikeRows(rows, settings),
   clamps: clampDirections(rows),
@@ -123,9 +123,3 @@ function alikeRows(rows: readonly Row[], settings: readonly Setting[]): Float64A
     ),
   )
 }
-
-const linkedIn = (covariance: Float64Array, n: number) =>
-  Array.from({ length: n }, (_, a) => {
-    const row = covariance.subarray(a * n, (a + 1) * n)
-    return [...row.keys()].filter((b) => row[b] !== 0)
-  })

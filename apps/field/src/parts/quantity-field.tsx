@@ -1,7 +1,7 @@
 import { type Dimension, fail, format, ok, type Quantity, type UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import type { ComponentChildren } from 'preact'
-import { useLayoutEffect, useRef } from 'preact/hooks'
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks'
 import type { Kept } from '../session/session.ts'
 import { namesItsUnit, shownQuantity } from '../session/shown-quantity.ts'
 import { understand } from '../session/understand.ts'
@@ -31,10 +31,15 @@ interface Props {
   /** What is doubtful about a value before it is kept. */
   readonly question?: ((quantity: Quantity, typed: string) => string | undefined) | undefined
   readonly keep: (typed: string) => Kept
+  /** Told what stands there once the hand rests, before it is kept. */
+  readonly foresee?: ((typed: string) => void) | undefined
   readonly clear?: (() => Kept) | undefined
   /** What the value means, under it. */
   readonly children?: ComponentChildren
 }
+
+/** Longer than between two digits that follow at once. */
+const HAND_RESTS_ms = 150
 
 /**
  * A blank for one quantity. It shows the kept value in the units of this device; while it has the focus it shows what
@@ -67,6 +72,12 @@ export function QuantityField(props: Props) {
   useLayoutEffect(() => {
     if (draft === undefined && document.activeElement === input.current) input.current?.select()
   }, [text, draft])
+  const foreseen = props.foresee && understood?.ok ? understood.value.text : undefined
+  useEffect(() => {
+    if (foreseen === undefined) return
+    const timer = setTimeout(() => props.foresee?.(foreseen), HAND_RESTS_ms)
+    return () => clearTimeout(timer)
+  }, [foreseen])
   const next = () => {
     const typed = field.draft.value
     const isReadable = !typed?.trim() || isUnitAlone(typed, dimension) || read(typed).ok

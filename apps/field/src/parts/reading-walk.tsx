@@ -37,6 +37,8 @@ interface Props {
   /** What is wrong with kept readings, in words. */
   readonly remarks: Readonly<Partial<Record<ReadingId, string>>>
   readonly record: (fact: Fact) => Kept
+  /** Told of a reading of the weather while it is typed: it moves all that the model predicts. */
+  readonly foresee: (fact: Fact) => void
   readonly showEntry: (eventId: string) => void
 }
 
@@ -45,7 +47,7 @@ interface Props {
  * system has no place for is left out.
  */
 export function ReadingWalk(props: Props) {
-  const { readings, facts, askedFor, change, beside, units, steps, remarks, record, care, showEntry } = props
+  const { readings, facts, askedFor, change, beside, units, steps, remarks, record, foresee, care, showEntry } = props
   const isShown = (id: ReadingId) => readings[id] !== undefined || askedFor.has(id) || hasPlaceFor(id, facts)
   return (
     <section class="walk" aria-labelledby="readings">
@@ -66,7 +68,7 @@ export function ReadingWalk(props: Props) {
                 outdated={isBefore(change, readings[id])}
                 beside={beside[id]}
                 remark={remarks[id]}
-                {...{ units, record, showEntry }}
+                {...{ units, record, foresee, showEntry }}
               />
             ))}
             {steps[station.id]}
@@ -77,7 +79,7 @@ export function ReadingWalk(props: Props) {
   )
 }
 
-interface FieldProps extends Pick<Props, 'units' | 'record' | 'showEntry'> {
+interface FieldProps extends Pick<Props, 'units' | 'record' | 'foresee' | 'showEntry'> {
   readonly id: ReadingId
   readonly kept: Reading | undefined
   /** What is kept is from before the last change to the system. */
@@ -87,7 +89,7 @@ interface FieldProps extends Pick<Props, 'units' | 'record' | 'showEntry'> {
 }
 
 /** The blank of one reading, and what is derived with it. */
-function ReadingField({ id, kept, outdated, beside, remark, units, record, showEntry }: FieldProps) {
+function ReadingField({ id, kept, outdated, beside, remark, units, record, foresee, showEntry }: FieldProps) {
   const { label, accepts, tells, howTo } = readingKind(id)
   return (
     <QuantityField
@@ -95,6 +97,7 @@ function ReadingField({ id, kept, outdated, beside, remark, units, record, showE
       absent={t('would tell {0}', t(tells))}
       question={(quantity, typed) => questionOf(id, quantity, typed)}
       keep={(value) => record({ kind: 'reading', what: id, value })}
+      foresee={WEATHER.has(id) ? (value) => foresee({ kind: 'reading', what: id, value }) : undefined}
       {...{ label, accepts, kept, outdated, howTo, remark, units }}
     >
       {beside?.map((evidence) => (
@@ -103,6 +106,13 @@ function ReadingField({ id, kept, outdated, beside, remark, units, record, showE
     </QuantityField>
   )
 }
+
+const WEATHER: ReadonlySet<ReadingId> = new Set<ReadingId>([
+  'condenser-entering-air',
+  'return-air-dry-bulb',
+  'return-air-wet-bulb',
+  'return-air-humidity',
+])
 
 /** A slip of a digit is questioned while it is still under the hand. */
 function questionOf(what: ReadingId, quantity: Quantity, typed: string): string | undefined {

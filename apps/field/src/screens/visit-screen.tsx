@@ -43,6 +43,7 @@ import type { StoredVisit } from '../store/visit-store.ts'
 import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { useAssessed } from '../worker/use-assessed.ts'
+import { useForesight } from '../worker/use-foresight.ts'
 
 interface Props {
   readonly stored: StoredVisit
@@ -80,6 +81,7 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
     session.record(stored.id, withInstrument(fact, preferences.instruments.value)),
   )
   const state = useSteady((stated: SystemStatement) => record({ kind: 'system-described', facts: stated }))
+  const foresee = useForesight(events)
   const correct = useSteady((eventId: string, replacement: Fact | undefined, reason: string | undefined) =>
     session.correct(stored.id, eventId, replacement, reason),
   )
@@ -153,6 +155,7 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
               beside={beside}
               remarks={remark.readings}
               record={record}
+              foresee={foresee}
               care={<CautionList cautions={assessment?.beside['connect-gauge'] ?? []} units={units} />}
               {...shown}
             />

@@ -7,11 +7,15 @@ export function withPartsOf<T>(before: unknown, now: T): T {
   if (Object.is(before, now) || !isData(before) || !isData(now)) return now
   if (Array.isArray(before) !== Array.isArray(now)) return now
   const [was, is] = [before as Fields, now as Fields]
-  const parts = Object.keys(is).map((name) => [name, withPartsOf(was[name], is[name])] as const)
-  const isPartOfBefore = ([name, part]: (typeof parts)[number]) =>
-    Object.hasOwn(was, name) && Object.is(part, was[name])
-  if (parts.length === Object.keys(was).length && parts.every(isPartOfBefore)) return before as T
-  return (Array.isArray(now) ? parts.map(([, part]) => part) : Object.fromEntries(parts)) as T
+  const names = Object.keys(is)
+  const parts = (Array.isArray(now) ? [] : {}) as Record<string, unknown>
+  let isSame = names.length === Object.keys(was).length
+  for (const name of names) {
+    const part = withPartsOf(was[name], is[name])
+    isSame &&= Object.hasOwn(was, name) && Object.is(part, was[name])
+    parts[name] = part
+  }
+  return (isSame ? before : parts) as T
 }
 
 type Fields = Readonly<Record<string, unknown>>

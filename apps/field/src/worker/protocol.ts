@@ -8,7 +8,7 @@ import type { Problem, Quantity, Result, UnitPreference } from '@chargewright/qu
 import type { NameRead } from '@chargewright/refrigerant'
 import type { RecordOptions } from '@chargewright/report'
 import type { EvacuationFinding, StandingTest } from '@chargewright/tightness'
-import type { EntryProblem, SystemStatement, VisitEvent } from '@chargewright/visit'
+import type { EntryProblem, Fact, SystemStatement, VisitEvent } from '@chargewright/visit'
 import type { Case, Practised } from '../practice/practised.ts'
 import type { SystemSoFar } from '../session/system-so-far.ts'
 import type { TypedDuct } from '../steps/typed-duct.ts'
@@ -21,6 +21,8 @@ import type { NamedVisit, SystemHistory } from './system-history.ts'
  */
 export interface Tasks {
   readonly assess: (visit: VisitEvents) => Assessed
+  /** Works out beforehand what judging the visit with one more entry will ask for. */
+  readonly foresee: (visit: VisitEvents, entry: Fact) => void
   readonly draw: (
     visit: VisitEvents,
     units: UnitPreference,

@@ -23,6 +23,15 @@ describe('the work behind the tasks', () => {
     expect(TASKS.assess(shorter).assessment).toEqual(assess(fold(shorter)))
   })
 
+  test('[property] an entry that was foreseen is judged as any other', () => {
+    const demo = demos.find(({ id }) => id === 'demo-orifice-add')!
+    const entry = { kind: 'reading', what: 'condenser-entering-air', value: '88 °F' } as const
+    TASKS.foresee(demo, entry)
+    const entered = { ...demo, events: [...demo.events, { id: 'e', at: demo.events.at(-1)!.at, ...entry }] }
+    expect(TASKS.assess(entered).assessment).toEqual(assess(fold(entered)))
+    expect(TASKS.assess(demo).assessment).toEqual(assess(fold(demo)))
+  })
+
   test('[property] pictures cross to the page unchanged, in both sizes', async () => {
     const demo = demos.find(({ id }) => id === 'demo-orifice-add')!
     for (const size of ['phone', 'desk'] as const) {

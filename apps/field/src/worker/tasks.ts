@@ -1,3 +1,4 @@
+import { assess } from '@chargewright/charging'
 import { leakRateOfSystem } from '@chargewright/ledger'
 import {
   chargingChart,
@@ -36,6 +37,10 @@ const DRAWINGS = [chargingChart, subcoolingChart, stepsChart, convergenceChart, 
 /** The work behind every task: the packages, called with what was handed over. */
 export const TASKS: Tasks = {
   assess: assessed,
+  foresee: ({ id, events }, entry) => {
+    // What the model predicts in this weather is kept; the answer itself waits until the entry is one.
+    assess(fold({ id, events: [...events, { id: 'foreseen', at: new Date().toISOString(), ...entry }] }))
+  },
   draw: async (events, units, size, language) => {
     const words = await wordsOf(language)
     const { assessment } = assessed(events)

@@ -1,5 +1,6 @@
 import { inverse, Matrix } from 'ml-matrix'
-import { type SteadyState, solve, tangentAt } from '../solve.ts'
+import { responseAt, type Seen } from '../response.ts'
+import { type SteadyState, solve } from '../solve.ts'
 import type { System, Unknowns } from '../system.ts'
 import { OBSERVABLE_NAMES, type Observable, type Observation, structuralSd } from './observation.ts'
 import { AS_SIZED, adjusted, healthOf, PARAMETER_NAMES, PARAMETERS, type Parameters } from './parameter.ts'
@@ -160,22 +161,25 @@ function jacobian(
   const J = Matrix.zeros(rows.length, x.length)
   const here = parametersIn(x)
   const believed = adjusted(system, here)
-  const tangents = observations.map(({ conditions, added_kg }, set) =>
-    tangentAt(believed, conditions, healthOf(system, here, added_kg), starts[set]!),
+  const responses = observations.map(({ conditions, added_kg }, set) =>
+    responseAt(believed, conditions, healthOf(system, here, added_kg), starts[set]!, observed),
   )
   const along = (changed: System, parameters: Parameters) =>
-    tangents.map((follow, set) => follow(changed, healthOf(system, parameters, observations[set]!.added_kg)))
+    responses.map((follow, set) => follow(changed, healthOf(system, parameters, observations[set]!.added_kg)))
   const base = along(believed, here)
   for (const [k, name] of PARAMETER_NAMES.entries()) {
     const parameters = { ...here, [name]: here[name] + DIFFERENCE }
     const moved = along(adjusted(system, parameters), parameters)
     for (const [i, row] of rows.entries()) {
-      J.set(i, k, (moved[row.set]![row.name] - base[row.set]![row.name]) / DIFFERENCE)
+      const at = OBSERVABLE_NAMES.indexOf(row.name)
+      J.set(i, k, (moved[row.set]![at]! - base[row.set]![at]!) / DIFFERENCE)
     }
   }
   for (const [i, { name }] of rows.entries()) J.set(i, PARAMETER_NAMES.length + biases.indexOf(name), 1)
   return J
 }
+
+const observed: Seen = (readings) => Float64Array.from(OBSERVABLE_NAMES, (name) => readings[name])
 
 function normalEquations(
   rows: readonly Row[],

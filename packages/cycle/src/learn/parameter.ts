@@ -79,18 +79,13 @@ const LEAST = 0.2
 /** Gives the offset back what other volumes took at the rated state, so that the nameplate charge stays right. */
 function anchored(sized: System, changed: System): System {
   const { rated } = sized
-  const held = (volumes: System) =>
-    cycle(
-      { ...sized, condenser: volumes.condenser, evaporator: volumes.evaporator },
-      rated.conditions,
-      { ...SOUND, charge_kg: rated.charge_kg },
-      rated.unknowns,
-    ).charge_kg
   const volumesOnly: System = {
     ...sized,
     condenser: { ...sized.condenser, volume_m3: changed.condenser.volume_m3 },
     evaporator: { ...sized.evaporator, volume_m3: changed.evaporator.volume_m3 },
   }
+  const { charge_kg } = cycle(volumesOnly, rated.conditions, { ...SOUND, charge_kg: rated.charge_kg }, rated.unknowns)
   const { inventory } = changed
-  return { ...changed, inventory: { ...inventory, offset_kg: inventory.offset_kg + held(sized) - held(volumesOnly) } }
+  const offset_kg = inventory.offset_kg + rated.charge_kg - charge_kg
+  return { ...changed, inventory: { ...inventory, offset_kg } }
 }
