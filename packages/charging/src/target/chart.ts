@@ -50,8 +50,13 @@ interface Bracket {
   readonly share: number
 }
 
-function bracket(axis: readonly number[], x: number): Bracket | undefined {
+/** Far more than a temperature can lose on its way into kelvin and back, far less than anyone reads. */
+const ROUNDING = 1e-9
+
+function bracket(axis: readonly number[], at: number): Bracket | undefined {
   const last = axis.length - 1
+  // Else 95 °F, typed as it stands on the chart, would ask for the row beyond it too, or lie outside the last one.
+  const x = axis.find((value) => Math.abs(value - at) < ROUNDING) ?? at
   if (!(x >= axis[0]! && x <= axis[last]!)) return undefined
   const high = Math.max(
     1,
