@@ -32,3 +32,6 @@ export async function enter(page: Page, id: string, text: string): Promise<void>
 
 /** The lines of the log, the latest first. */
 export const logLines = (page: Page): Locator => page.locator('.log-line > details > summary')
+
+/** A button by its whole name. */
+export const key = (page: Page | Locator, name: string): Locator => page.getByRole('button', { name, exact: true })

@@ -39,6 +39,16 @@ test('[property] the bar stays in sight while one types, and shows the finding a
   await expect(page.locator('#finding')).toBeInViewport()
 })
 
+test('[property] the walk leaves out what such a system has no place for', async ({ page }) => {
+  await openDemo(page, 'demo-orifice-add')
+  await expect(field(page, 'reading-airflow')).toBeVisible()
+  await expect(field(page, 'reading-box-temperature')).toHaveCount(0)
+  await expect(field(page, 'reading-evaporator-outlet-temperature')).toHaveCount(0)
+  await openDemo(page, 'demo-receiver-low-load')
+  await expect(field(page, 'reading-box-temperature')).toBeVisible()
+  await expect(field(page, 'reading-evaporator-outlet-temperature')).toBeVisible()
+})
+
 test('[property] on paper it is ink on white, without keys, and the reasons are unfolded', async ({ page }) => {
   await page.addInitScript(() => localStorage.setItem('chargewright.theme', 'dim'))
   await openDemo(page, 'demo-orifice-add')

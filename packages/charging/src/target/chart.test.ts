@@ -23,14 +23,17 @@ describe('a grid', () => {
     expect(lookUp(grid, row, column)).toEqual({ kind: 'value', value })
   })
 
-  // A temperature is kept in kelvin: 95 °F comes back as 95.00000000000006.
+  // A temperature is kept in kelvin: 67 °F comes back as 67.00000000000006.
   test.each([
     ['on the last row and column', 100 + 6e-14, 70 + 6e-14, 16],
     ['on the first row and column', 80 - 6e-14, 60 - 6e-14, 10],
     ['on a row beside a broken cell', 90 + 6e-14, 65, 13],
-  ])('[limit] what was typed %s of the chart is read there, whatever the conversion left over', (_, row, column, value) => {
-    expect(lookUp(grid, row, column)).toEqual({ kind: 'value', value })
-  })
+  ])(
+    '[limit] what was typed %s of the chart is read there, whatever the conversion left over',
+    (_, row, column, value) => {
+      expect(lookUp(grid, row, column)).toEqual({ kind: 'value', value })
+    },
+  )
 
   test('[limit] a cell with an empty corner has no value', () => {
     expect(lookUp(grid, 95, 65)).toEqual({ kind: 'no-value' })
