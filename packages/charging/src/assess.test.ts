@@ -583,6 +583,13 @@ describe('weighed steps', () => {
   const after = (suction: string) =>
     readings({ ...ORIFICE_READINGS, 'suction-temperature': suction, 'liquid-temperature': '114.5 °F' })
   const wait: Fact = { kind: 'wait', purpose: 'settle', duration: '15 min' }
+  const CIRCUIT = [
+    'condenser-entering-air',
+    'liquid-pressure',
+    'liquid-temperature',
+    'suction-pressure',
+    'suction-temperature',
+  ]
 
   test('[property] readings from before a step do not count after it', () => {
     const { finding } = assessed(described(ORIFICE), settledNow, before, step('5 oz'), wait)
@@ -615,10 +622,31 @@ describe('weighed steps', () => {
     expect(again.finding.kind).toBe('hold')
   })
 
-  test('[property] what was read too early is asked for again', () => {
-    const { finding } = assessed(described(ORIFICE), settledNow, before, step('5 oz'), after('60 °F'))
-    expect(finding.kind).toBe('not-ready')
-    expect(finding.next[0]?.entry.kind).toBe('reading')
+  test('[property] what was read too early is asked for again, all of it', () => {
+    const early = assessed(described(ORIFICE), settledNow, before, step('5 oz'), after('60 °F'))
+    expect(early.finding.kind).toBe('not-ready')
+    expect(wanted(early).toSorted()).toEqual(CIRCUIT)
+  })
+
+  test('[property] a new pressure and an old line make no superheat; what is from before the step is asked for', () => {
+    const newPressure = readings({ 'suction-pressure': '125 psig' })
+    const half = assessed(described(ORIFICE), settledNow, before, step('5 oz'), wait, newPressure)
+    expect(half.measures.superheat).toBeUndefined()
+    expect(half.measures.subcooling).toBeDefined()
+    expect(wanted(half).toSorted()).toEqual(CIRCUIT.filter((what) => what !== 'suction-pressure'))
+    const newLine = readings({ 'suction-temperature': '60 °F' })
+    const whole = assessed(described(ORIFICE), settledNow, before, step('5 oz'), wait, newPressure, newLine)
+    expect(whole.measures.superheat).toBeDefined()
+  })
+
+  test('[property] a drier that was read before a step says nothing of the bubbles after it', () => {
+    const drier = readings({ 'drier-inlet-temperature': '95 °F', 'drier-outlet-temperature': '95 °F' })
+    const bubbles = observed('sight-glass', 'bubbles')
+    const facts = [described(RECEIVER), settledNow, observed('load', 'doors-open'), bubbles, drier, step('16 oz')]
+    const again = assessed(...facts, settledNow, bubbles)
+    expect(again.finding.kind).toBe('cannot-tell')
+    expect(wanted(again)).toEqual(['drier-inlet-temperature'])
+    expect(assessed(...facts, settledNow, bubbles, drier).finding.kind).toBe('add')
   })
 
   test('[property] to say that it has not run long enough is no obstacle once it was waited for and read again', () => {

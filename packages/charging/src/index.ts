@@ -33,6 +33,7 @@ export { type DecisionWords, decisionWords } from './diagnosis/decision-words.ts
 export { explanation } from './diagnosis/explanation.ts'
 export { wantedReading } from './diagnosis/wanted-readings.ts'
 export { type WeighedCauses, weighedCauses } from './diagnosis/weighed-causes.ts'
+export { doubtStep } from './doubt-step.ts'
 export { entryLabel } from './entry-label.ts'
 export { LIMITS, type Limit } from './limit.ts'
 export { dewAt } from './measures/dew-at.ts'

@@ -21,7 +21,8 @@ export function visitSets(visit: Visit): readonly VisitSet[] {
   })
 }
 
-const OF_THE_SITE: readonly ReadingId[] = [
+/** Read of the weather and the room: it holds until it is read again. */
+export const OF_THE_SITE: readonly ReadingId[] = [
   'return-air-dry-bulb',
   'return-air-wet-bulb',
   'return-air-humidity',

@@ -37,6 +37,7 @@ export function ActList({ dose, beside, units, record }: Props) {
           key={JSON.stringify(asked)}
           initial={asked ?? {}}
           beside={beside}
+          dose={dose}
           units={units}
           keep={recordAct}
         />

@@ -10,7 +10,7 @@ interface Props<Choice extends string> {
   readonly choices: Readonly<Record<Choice, string>>
   readonly chosen: string | undefined
   /** The answer is from before the last change to the system: the same one can be given again. */
-  readonly outdated?: boolean
+  readonly outdated?: string | undefined
   readonly absent: string
   readonly choose: (choice: Choice) => Kept
 }
@@ -24,7 +24,7 @@ export function ChoiceField<Choice extends string>({
   label,
   choices,
   chosen,
-  outdated = false,
+  outdated,
   absent,
   choose,
 }: Props<Choice>) {
@@ -61,11 +61,7 @@ export function ChoiceField<Choice extends string>({
         ))}
       </div>
       <div class="entry-says" id={`${id}-says`}>
-        <EntryMessage
-          trouble={trouble.value}
-          outdated={outdated && t('answered before the last change; press it again if it still holds')}
-          absent={chosen === undefined ? absent : undefined}
-        />
+        <EntryMessage trouble={trouble.value} outdated={outdated} absent={chosen === undefined ? absent : undefined} />
       </div>
     </fieldset>
   )

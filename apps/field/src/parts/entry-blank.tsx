@@ -1,4 +1,4 @@
-import { type Dimension, format, type UnitPreference } from '@chargewright/quantity'
+import { type Dimension, format, type Quantity, type UnitPreference } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
 import { useRef } from 'preact/hooks'
 import { understand } from '../session/understand.ts'
@@ -16,6 +16,8 @@ interface Props {
   readonly example: string
   /** What stood there before, where there is something. */
   readonly before?: string | undefined
+  /** What is doubtful about it, in words. */
+  readonly question?: ((quantity: Quantity) => string | undefined) | undefined
   readonly text: string
   readonly type: (text: string) => void
   /** How the typed text is read, where it means more than it says. */
@@ -23,7 +25,7 @@ interface Props {
 }
 
 /** A blank for one quantity inside a form that is kept as a whole. */
-export function EntryBlank({ id, label, accepts, units, example, before, text, type, readAs }: Props) {
+export function EntryBlank({ id, label, accepts, units, example, before, question, text, type, readAs }: Props) {
   const input = useRef<HTMLInputElement>(null)
   const focused = useSignal(false)
   const [dimension] = accepts as readonly [Dimension]
@@ -36,6 +38,7 @@ export function EntryBlank({ id, label, accepts, units, example, before, text, t
     next: () => input.current && focusNextBlank(input.current),
   })
   const understood = understand(readAs ? readAs(text) : text, { label, accepts }, units)
+  const doubt = understood.ok && question?.(understood.value.quantity)
   return (
     <div
       class="form-entry"
@@ -63,13 +66,14 @@ export function EntryBlank({ id, label, accepts, units, example, before, text, t
         value={text}
         onInput={(event) => type(event.currentTarget.value)}
       />
-      <p class="form-says" id={`${id}-says`}>
+      <div class="form-says" id={`${id}-says`}>
         {understood.ok && (
-          <>
+          <p>
             {t('reads as')} <strong>{format(understood.value.quantity, units)}</strong>
-          </>
+          </p>
         )}
-      </p>
+        {doubt && <p class="doubt">{doubt}</p>}
+      </div>
       {focused.value && !isTouched.value && <EntryKeys {...{ dimension, units, input, asBefore }} />}
     </div>
   )

@@ -12,7 +12,7 @@ interface Props {
   readonly question?: string | undefined | false
   readonly remark?: string | undefined
   /** That the entry is from before the last change to the system, in words. */
-  readonly outdated?: string | false
+  readonly outdated?: string | undefined
   readonly absent: string | undefined
   readonly children?: ComponentChildren
 }

@@ -1,10 +1,11 @@
-import type { Assessment } from '@chargewright/charging'
+import { type Assessment, type Dose, doubtStep } from '@chargewright/charging'
 import { bookUnits } from '@chargewright/ledger'
-import { fail, ok, type Problem, type Result, type UnitPreference } from '@chargewright/quantity'
+import { fail, ok, type Problem, type Quantity, type Result, type UnitPreference } from '@chargewright/quantity'
 import type { FactOf } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
 import { useId, useRef } from 'preact/hooks'
 import { COMPRESSOR, MOVED, PHASES, PORTS } from '../session/fact-in-words.ts'
+import { inWords } from '../session/in-words.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
@@ -24,6 +25,8 @@ interface Props {
   readonly initial: Partial<Move>
   /** What to mind when refrigerant goes in, or comes out. */
   readonly beside?: Assessment['beside'] | undefined
+  /** The step that was asked for, where it is one. */
+  readonly dose?: Dose | undefined
   readonly units: UnitPreference
   readonly keep: (move: Move) => Kept
 }
@@ -46,7 +49,7 @@ const WEIGHTS = {
 type Weight = keyof typeof WEIGHTS
 
 /** Refrigerant that went in or out, weighed. */
-export function MoveForm({ massId, initial, beside, units, keep }: Props) {
+export function MoveForm({ massId, initial, beside, dose, units, keep }: Props) {
   const id = useId()
   const move = useSignal<Partial<Move>>(initial)
   const trouble = useSignal<string | undefined>(undefined)
@@ -68,6 +71,11 @@ export function MoveForm({ massId, initial, beside, units, keep }: Props) {
     sending.current = false
     trouble.value = kept.ok ? undefined : notKeptInWords(kept.error)
     if (kept.ok) move.value = initial
+  }
+  const questionOf = (mass: Quantity<'mass'>) => {
+    if (!dose || move.value.direction !== dose.direction) return undefined
+    const doubt = doubtStep(mass, dose)
+    return doubt && t('Doubtful. {0}', inWords(doubt, units))
   }
   const weight = (name: Weight) => ({
     ...WEIGHTS[name],
@@ -101,6 +109,7 @@ export function MoveForm({ massId, initial, beside, units, keep }: Props) {
         units={units}
         example={t('for example 6.25 oz or 180 g')}
         before={initial.mass}
+        question={(mass) => questionOf(mass as Quantity<'mass'>)}
         text={move.value.mass ?? ''}
         type={(mass) => set({ mass })}
       />

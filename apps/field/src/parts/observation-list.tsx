@@ -20,6 +20,11 @@ interface Props {
   readonly record: (fact: Fact) => Kept
 }
 
+function outdatedInWords(answered: Origin | undefined, change: Origin | undefined, isAskedFor: boolean) {
+  if (isBefore(change, answered)) return t('answered before the last change; press it again if it still holds')
+  return answered && isAskedFor ? t('to be answered again') : undefined
+}
+
 /** What is seen rather than measured: in front what was answered or is asked for, the rest folded behind it. */
 export function ObservationList({ observations, change, askedFor, record }: Props) {
   const isUpFront = (id: ObservationId) => observations[id] !== undefined || askedFor.has(id)
@@ -32,7 +37,7 @@ export function ObservationList({ observations, change, askedFor, record }: Prop
         label={label}
         choices={answers}
         chosen={observations[id]?.answer}
-        outdated={isBefore(change, observations[id])}
+        outdated={outdatedInWords(observations[id], change, askedFor.has(id))}
         absent={t('would tell {0}', t(tells))}
         choose={(answer) => record({ kind: 'observation', what: id, answer })}
       />

@@ -20,8 +20,8 @@ interface Props {
   readonly label: string
   readonly accepts: readonly Dimension[]
   readonly kept: { readonly typed: string; readonly quantity: Quantity } | undefined
-  /** What is kept is from before the last change to the system. */
-  readonly outdated?: boolean
+  /** Why what is kept no longer counts, in words. */
+  readonly outdated?: string | undefined
   /** What stands there while nothing is entered. */
   readonly absent: string
   readonly remark?: string | undefined
@@ -46,7 +46,7 @@ const HAND_RESTS_ms = 150
  * was typed, and takes any text with a unit or a bare number in the unit beside it.
  */
 export function QuantityField(props: Props) {
-  const { id, label, kept, outdated = false, units } = props
+  const { id, label, kept, outdated, units } = props
   const [dimension] = props.accepts as readonly [Dimension]
   const input = useRef<HTMLInputElement>(null)
   const focused = useSignal(false)
@@ -55,7 +55,7 @@ export function QuantityField(props: Props) {
     id,
     label,
     kept: kept?.typed,
-    outdated,
+    outdated: outdated !== undefined,
     check: (typed) => {
       const understood = read(typed)
       return understood.ok ? ok(understood.value.text) : fail(problemInWords(understood.error))
@@ -95,7 +95,7 @@ export function QuantityField(props: Props) {
     <div
       class="entry"
       data-kept={kept !== undefined}
-      data-outdated={outdated}
+      data-outdated={outdated !== undefined}
       data-focused={focused.value}
       onFocusIn={({ target }) => {
         focused.value = target === input.current
@@ -162,7 +162,7 @@ export function QuantityField(props: Props) {
           understood={understood?.ok ? format(understood.value.quantity, units) : undefined}
           question={understood?.ok && props.question?.(understood.value.quantity, understood.value.text)}
           remark={props.remark}
-          outdated={outdated && t('read before the last change')}
+          outdated={outdated}
           absent={kept ? undefined : props.absent}
         >
           {focused.value && props.howTo !== undefined && <p class="how-to">{t(props.howTo)}</p>}

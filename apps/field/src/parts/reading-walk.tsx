@@ -65,7 +65,7 @@ export function ReadingWalk(props: Props) {
                 key={id}
                 id={id}
                 kept={readings[id]}
-                outdated={isBefore(change, readings[id])}
+                outdated={outdatedInWords(readings[id], change, askedFor.has(id))}
                 beside={beside[id]}
                 remark={remarks[id]}
                 {...{ units, record, foresee, showEntry }}
@@ -82,10 +82,15 @@ export function ReadingWalk(props: Props) {
 interface FieldProps extends Pick<Props, 'units' | 'record' | 'foresee' | 'showEntry'> {
   readonly id: ReadingId
   readonly kept: Reading | undefined
-  /** What is kept is from before the last change to the system. */
-  readonly outdated: boolean
+  readonly outdated: string | undefined
   readonly beside: readonly Evidence[] | undefined
   readonly remark: string | undefined
+}
+
+/** A reading that stands there and is asked for is to be taken again. */
+function outdatedInWords(kept: Reading | undefined, change: Origin | undefined, isAskedFor: boolean) {
+  if (isBefore(change, kept)) return t('read before the last change')
+  return kept && isAskedFor ? t('to be read again') : undefined
 }
 
 /** The blank of one reading, and what is derived with it. */

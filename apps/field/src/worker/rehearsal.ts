@@ -42,9 +42,9 @@ function readingsOf(name: string | undefined, capacity_W: number | undefined) {
     'return-air-dry-bulb': '27 °C',
     'return-air-wet-bulb': '19 °C',
     airflow: `${AIRFLOW_M3_S_W * capacity_W} m³/s`,
-    'suction-pressure': `${evaporating.value.dew.pressure_Pa} Pa abs`,
+    'suction-pressure': `${evaporating.value.dew.pressure_Pa / 1e5} bara`,
     'suction-temperature': '18 °C',
-    'liquid-pressure': `${condensing.value.bubble.pressure_Pa} Pa abs`,
+    'liquid-pressure': `${condensing.value.bubble.pressure_Pa / 1e5} bara`,
     'liquid-temperature': '40 °C',
   }
 }

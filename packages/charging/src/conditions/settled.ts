@@ -16,7 +16,8 @@ export function settled(visit: Visit, needed: readonly ReadingId[], looked: read
     ...needed.flatMap((what) => of({ kind: 'reading', what }, visit.readings[what])),
     ...looked.flatMap((what) => of({ kind: 'observation', what }, visit.observations[what])),
   ]
-  const stale = taken.find(({ position }) => change && position < change.position)
+  const before = taken.filter(({ position }) => change && position < change.position)
+  const [stale, ...alsoStale] = before
   if (change && stale) {
     const isRead = stale.entry.kind === 'reading'
     const statement = isRead
@@ -31,10 +32,8 @@ export function settled(visit: Visit, needed: readonly ReadingId[], looked: read
           ? say`Let it run ${settleTime.quantity}, then read again`
           : say`Let it run ${settleTime.quantity}, then look again`,
       ),
-      next: {
-        entry: stale.entry,
-        why: isRead ? say`it was read before the last change` : say`it was seen before the last change`,
-      },
+      next: beforeChange(stale),
+      again: alsoStale.map(beforeChange),
     }
   }
   const ran = runningTime(visit, change, taken)
@@ -47,7 +46,7 @@ export function settled(visit: Visit, needed: readonly ReadingId[], looked: read
         state: 'unmet',
         evidence: ran.evidence,
         remedy: settling(say`Let it run until ${settleTime.quantity} have passed without a change, then read again`),
-        ...(ran.early && { next: { entry: ran.early, why: say`it was read before the system had settled` } }),
+        ...(ran.early[0] && { next: tooEarly(ran.early[0]), again: ran.early.slice(1).map(tooEarly) }),
       }
     case 'unknown':
       return {
@@ -63,6 +62,16 @@ export function settled(visit: Visit, needed: readonly ReadingId[], looked: read
   }
 }
 
+const beforeChange = ({ entry }: Taken): NextEntry => ({
+  entry,
+  why: entry.kind === 'reading' ? say`it was read before the last change` : say`it was seen before the last change`,
+})
+
+const tooEarly = (entry: Taken['entry']): NextEntry => ({
+  entry,
+  why: say`it was read before the system had settled`,
+})
+
 /** What was taken of the circuit: where it is entered, and where it stands in the log. */
 interface Taken extends Origin {
   readonly entry: NextEntry['entry']
@@ -76,7 +85,8 @@ type Ran =
   | {
       readonly kind: 'not-settled'
       readonly evidence: Condition['evidence']
-      readonly early: Taken['entry'] | undefined
+      /** What was taken before that, the earliest first. */
+      readonly early: readonly Taken['entry'][]
     }
   | { readonly kind: 'unknown' }
 
@@ -95,14 +105,15 @@ function runningTime(visit: Visit, change: Origin | undefined, taken: readonly T
     .sort((a, b) => a.seconds - b.seconds)
   const least = times[0]
   const most = times.at(-1)
+  const asked = settleTime.quantity
+  const early = times.flatMap(({ entry, seconds }) => (entry && seconds < asked.si ? [entry] : []))
   if (!least || !most || most.seconds === 0) {
     if (!answer) return { kind: 'unknown' }
     const statement = say`The system has not yet run ${settleTime.quantity} without a change`
     const said = { ...evidence(statement, settleTime.source), eventId: answer.eventId }
-    return { kind: 'not-settled', evidence: said, early: least?.entry }
+    return { kind: 'not-settled', evidence: said, early }
   }
   const since = from === change && change ? 'since the last change' : 'before the readings'
-  const asked = settleTime.quantity
   if (least.seconds >= asked.si) {
     const time = quantity('duration', least.seconds)
     const statement = say`The system ran ${time} ${since}; ${asked} are asked for`
@@ -113,7 +124,7 @@ function runningTime(visit: Visit, change: Origin | undefined, taken: readonly T
     most.seconds >= asked.si
       ? say`Some readings were taken before the system had run ${asked}`
       : say`When it was read, the system had run ${time} ${since}; ${asked} are asked for`
-  return { kind: 'not-settled', evidence: evidence(statement, settleTime.source), early: least.entry }
+  return { kind: 'not-settled', evidence: evidence(statement, settleTime.source), early }
 }
 
 /** Seconds without a change until a reading, or until now where none is needed: by the waits that were entered, or by the clock. */

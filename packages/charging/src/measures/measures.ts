@@ -8,7 +8,8 @@ import {
   subtract,
 } from '@chargewright/quantity'
 import type { Refrigerant } from '@chargewright/refrigerant'
-import type { ReadingId, Visit } from '@chargewright/visit'
+import { lastChange, type ReadingId, type Visit } from '@chargewright/visit'
+import { OF_THE_SITE } from '../visit-sets.ts'
 import { airflowPerCapacity } from './airflow-per-capacity.ts'
 import { wetBulbFromHumidity } from './return-wet-bulb.ts'
 import { saturated } from './saturated.ts'
@@ -54,6 +55,9 @@ export function measure(
   const condensingTemperature = saturated(readings['liquid-pressure'], 'bubble', refrigerant, site, problems)
   const returnWetBulb = typed('return-air-wet-bulb') ?? wetBulbFromHumidity(visit, site, problems)
   const enteringAir = typed('condenser-entering-air')
+  const isOneState = ofOneState(visit)
+  const of = (needed: readonly ReadingId[], found: Measure<Difference> | undefined) =>
+    isOneState(needed) ? found : undefined
 
   return {
     problems,
@@ -61,23 +65,51 @@ export function measure(
       evaporatingTemperature,
       condensingTemperature,
       returnWetBulb,
-      superheat: difference('Superheat', typed('suction-temperature'), evaporatingTemperature),
-      valveSuperheat: difference(
-        'Superheat at the coil outlet',
-        typed('evaporator-outlet-temperature'),
-        evaporatingTemperature,
-        [evidence(say`pressure at the coil outlet taken as that of the suction port`, 'assumption')],
+      superheat: of(
+        ['suction-pressure', 'suction-temperature'],
+        difference('Superheat', typed('suction-temperature'), evaporatingTemperature),
       ),
-      subcooling: difference('Subcooling', condensingTemperature, typed('liquid-temperature')),
-      temperatureSplit: difference('Temperature split', typed('return-air-dry-bulb'), typed('supply-air-dry-bulb')),
-      drierDrop: difference(
-        'Temperature drop across the drier',
-        typed('drier-inlet-temperature'),
-        typed('drier-outlet-temperature'),
+      valveSuperheat: of(
+        ['suction-pressure', 'evaporator-outlet-temperature'],
+        difference('Superheat at the coil outlet', typed('evaporator-outlet-temperature'), evaporatingTemperature, [
+          evidence(say`pressure at the coil outlet taken as that of the suction port`, 'assumption'),
+        ]),
       ),
-      condensingRise: difference('Condensing above entering air', condensingTemperature, enteringAir),
+      subcooling: of(
+        ['liquid-pressure', 'liquid-temperature'],
+        difference('Subcooling', condensingTemperature, typed('liquid-temperature')),
+      ),
+      temperatureSplit: of(
+        ['return-air-dry-bulb', 'supply-air-dry-bulb'],
+        difference('Temperature split', typed('return-air-dry-bulb'), typed('supply-air-dry-bulb')),
+      ),
+      drierDrop: of(
+        ['drier-inlet-temperature', 'drier-outlet-temperature'],
+        difference(
+          'Temperature drop across the drier',
+          typed('drier-inlet-temperature'),
+          typed('drier-outlet-temperature'),
+        ),
+      ),
+      condensingRise: of(
+        ['liquid-pressure', 'condenser-entering-air'],
+        difference('Condensing above entering air', condensingTemperature, enteringAir),
+      ),
       airflowPerCapacity: airflowPerCapacity(visit),
     }),
+  }
+}
+
+/**
+ * Whether readings tell of one state of the system: none of the circuit from before its last change beside one from after
+ * it. Between the two a superheat would be that of no system.
+ */
+function ofOneState(visit: Visit): (needed: readonly ReadingId[]) => boolean {
+  const change = lastChange(visit)?.position ?? -1
+  return (needed) => {
+    const positions = needed.flatMap((id) => visit.readings[id] ?? [])
+    const isBefore = positions.some(({ what, position }) => position < change && !OF_THE_SITE.includes(what))
+    return !(isBefore && positions.some(({ position }) => position > change))
   }
 }
 

@@ -1,5 +1,5 @@
 import { type Evidence, evidence, say } from '@chargewright/quantity'
-import { observationKind } from '@chargewright/visit'
+import { lastChange, type ObservationId, type Origin, observationKind, type ReadingId } from '@chargewright/visit'
 import type { Finding, LookAlike, NextEntry } from '../assessment.ts'
 import { againstLimit } from '../compare.ts'
 import { equalised } from '../conditions/equalised.ts'
@@ -10,6 +10,7 @@ import { glassDose } from '../glass-dose.ts'
 import { LIMITS } from '../limit.ts'
 import { otherCause } from '../look-alikes/other-cause.ts'
 import { valveFeedsTooLittle, valveFeedsTooMuch } from '../look-alikes/valve.ts'
+import { measure } from '../measures/measures.ts'
 import type { Case, Ruling } from '../ruling.ts'
 import { charge, hold } from '../sentence.ts'
 import { valveBand } from '../valve-band.ts'
@@ -44,17 +45,18 @@ export function bySightGlass(asked: Case): Ruling {
     )
 
   const answer = observationKind('sight-glass').answers[glass.answer] ?? glass.answer
+  const now = sinceLastChange(asked)
   const seen: Evidence = {
     ...evidence(say`Sight glass under high load: ${answer}`, 'common practice'),
     eventId: glass.eventId,
   }
   switch (glass.answer) {
     case 'clear': {
-      const lookAlikes = valveOutOfBand(asked)
+      const lookAlikes = valveOutOfBand(now)
       return rule(otherCause(seen, lookAlikes) ?? hold(seen, [CLEAR_IS_NOT_FULL]), lookAlikes)
     }
     case 'bubbles': {
-      const lookAlikes = [restrictedDrier(asked)]
+      const lookAlikes = [restrictedDrier(now)]
       return rule(
         otherCause(seen, lookAlikes) ?? charge(asked, seen, lookAlikes, glassDose(asked, 'bubbles')),
         lookAlikes,
@@ -74,9 +76,39 @@ export function bySightGlass(asked: Case): Ruling {
         ],
       })
     default:
-      return rule(emptyGlass(asked, seen))
+      return rule(emptyGlass(now, seen))
   }
 }
+
+/** The case without what was read and seen of the circuit before the last change to it. */
+function sinceLastChange(asked: Case): Case {
+  const { readings, observations } = asked.visit
+  const change = lastChange(asked.visit)?.position ?? -1
+  const isNow = (one: Origin | undefined) => one === undefined || one.position > change
+  const without = <T extends object>(all: T, old: readonly (keyof T)[]): T =>
+    Object.fromEntries(Object.entries(all).filter(([what]) => !old.includes(what as keyof T))) as T
+  const visit = {
+    ...asked.visit,
+    readings: without(
+      readings,
+      READ_THERE.filter((what) => !isNow(readings[what])),
+    ),
+    observations: without(
+      observations,
+      SEEN_THERE.filter((what) => !isNow(observations[what])),
+    ),
+  }
+  return { ...asked, visit, measures: measure(visit, asked.refrigerant).measures }
+}
+
+const READ_THERE: readonly ReadingId[] = [
+  'suction-pressure',
+  'suction-temperature',
+  'evaporator-outlet-temperature',
+  'drier-inlet-temperature',
+  'drier-outlet-temperature',
+]
+const SEEN_THERE: readonly ObservationId[] = ['bubbles-before-drier', 'bubbles-after-drier']
 
 const CLEAR_IS_NOT_FULL = evidence(
   say`A clear glass tells that liquid alone reaches the valve, not how much more the receiver holds`,

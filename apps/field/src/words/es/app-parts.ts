@@ -171,6 +171,8 @@ export const APP_PARTS = {
   Photo: 'Foto',
   'The same in figures': 'Lo mismo en números',
   'Drawn from the readings': 'Dibujado con las lecturas',
+  'to be read again': 'se lee de nuevo',
+  'to be answered again': 'se responde de nuevo',
   'read before the last change': 'leído antes del último cambio',
   'Doubtful. {0}': 'Dudoso. {0}',
   'Writing …': 'Escribiendo …',

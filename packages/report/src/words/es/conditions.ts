@@ -7,6 +7,8 @@ export const CONDITIONS = {
   'Bring the airflow to 400 CFM per ton ({0} to {1}), let the system settle and read again':
     'Lleve el flujo de aire a 400 CFM por tonelada (de {0} a {1}), deje que el sistema se estabilice y lea de nuevo',
   'Airflow {0} is below {1}': 'El flujo de aire, {0}, está por debajo de {1}',
+  'more than the {0} that were asked for: look at the scale again, and enter what truly moved':
+    'más que los {0} que se pedían: mire otra vez la báscula y anote lo que de verdad pasó',
   'to be read again when that is done': 'se lee de nuevo cuando eso esté hecho',
   'Airflow {0} is {1} the usual {2} to {3}': 'El flujo de aire, {0}, está {1} la banda habitual de {2} a {3}',
   'Airflow {0} is in range': 'El flujo de aire, {0}, está en la banda',
