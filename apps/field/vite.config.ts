@@ -16,7 +16,7 @@ export default defineConfig({
     // the steps share comes with the first of them that is opened, and not with the start.
     rolldownOptions: {
       output: {
-        advancedChunks: {
+        codeSplitting: {
           groups: [
             { name: 'shared', test: /^(?!.*field\/src\/steps\/)/, minShareCount: 2, priority: 1 },
             { name: 'steps', test: /field\/src\/steps\//, minShareCount: 2 },

@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test'
 import { enter, logLines, newVisit, openDemo, word } from './field-app.ts'
 
-const START = new Date('2026-07-01T14:00:00')
+const START = new Date('2026-07-01T13:59:20')
 
 test('[property] the wait of a step is begun by a press, survives a restart, and ends by a press that is in the log', async ({
   page,
@@ -136,7 +136,7 @@ test('[limit] a clock that was set back is told, and the wait can be ended by th
   // While the page lives it goes on by what passed.
   await expect(timer(page)).toContainText('15 min to go')
   await page.reload()
-  await expect(page.locator('.settle-clock')).toContainText('a time from before the last entry, 14:00')
+  await expect(page.locator('.settle-clock')).toContainText('a time from before the last entry, 13:59')
   await page.getByRole('button', { name: 'I have waited 15 min' }).click()
   await expect(page.locator('.settle-clock')).toBeHidden()
 })

@@ -11,7 +11,7 @@ const PERSISTENCE = {
   asking: 'Asking the browser to keep what is entered …',
   promised: 'The browser has promised not to clear what is kept here.',
   'not-promised':
-    'The browser has not promised to keep it: it may clear visits when space runs out. Export those that matter.',
+    'The browser has not promised to keep the visits: it may clear them when space runs out. Export those that matter.',
 } as const
 
 /** What this browser promises about what is entered here. */

@@ -51,7 +51,7 @@ export function SettleClock({ clock, latest, units, record }: Props) {
       <p role="timer">
         {state.kind === 'running' ? (
           <>
-            <strong>{leftInWords(state.left_s)}</strong> {t(THEN[purpose], hourInWords(ends))}
+            <strong>{leftInWords(state.left_s)}</strong> {t(THEN[purpose], hourInWords(wholeMinute(ends)))}
           </>
         ) : (
           <>
@@ -88,6 +88,9 @@ const THEN = { settle: 'Read again from {0} on', equalise: 'Start from {0} on' }
 const NOW = { settle: 'Read again now', equalise: 'Start now' } as const
 const OVER = { settle: 'The wait is over: read again', equalise: 'The wait is over: start' } as const
 const GO_ON = { settle: 'It has run: read again', equalise: 'It has rested: go on' } as const
+
+/** The first whole minute at which the wait is over: a reading in the minute before it could be seconds too early. */
+const wholeMinute = (ends: number) => Math.ceil(ends / 60_000) * 60_000
 
 /** Minutes as long as there are some; then seconds. */
 function leftInWords(left_s: number): string {

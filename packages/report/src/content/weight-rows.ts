@@ -27,23 +27,28 @@ export interface CylinderRow {
 
 const NOT_NAMED = say`not named`
 
-/** One that was typed otherwise goes by its designation, so that it is the same all through the record. */
-const nameOf = ({ refrigerant }: Move['fact'], tell: Tell) =>
-  refrigerant === undefined ? tell(NOT_NAMED) : designation(refrigerant)
+/**
+ * One that was typed otherwise goes by its designation, so that it is the same all through the record; one that was not
+ * typed with the move is that of the system, and says so.
+ */
+function nameOf({ refrigerant }: Move['fact'], { facts }: Visit['system'], tell: Tell): string {
+  if (refrigerant !== undefined) return designation(refrigerant)
+  return facts.refrigerant === undefined ? tell(NOT_NAMED) : tell(say`${designation(facts.refrigerant)}, as the system`)
+}
 
-export const moveRows = ({ moves }: Visit, preference: UnitPreference, tell: Tell): readonly MoveRow[] =>
+export const moveRows = ({ moves, system }: Visit, preference: UnitPreference, tell: Tell): readonly MoveRow[] =>
   moves.map(({ at, fact, mass }, i) => ({
     at,
     direction: fact.direction === 'into-system' ? 'in' : 'out',
     typed: fact.mass,
     quantity: quantityCell(mass, preference),
     how: tell(say`${PHASES[fact.phase]}, ${PORTS[fact.port]}, ${COMPRESSOR[fact.compressor]}`),
-    refrigerant: nameOf(fact, tell),
+    refrigerant: nameOf(fact, system, tell),
     cylinder: fact.cylinder ?? tell(NOT_NAMED),
     net: quantityCell(net(moves.slice(0, i + 1)), preference),
   }))
 
-export function cylinderRows({ moves }: Visit, preference: UnitPreference, tell: Tell): readonly CylinderRow[] {
+export function cylinderRows({ moves, system }: Visit, preference: UnitPreference, tell: Tell): readonly CylinderRow[] {
   const byCylinder = new Map<string, Move[]>()
   for (const move of moves) {
     const key = JSON.stringify([move.fact.cylinder, move.fact.refrigerant && designation(move.fact.refrigerant)])
@@ -55,7 +60,7 @@ export function cylinderRows({ moves }: Visit, preference: UnitPreference, tell:
       quantityCell(sum(own.filter(({ fact }) => fact.direction === direction)), preference)
     return {
       cylinder: fact.cylinder ?? tell(NOT_NAMED),
-      refrigerant: nameOf(fact, tell),
+      refrigerant: nameOf(fact, system, tell),
       gave: moved('into-system'),
       took: moved('out-of-system'),
     }

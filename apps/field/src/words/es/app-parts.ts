@@ -43,8 +43,8 @@ export const APP_PARTS = {
   'This browser cannot work here without a network.': 'Este navegador no puede trabajar aquí sin red.',
   'Asking the browser to keep what is entered …': 'Pidiendo al navegador que conserve lo ingresado …',
   'The browser has promised not to clear what is kept here.': 'El navegador prometió no borrar lo que se guarda aquí.',
-  'The browser has not promised to keep it: it may clear visits when space runs out. Export those that matter.':
-    'El navegador no prometió conservarlo: puede borrar visitas cuando falte espacio. Exporte las que importen.',
+  'The browser has not promised to keep the visits: it may clear them when space runs out. Export those that matter.':
+    'El navegador no prometió conservar las visitas: puede borrarlas cuando falte espacio. Exporte las que importen.',
   'Kept on this device': 'Guardado en este dispositivo',
   'Unit of each quantity': 'Unidad de cada magnitud',
   'My instruments': 'Mis instrumentos',

@@ -55,6 +55,7 @@ export const RECORD = {
   how: 'cómo',
   'net in the system': 'neto en el sistema',
   'not named': 'sin nombre',
+  '{0}, as the system': '{0}, como el sistema',
   'Cylinders in this visit': 'Cilindros en esta visita',
   cylinder: 'cilindro',
   refrigerant: 'refrigerante',
