@@ -44,7 +44,7 @@ export const CAUSE_WORDS: Readonly<Record<Cause, CauseWords>> = {
   'weak-compressor': {
     label: say`a compressor that pumps too little`,
     were: say`Were the compressor weak`,
-    mend: say`Compare current and pressures with the maker's curves; check the orifice against the nameplate, and a reversing valve for leaking through`,
+    mend: say`Check the orifice against the nameplate; compare compressor current and pressures with the maker's curves`,
   },
   'valve-feeds-too-little': {
     label: say`a valve that feeds too little`,

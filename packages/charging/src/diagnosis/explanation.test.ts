@@ -1,7 +1,7 @@
-import type { Diagnosis } from '@chargewright/diagnosis'
+import type { Cause, Diagnosis } from '@chargewright/diagnosis'
 import { INCH_POUND, render } from '@chargewright/quantity'
 import { expect, test } from 'vitest'
-import { explanation } from './explanation.ts'
+import { explanation, type Told } from './explanation.ts'
 
 const spread = (mean: number, sd: number) => ({ mean, sd })
 /** An invented visit: superheat as a short charge has it, a drier that does not cool the liquid. */
@@ -26,9 +26,10 @@ const diagnosis = {
     { observable: 'compressorPower', set: 0, read: Math.log(2000), expected: { sound: spread(Math.log(2300), 0.05) } },
     { observable: 'discharge', set: 0, read: undefined, expected: { sound: spread(340, 3) } },
   ],
+  singles: [],
 } as unknown as Diagnosis
 
-const words = (cause: Parameters<typeof explanation>[1]) => {
+const words = (cause: Cause) => {
   const { statement, from } = explanation(diagnosis, cause)
   return [statement, ...from.map((line) => line.statement)].map((each) => render(each, INCH_POUND))
 }
@@ -51,4 +52,40 @@ test('[property] the reading that speaks most against a cause comes first', () =
 
 test('[property] power is told in watts', () => {
   expect(words('sound')).toContain('Compressor power would be 2300 ± 230 W; it is not, it is 2000 W')
+})
+
+const told = (cause: Cause, as: Told, singles: Partial<Record<Cause, number>> = {}, from = diagnosis) => {
+  const weighed = Object.entries(singles).map(([cause, probability]) => ({ cause, probability }))
+  return render(explanation({ ...from, singles: weighed } as unknown as Diagnosis, cause, as).statement, INCH_POUND)
+}
+
+test('[property] where no reading stands out, a cause that is told to be unlikely gets what speaks against it', () => {
+  const against = (leaderShare: number, share: number, other: Cause = 'liquid-line-restriction') =>
+    told('short-of-charge', { unlikelierThan: other }, { [other]: leaderShare, 'short-of-charge': share })
+  // A short charge comes before any reading 16 times to 7 of a restriction, and to 30 of nothing wrong.
+  expect(against(0.9, 0.05)).toBe(
+    'Were the charge short, no reading alone would be out of place; together they fit it about 41 times less well than a restricted liquid line',
+  )
+  expect(against(0.999, 0.0001)).toContain('together they fit it more than 1000 times less well')
+  expect(against(0.4, 0.3)).toContain('about 3 times less well')
+  expect(against(0.55, 0.15, 'sound')).toBe(
+    'Were the charge short, no reading alone would be out of place; together they fit it a little less well than nothing wrong',
+  )
+  expect(against(0.3, 0.2, 'sound')).toBe(
+    'Were the charge short, no reading would be out of place; but that is found less often than nothing wrong',
+  )
+  expect(against(0.3, 0.4, 'sound')).toBe(
+    'Were the charge short, no reading would be out of place; but so little off counts as right',
+  )
+})
+
+test('[property] the cause acted on keeps a sentence that speaks for it', () => {
+  expect(told('short-of-charge', 'acted-on')).toBe('Were the charge short, no reading would be out of place')
+  expect(told('liquid-line-restriction', 'acted-on')).toBe(
+    'Were the liquid line restricted, 1 of 2 readings would be where they are',
+  )
+})
+
+test('[limit] where one reading stands out against an unlikely cause, it is that which is told', () => {
+  expect(told('liquid-line-restriction', { unlikelierThan: 'sound' })).toContain('1 of 2 readings would be elsewhere')
 })

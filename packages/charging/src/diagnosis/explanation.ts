@@ -1,31 +1,81 @@
-import type { Cause, Diagnosis, Observable, ReadingOutlook, Spread } from '@chargewright/diagnosis'
+import {
+  type Cause,
+  type Diagnosis,
+  HYPOTHESES,
+  type Observable,
+  type ReadingOutlook,
+  type Spread,
+} from '@chargewright/diagnosis'
 import { type Evidence, evidence, type Quantity, quantity, type Statement, say } from '@chargewright/quantity'
 import { CAUSE_WORDS } from './cause-words.ts'
 
 /** Where what the causes say comes from. */
-export const MODEL = 'estimated by model: twin sized from the nameplate'
+export const MODEL = 'estimated by model of this system, sized from its nameplate'
 /** Readings further than this many standard deviations from what a cause expects speak against it. Own choice. */
 const APART = 2
 
-/** What a cause would have made of each reading beside what was read, the ones that fit it worst first. */
-export function explanation({ readings }: Diagnosis, cause: Cause): Evidence {
+/** What a cause is told to be: what is acted on, still open, or less likely than another. */
+export type Told = 'acted-on' | 'open' | { readonly unlikelierThan: Cause }
+
+/**
+ * What a cause would have made of each reading beside what was read, the ones that fit it worst first. Its sentence
+ * speaks for a cause that is acted on, and against one that is less likely than another.
+ */
+export function explanation(diagnosis: Diagnosis, cause: Cause, told: Told = 'open'): Evidence {
+  const { readings } = diagnosis
   const last = Math.max(...readings.map(({ set }) => set))
   const lines = readings
     .filter(({ set }) => set === last)
     .flatMap((outlook) => lineOf(outlook, cause))
     .toSorted((a, b) => b.apart - a.apart)
   const against = lines.filter(({ apart }) => apart > APART).length
-  const { were } = CAUSE_WORDS[cause]
-  const statement =
-    against === 0
-      ? say`${were}, no reading would be out of place`
-      : say`${were}, ${against} of ${lines.length} readings would be elsewhere`
   return evidence(
-    statement,
+    sentence(diagnosis, cause, told, [against, lines.length]),
     MODEL,
     lines.map(({ line }) => line),
   )
 }
+
+function sentence(
+  diagnosis: Diagnosis,
+  cause: Cause,
+  told: Told,
+  [against, all]: readonly [number, number],
+): Statement {
+  const { were } = CAUSE_WORDS[cause]
+  if (against === 0)
+    return typeof told === 'object'
+      ? whyLess(diagnosis, cause, told.unlikelierThan)
+      : say`${were}, no reading would be out of place`
+  return told === 'acted-on' && against < all
+    ? say`${were}, ${all - against} of ${all} readings would be where they are`
+    : say`${were}, ${against} of ${all} readings would be elsewhere`
+}
+
+/**
+ * Where no reading stands out alone: what makes a cause less likely than another. A charge that may be likelier than
+ * nothing wrong and is told to be unlikely all the same is off by too little to matter.
+ */
+function whyLess({ singles }: Diagnosis, cause: Cause, other: Cause): Statement {
+  const { were } = CAUSE_WORDS[cause]
+  const { label } = CAUSE_WORDS[other]
+  const fit = fitOf(singles, other) / fitOf(singles, cause)
+  const rarity = HYPOTHESES[other].prior / HYPOTHESES[cause].prior
+  if (fit * rarity <= 1) return say`${were}, no reading would be out of place; but so little off counts as right`
+  if (fit < rarity) return say`${were}, no reading would be out of place; but that is found less often than ${label}`
+  if (fit < FEWEST_TOLD)
+    return say`${were}, no reading alone would be out of place; together they fit it a little less well than ${label}`
+  const times = fit > MOST_TOLD ? say`more than ${MOST_TOLD}` : say`about ${Math.round(Number(fit.toPrecision(2)))}`
+  return say`${were}, no reading alone would be out of place; together they fit it ${times} times less well than ${label}`
+}
+
+/** How well all readings together fit a cause, but for a factor that is the same for all. */
+const fitOf = (singles: Diagnosis['singles'], cause: Cause): number =>
+  (singles.find((single) => single.cause === cause)?.probability ?? 0) / HYPOTHESES[cause].prior
+
+/** How many times less well is told in figures between these. */
+const FEWEST_TOLD = 2
+const MOST_TOLD = 1000
 
 interface Line {
   readonly line: Evidence

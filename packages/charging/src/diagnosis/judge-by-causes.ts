@@ -1,7 +1,7 @@
 import type { Cause, Diagnosis } from '@chargewright/diagnosis'
-import { type Evidence, evidence, quantity, type Statement, say } from '@chargewright/quantity'
+import { type Evidence, evidence, quantity, say } from '@chargewright/quantity'
 import type { Finding, LookAlike, NextEntry } from '../assessment.ts'
-import type { Decision } from '../decision/index.ts'
+import { type Decision, truthsOf } from '../decision/index.ts'
 import type { Deviation } from '../deviation.ts'
 import { nextDose } from '../dose.ts'
 import { entryLabel } from '../entry-label.ts'
@@ -11,6 +11,7 @@ import type { Case } from '../ruling.ts'
 import { charge, hold } from '../sentence.ts'
 import { CAUSE_WORDS } from './cause-words.ts'
 import { explanation, MODEL } from './explanation.ts'
+import { mendOf } from './mend-of.ts'
 import { wantedReading } from './wanted-readings.ts'
 import type { WeighedCauses } from './weighed-causes.ts'
 
@@ -33,12 +34,12 @@ function findingOf(
   lookAlikes: readonly LookAlike[],
 ): Finding {
   const named = decision.kind === 'other' && lookAlikes.find(({ id }) => id === decision.cause)
-  if (named) return leaveTheCharge(found.evidence, named)
+  if (named) return leaveTheCharge(found.evidence, named, mendOf(decision.cause, asked.visit))
   if (!found.direction) return hold(found.evidence)
   if (decision.kind === ACT[found.direction]) return act(asked, found, diagnosis, decision)
   return decision.kind === 'read'
     ? readFirst(asked, found, decision.next.observable, lookAlikes)
-    : undecided(found, diagnosis, decision, lookAlikes)
+    : undecided(asked, found, diagnosis, decision, lookAlikes)
 }
 
 /** What moves the charge this way. */
@@ -49,11 +50,11 @@ const ownCause = (direction: Deviation['direction']) =>
 
 function act(asked: Case, deviation: Deviation, diagnosis: Diagnosis, decision: Decision): Finding {
   const finding = charge(asked, deviation.evidence, [], nextDose(asked, deviation))
-  const fits = explanation(diagnosis, ownCause(deviation.direction))
+  const fits = explanation(diagnosis, ownCause(deviation.direction), 'acted-on')
   const reasons = [...finding.reasons, { ...fits, from: [...againstNameplate(decision), ...fits.from] }]
-  const first = 'fixFirst' in decision && decision.fixFirst ? CAUSE_WORDS[decision.fixFirst] : undefined
+  const first = 'fixFirst' in decision ? decision.fixFirst : undefined
   if (!first) return { ...finding, reasons }
-  const beside = say`Before that: ${first.label} is likely too. ${first.mend}, then read again`
+  const beside = say`Before that: ${CAUSE_WORDS[first].label} is likely too. ${mendOf(first, asked.visit)}, then read again`
   return { ...finding, reasons, steps: [beside, ...finding.steps] }
 }
 
@@ -91,6 +92,7 @@ function readFirst(
 
 /** Target and model do not agree, or nothing that could still be read would settle it. */
 function undecided(
+  { visit }: Case,
   { evidence: deviation }: Deviation,
   { misfit }: Diagnosis,
   decision: Decision,
@@ -107,13 +109,14 @@ function undecided(
     reasons: [deviation, ...likely.map(({ evidence }) => evidence)],
     steps: [
       say`Check the facts of the system against its nameplate, then read everything again`,
-      ...likely.slice(0, 2).map(({ label, id }) => say`To rule out ${label}: ${mendOf(id as Cause)}`),
+      ...likely
+        .filter(({ id }) => id !== 'short-of-charge' && id !== 'overcharged')
+        .slice(0, 2)
+        .map(({ label, id }) => say`To rule out ${label}: ${mendOf(id as Cause, visit)}`),
     ],
     next: [],
   }
 }
-
-const mendOf = (cause: Cause): Statement => CAUSE_WORDS[cause].mend
 
 /** Below this chance a cause is excluded; above the other it is open while no act was decided. Own choice. */
 const EXCLUDED = 0.01
@@ -130,6 +133,11 @@ function weighedLookAlikes(
   const own =
     direction === 'into-system' ? 'short-of-charge' : direction === 'out-of-system' ? 'overcharged' : undefined
   const isDecided = decision.kind !== 'read' && decision.kind !== 'undecided'
+  const truths = truthsOf(diagnosis.singles)
+  const chance = (cause: Cause) => truths[cause] ?? 0
+  const likelier = actedOn(decision) ?? diagnosis.singles[0]!.cause
+  // Told to be likely together with the charge, it may still be unlikely without it.
+  const beside = 'fixFirst' in decision ? decision.fixFirst : undefined
   return diagnosis.singles
     .filter(({ cause }) => cause !== own && cause !== 'sound')
     .filter(({ probability }, i) => i < FEWEST || probability >= EXCLUDED)
@@ -139,9 +147,32 @@ function weighedLookAlikes(
         ? 'explains'
         : probability < EXCLUDED
           ? 'excluded'
-          : probability > OPEN && !isDecided
+          : (isDecided ? chance(cause) >= chance(likelier) : probability > OPEN)
             ? 'open'
             : 'unlikely'
-      return { id: cause, label: CAUSE_WORDS[cause].label, verdict, evidence: explanation(diagnosis, cause) }
+      const told = isNamed ? 'acted-on' : verdict === 'open' ? 'open' : { unlikelierThan: likelier }
+      const { label } = CAUSE_WORDS[cause]
+      return {
+        id: cause,
+        label: cause === beside ? say`${label} alone` : label,
+        verdict,
+        evidence: explanation(diagnosis, cause, told),
+      }
     })
+}
+
+/** The cause that a decision acts on. */
+function actedOn(decision: Decision): Cause | undefined {
+  switch (decision.kind) {
+    case 'add':
+      return 'short-of-charge'
+    case 'recover':
+      return 'overcharged'
+    case 'hold':
+      return 'sound'
+    case 'other':
+      return decision.cause
+    default:
+      return undefined
+  }
 }

@@ -22,12 +22,12 @@ export function otherCause(deviation: Evidence, lookAlikes: readonly LookAlike[]
 }
 
 /** The cause is something else; what to do about it, and what comes after. */
-export function leaveTheCharge(deviation: Evidence, cause: LookAlike): Finding {
+export function leaveTheCharge(deviation: Evidence, cause: LookAlike, mend = mending(cause.id)): Finding {
   return {
     kind: 'not-the-charge',
     sentence: say`Leave the charge alone: ${cause.label}`,
     reasons: deviation === cause.evidence ? [deviation] : [deviation, cause.evidence],
-    steps: [mending(cause.id), say`Then let the system settle and read everything again`],
+    steps: [mend, say`Then let the system settle and read everything again`],
     cause,
     next: [],
   }
@@ -38,7 +38,7 @@ function mending(id: LookAlike['id']): Statement {
     case 'gas-or-poor-condenser-air':
       return say`Clean the condenser coil and check its fan; then stop the system and compare its standing pressure with saturation at the ambient temperature to find non-condensables`
     case 'weak-compressor-or-oversized-orifice':
-      return say`Check the orifice against the nameplate; compare compressor current and pressures with the maker's curves`
+      return CAUSE_WORDS['weak-compressor'].mend
     case 'unanswered-step':
       return say`Stop adding and recovering; look for another fault: air over both coils, metering device, compressor, non-condensables in the circuit`
     case 'leak':

@@ -8,7 +8,7 @@ import { sitePressure } from '../measures/site-pressure.ts'
 import { typedIn } from '../measures/typed-in.ts'
 import type { SuperheatTarget } from './superheat-target.ts'
 
-const SOURCE = 'estimated by model: twin sized from the nameplate'
+const SOURCE = 'estimated by model of this system, sized from its nameplate'
 
 /**
  * The superheat that the model of this very system has in this weather at its nameplate charge. Undefined where the facts

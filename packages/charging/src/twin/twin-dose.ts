@@ -54,7 +54,7 @@ export function twinDose(asked: Case, { direction, watched, target }: Deviation)
   return ok({
     mass: quantity('mass', step),
     interval,
-    evidence: evidence(statement, 'estimated by model: twin sized from the nameplate', [
+    evidence: evidence(statement, 'estimated by model of this system, sized from its nameplate', [
       charge,
       ...found.reasons.map((reason) => evidence(reason, 'common practice')),
     ]),

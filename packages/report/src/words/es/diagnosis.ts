@@ -138,7 +138,7 @@ export const DIAGNOSIS = {
     'Compare la presión en reposo con la saturación a la temperatura ambiente; si es mayor, hay no condensables: recupere la carga, haga vacío y cargue por peso refrigerante nuevo',
   'a compressor that pumps too little': 'un compresor que bombea muy poco',
   'Were the compressor weak': 'Si el compresor estuviera débil',
-  "Compare current and pressures with the maker's curves; check the orifice against the nameplate, and a reversing valve for leaking through":
+  "Compare current and pressures with the maker's curves; check the orifice against the nameplate, and the reversing valve for leaking through":
     'Compare la corriente y las presiones con las curvas del fabricante; compare el orificio con la placa, y revise que la válvula reversible no tenga fuga interna',
   'a valve that feeds too little': 'una válvula que alimenta muy poco',
   'Did the valve feed too little': 'Si la válvula alimentara muy poco',
@@ -159,6 +159,18 @@ export const DIAGNOSIS = {
   'The receiver hides the charge: judge the glass under load, or weigh':
     'El recibidor oculta la carga: juzgue la mirilla bajo carga térmica, o pese',
   '{0}, no reading would be out of place': '{0}, ninguna lectura estaría fuera de lugar',
+  '{0}, {1} of {2} readings would be where they are': '{0}, {1} de {2} lecturas estarían donde están',
+  '{0}, no reading alone would be out of place; together they fit it {1} times less well than {2}':
+    '{0}, ninguna lectura por sí sola estaría fuera de lugar; en conjunto concuerdan {1} veces menos que con {2}',
+  '{0}, no reading alone would be out of place; together they fit it a little less well than {1}':
+    '{0}, ninguna lectura por sí sola estaría fuera de lugar; en conjunto concuerdan un poco menos que con {1}',
+  '{0}, no reading would be out of place; but that is found less often than {1}':
+    '{0}, ninguna lectura estaría fuera de lugar; pero eso se encuentra con menos frecuencia que {1}',
+  '{0}, no reading would be out of place; but so little off counts as right':
+    '{0}, ninguna lectura estaría fuera de lugar; pero una diferencia tan pequeña cuenta como correcta',
+  'more than {0}': 'más de {0}',
+  'about {0}': 'unas {0}',
+  '{0} alone': 'solamente {0}',
   '{0}, {1} of {2} readings would be elsewhere': '{0}, {1} de {2} lecturas estarían en otra parte',
   '{0} would be {1}; it is not, it is {2}': '{0} sería {1}; no lo es, es {2}',
   '{0} would be {1}; it is {2}': '{0} sería {1}; es {2}',

@@ -197,7 +197,8 @@ export const FINDINGS = {
   'rule of thumb (3·WB − 80 − DB)/2 °F, common practice; no maker’s chart entered':
     'regla práctica (3·WB − 80 − DB)/2 °F, práctica habitual del oficio; no se ingresó tabla del fabricante',
   'estimated by model': 'estimado por modelo',
-  'estimated by model: twin sized from the nameplate': 'estimado por modelo: gemelo calculado a partir de la placa',
+  'estimated by model of this system, sized from its nameplate':
+    'estimado por un modelo de este sistema, calculado a partir de su placa',
   hold: 'dejar',
   'Turn the stem a quarter turn at a time and let it run {0}: a valve answers late':
     'Gire el vástago un cuarto de vuelta por vez y déjelo funcionar {0}: una válvula responde tarde',
