@@ -38,6 +38,7 @@ export interface Condition {
     | 'airflow'
     | 'load'
     | 'system-empty'
+    | 'tight-and-dry'
   /** `doubtful`: the method may speak, with a warning. `unknown`: nothing was entered that tells. */
   readonly state: 'met' | 'doubtful' | 'unmet' | 'unknown'
   readonly evidence: Evidence

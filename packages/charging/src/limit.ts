@@ -61,7 +61,7 @@ export const LIMITS = {
   chargeTolerance: limit('mass', 0.45359237 / 32, `half an ounce, ${HABIT}`),
   habitualStep: limit('mass', 0.45359237 / 8, `2 to 4 oz, ${HABIT}`),
   /** Fed while the glass is watched, where nothing tells how large the system is. */
-  watchedStep: limit('mass', 0.45359237, HABIT),
+  watchedStep: limit('mass', 0.45359237 / 2, HABIT),
 } as const
 
 /** Share of the nameplate charge in a first step, and the most of it in any step: common practice. */
@@ -75,5 +75,7 @@ export const RECEIVER_STEP_SHARE = 0.25
 export const STARVED_STEP_FACTOR = 2
 /** Share of a critical charge that a quarter ounce must not exceed: own choice, so that a tiny charge is held tighter. */
 export const CRITICAL_TOLERANCE_SHARE = 0.05
+/** The same of one that burns, whose charge stands close below what is allowed: own choice, about 3 g of 150 g. */
+export const BURNING_TOLERANCE_SHARE = 0.02
 /** Share of the charge within which a weighed charge counts as right, where it is not critical: common practice. */
 export const CHARGE_TOLERANCE_SHARE = 0.01

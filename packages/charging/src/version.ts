@@ -1,2 +1,2 @@
 /** Version of the rules. It changes whenever an answer could. */
-export const VERSION = '0.2.0'
+export const VERSION = '0.3.0'

@@ -3,6 +3,9 @@ import type { Move, System } from './visit.ts'
 
 const FIELD = 'Refrigerant moved'
 
+/** The nameplate's charge in the unit of the scale is a rounded one. */
+const ROUNDED = 1.02
+
 /**
  * A weighed move that is questioned and not refused: nothing at all, or more than the whole nameplate charge at once.
  * Undefined where it is plausible. Common practice.
@@ -10,7 +13,7 @@ const FIELD = 'Refrigerant moved'
 export function doubtMove({ fact, mass }: Move, { figures }: System): Problem | undefined {
   if (mass.si === 0) return { kind: 'unreadable', field: FIELD, value: fact.mass, accepted: 'more than nothing' }
   const most = figures.nameplateCharge?.quantity.si
-  if (most === undefined || mass.si <= most) return undefined
+  if (most === undefined || mass.si <= ROUNDED * most) return undefined
   const unit = findUnit('oz', 'mass')!
   const ounces = (kg: number) => Number(fromSi(kg, unit).toPrecision(4))
   return { kind: 'out-of-range', field: FIELD, value: ounces(mass.si), min: 0, max: ounces(most), unit: unit.symbol }

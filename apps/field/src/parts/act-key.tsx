@@ -22,7 +22,9 @@ export function ActKey({ finding, system, isPractice }: Props) {
         <Key name={t('Enter what the scale showed')} to={MOVED_MASS} />
         {canBeSized && (
           <>
-            <p class="next-why">{t('The step is small because the nameplate charge is not known.')}</p>
+            <p class="next-why">
+              {t('The step is as large as habit has it, because the nameplate charge is not known.')}
+            </p>
             <Link name={t('Enter the nameplate charge')} to={entryId(CHARGE)} />
             {byGlass && <Link name={t('Enter the volume of the receiver')} to={entryId(RECEIVER)} />}
           </>

@@ -6,6 +6,8 @@ import { equalising } from '../timed.ts'
 
 const { equaliseTime } = LIMITS
 
+const DO_NOT_START = say`Do not start it: more went in than the whole nameplate charge. Correct the entry in the log, or recover what is too much`
+
 /**
  * After liquid went into a stopped system it rests about 10 minutes before the compressor starts. Asked only while
  * nothing after the move says that it did.
@@ -14,11 +16,14 @@ export function equalised(visit: Visit): readonly Condition[] {
   const move = visit.moves.findLast(
     ({ fact }) => fact.direction === 'into-system' && fact.phase === 'liquid' && fact.compressor === 'stopped',
   )
-  if (!move || visit.observations['running-time']?.answer === 'settled') return []
+  const ran = visit.observations['running-time']
+  if (!move || (ran?.answer === 'settled' && ran.position > move.position)) return []
   const waited = visit.waits
     .filter((wait) => wait.position > move.position)
     .reduce((sum, wait) => sum + wait.duration.si, 0)
   const met = waited >= equaliseTime.quantity.si
+  // More than the whole nameplate charge at once: by a slip of the hand, or truly.
+  const isDoubtful = visit.doubts.some(({ eventId }) => eventId === move.eventId)
   const statement = met
     ? say`The system rested ${equaliseTime.quantity} after liquid went in`
     : say`Liquid went into the stopped system; it has not rested ${equaliseTime.quantity} since`
@@ -30,9 +35,11 @@ export function equalised(visit: Visit): readonly Condition[] {
       ...(met
         ? {}
         : {
-            remedy: equalising(
-              say`Leave the compressor off ${equaliseTime.quantity} so that the pressures equalise, then start`,
-            ),
+            remedy: isDoubtful
+              ? DO_NOT_START
+              : equalising(
+                  say`Leave the compressor off ${equaliseTime.quantity} so that the pressures equalise, then start`,
+                ),
           }),
     },
   ]

@@ -94,6 +94,11 @@ type Ran =
 function runningTime(visit: Visit, change: Origin | undefined, taken: readonly Taken[]): Ran {
   const said = visit.observations['running-time']
   const answer = said && said.position > (change?.position ?? -1) ? said : undefined
+  const during = taken.filter((one) => isWithinWait(visit, change, one)).map(({ entry }) => entry)
+  if (during.length > 0) {
+    const statement = say`Some readings were taken before the system had run ${settleTime.quantity}`
+    return { kind: 'not-settled', evidence: evidence(statement, settleTime.source), early: during }
+  }
   if (answer?.answer === 'settled') {
     const statement = say`The system has run at least ${settleTime.quantity} without a change`
     return { kind: 'settled', evidence: { ...evidence(statement, settleTime.source), eventId: answer.eventId } }
@@ -127,6 +132,14 @@ function runningTime(visit: Visit, change: Origin | undefined, taken: readonly T
   return { kind: 'not-settled', evidence: evidence(statement, settleTime.source), early }
 }
 
+/** Whether something was read while the system was still let run: then no later word that it has run makes it good. */
+const isWithinWait = (visit: Visit, change: Origin | undefined, read: Origin): boolean =>
+  visit.waits.some(({ purpose, position, at, duration }) => {
+    const isAfter = purpose === 'settle' && position > read.position && position > (change?.position ?? -1)
+    const left_s = elapsed(read, { at })
+    return isAfter && left_s > 0 && left_s < duration.si
+  })
+
 /** Seconds without a change until a reading, or until now where none is needed: by the waits that were entered, or by the clock. */
 function ranUntil(visit: Visit, from: Origin | undefined, read: Origin | undefined): number {
   const [after, before] = [from?.position ?? -1, read?.position ?? Number.POSITIVE_INFINITY]
@@ -137,7 +150,7 @@ function ranUntil(visit: Visit, from: Origin | undefined, read: Origin | undefin
 }
 
 /** Seconds from one event to another as the device's clock told them; zero when it told nothing usable. */
-function elapsed(from: Origin, to: Origin): number {
+function elapsed(from: Pick<Origin, 'at'>, to: Pick<Origin, 'at'>): number {
   // biome-ignore lint/style/noRestrictedGlobals: reads the times that were written down, not the clock
   const seconds = (Date.parse(to.at) - Date.parse(from.at)) / 1000
   return seconds > 0 && seconds < 24 * 3600 ? seconds : 0

@@ -2,6 +2,7 @@ import { say } from '@chargewright/quantity'
 import type { Condition, Finding, LookAlike } from '../assessment.ts'
 import { equalised } from '../conditions/equalised.ts'
 import { systemEmpty } from '../conditions/system-empty.ts'
+import { tightAndDry } from '../conditions/tight-and-dry.ts'
 import { gate, missingEntries, nextFigure } from '../gate.ts'
 import { lostCharge } from '../look-alikes/lost-charge.ts'
 import { leaveTheCharge } from '../look-alikes/other-cause.ts'
@@ -18,7 +19,7 @@ export function byWeight(asked: Case): Ruling {
   const { visit } = asked
   const { total: sum, problems } = amount(asked)
   const total = sum && { ...sum, tolerance: chargeTolerance(asked, sum.quantity) }
-  const conditions: Condition[] = [...equalised(visit), systemEmpty(asked)]
+  const conditions: Condition[] = [...equalised(visit), systemEmpty(asked), ...tightAndDry(visit)]
   const rule = (finding: Finding, lookAlikes: readonly LookAlike[] = []): Ruling => ({
     conditions,
     lookAlikes,
@@ -28,8 +29,13 @@ export function byWeight(asked: Case): Ruling {
   })
   const lost = lostCharge(asked)
   if (lost) return rule(leaveTheCharge(lost.evidence, lost), [lost])
+  const found = total && weighed(asked, total)
+  // Too much is taken out again before anything is started.
+  if (found?.kind === 'recover' && conditions.every(({ id, state }) => id !== 'system-empty' || state === 'met')) {
+    return rule(found)
+  }
   const stopped = gate(visit, conditions, [])
   if (stopped) return rule(stopped)
-  if (!total) return rule(missingEntries([nextFigure('nameplateCharge', say`the charge to weigh in starts from it`)]))
-  return rule(weighed(asked, total))
+  if (!found) return rule(missingEntries([nextFigure('nameplateCharge', say`the charge to weigh in starts from it`)]))
+  return rule(found)
 }

@@ -1,15 +1,23 @@
 import { type Quantity, quantity } from '@chargewright/quantity'
-import { CHARGE_TOLERANCE_SHARE, CRITICAL_TOLERANCE_SHARE, LIMITS, type Limit } from '../limit.ts'
+import { burns } from '../flammable.ts'
+import {
+  BURNING_TOLERANCE_SHARE,
+  CHARGE_TOLERANCE_SHARE,
+  CRITICAL_TOLERANCE_SHARE,
+  LIMITS,
+  type Limit,
+} from '../limit.ts'
 import type { Case } from '../ruling.ts'
 
 /**
  * How far off a weighed charge still counts as right. Where it is critical: a quarter ounce, of a tiny charge a
- * twentieth. Else: half an ounce, of a large charge a hundredth.
+ * twentieth, of one that burns a fiftieth. Else: half an ounce, of a large charge a hundredth.
  */
-export function chargeTolerance({ visit }: Case, total: Quantity<'mass'>): Limit<'mass'> {
+export function chargeTolerance({ visit, refrigerant }: Case, total: Quantity<'mass'>): Limit<'mass'> {
   if (visit.system.facts.meteringDevice === 'capillary') {
     const { quantity: most, source } = LIMITS.criticalChargeTolerance
-    return { quantity: quantity('mass', Math.min(most.si, CRITICAL_TOLERANCE_SHARE * total.si)), source }
+    const share = burns(refrigerant.name) === 'yes' ? BURNING_TOLERANCE_SHARE : CRITICAL_TOLERANCE_SHARE
+    return { quantity: quantity('mass', Math.min(most.si, share * total.si)), source }
   }
   const { quantity: least, source } = LIMITS.chargeTolerance
   return { quantity: quantity('mass', Math.max(least.si, CHARGE_TOLERANCE_SHARE * total.si)), source }

@@ -89,8 +89,8 @@ export const APP_PARTS = {
   'This visit is here already with other entries. The file was taken in as a second visit, beside it.':
     'Esta visita ya está aquí con otras anotaciones. El archivo se importó como una segunda visita, junto a ella.',
   'Enter what the scale showed': 'Ingrese lo que mostró la báscula',
-  'The step is small because the nameplate charge is not known.':
-    'El paso es pequeño porque no se sabe la carga de placa.',
+  'The step is as large as habit has it, because the nameplate charge is not known.':
+    'El paso es el habitual, porque no se sabe la carga de placa.',
   'Enter the volume of the receiver': 'Ingresar el volumen del recibidor',
   'Enter the nameplate charge': 'Ingrese la carga de placa',
   'Go to the record': 'Ir al registro',

@@ -9,6 +9,20 @@ export const CONDITIONS = {
   'Airflow {0} is below {1}': 'El flujo de aire, {0}, está por debajo de {1}',
   'more than the {0} that were asked for: look at the scale again, and enter what truly moved':
     'más que los {0} que se pedían: mire otra vez la báscula y anote lo que de verdad pasó',
+  'Do not start it: more went in than the whole nameplate charge. Correct the entry in the log, or recover what is too much':
+    'No lo ponga en marcha: entró más que toda la carga de placa. Corrija la anotación en el registro, o recupere lo que sobra',
+  'The charge was lost, and nothing tells that the leak is repaired':
+    'Se perdió la carga, y nada dice que la fuga esté reparada',
+  'Find the leak and repair it; what is weighed in would leave the same way':
+    'Encuentre la fuga y repárela; lo que se cargue se iría por el mismo camino',
+  'whether the leak was found and repaired': 'si se encontró y reparó la fuga',
+  'No pressure test is in the log': 'No hay prueba de presión en el registro',
+  'No vacuum test is in the log': 'No hay prueba de vacío en el registro',
+  'Neither a pressure test nor a vacuum test is in the log':
+    'No hay prueba de presión ni prueba de vacío en el registro',
+  'A pressure test and a vacuum test are in the log': 'Hay prueba de presión y prueba de vacío en el registro',
+  'Stand it under dry nitrogen, then hold it under vacuum, and enter both':
+    'Déjelo bajo nitrógeno seco, luego manténgalo en vacío, y anote ambas pruebas',
   'to be read again when that is done': 'se lee de nuevo cuando eso esté hecho',
   'Airflow {0} is {1} the usual {2} to {3}': 'El flujo de aire, {0}, está {1} la banda habitual de {2} a {3}',
   'Airflow {0} is in range': 'El flujo de aire, {0}, está en la banda',
