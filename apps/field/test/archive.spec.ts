@@ -1,16 +1,20 @@
 import { readFile } from 'node:fs/promises'
 import { expect, type Page, test } from '@playwright/test'
-import { enter, field, logLines, openStart } from './field-app.ts'
+import { enter, pick, press } from './by-keyboard.ts'
+import { field, key, logLines, openStart } from './field-app.ts'
 
-test('[property] everything goes into one file and comes back whole on another device', async ({ page, browser }) => {
+test('[property] by keyboard alone everything goes into one file and comes back whole on another device', async ({
+  page,
+  browser,
+}) => {
   await openStart(page)
-  await page.getByRole('link', { name: 'New system' }).click()
-  await page.getByLabel('Name, or where it stands').fill('Test cellar')
-  await page.getByRole('button', { name: 'Begin the visit' }).click()
-  await enter(page, 'reading-suction-pressure', '69')
+  await press(page.getByRole('link', { name: 'New system' }))
+  await enter(page.getByLabel('Name, or where it stands'), 'Test cellar')
+  await press(key(page, 'Begin the visit'))
+  await enter(field(page, 'reading-suction-pressure'), '69')
   await expect(logLines(page)).toHaveCount(2)
-  await page.getByRole('link', { name: 'The system and its visits' }).click()
-  await page.getByRole('link', { name: 'All systems' }).click()
+  await press(page.getByRole('link', { name: 'The system and its visits' }))
+  await press(page.getByRole('link', { name: 'All systems' }))
   await expect(page.getByText('3 entries are in no export yet.')).toBeVisible()
   const json = await exported(page)
   await expect(page.getByText('Everything entered here is in an export.')).toBeVisible()
@@ -21,8 +25,8 @@ test('[property] everything goes into one file and comes back whole on another d
   await openStart(other)
   await takeIn(other, json)
   await expect(other.getByRole('status')).toContainText(['Systems added: 1.'])
-  await other.getByRole('link', { name: /^Test cellar/ }).click()
-  await other.locator('.visit-row').click()
+  await press(other.getByRole('link', { name: /^Test cellar/ }))
+  await press(other.locator('.visit-row'))
   await expect(field(other, 'reading-suction-pressure')).toHaveValue('69.0')
   await other.goto('/#/')
   await takeIn(other, json)
@@ -43,15 +47,12 @@ test('[limit] a damaged file is refused with its place, and nothing changes', as
 })
 
 async function exported(page: Page): Promise<string> {
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    page.getByRole('button', { name: 'Export everything' }).click(),
-  ])
+  const [download] = await Promise.all([page.waitForEvent('download'), press(key(page, 'Export everything'))])
   expect(download.suggestedFilename()).toMatch(/^chargewright-\d{4}-\d\d-\d\d\.archive\.json$/)
   return readFile(await download.path(), 'utf8')
 }
 
 async function takeIn(page: Page, json: string): Promise<void> {
   const file = { name: 'a.archive.json', mimeType: 'application/json', buffer: Buffer.from(json) }
-  await page.getByLabel('Take in a file').setInputFiles(file)
+  await pick(page.getByLabel('Take in a file'), file)
 }

@@ -1,4 +1,4 @@
-import { expect, type Locator, type Page } from '@playwright/test'
+import { expect, type FileChooser, type Locator, type Page } from '@playwright/test'
 
 /** More than a page has places for the Tab key: whoever presses it so often goes in a circle. */
 const ENOUGH = 400
@@ -35,6 +35,7 @@ export async function unfold(summary: Locator): Promise<void> {
 
 /** Types into the blank one is at, over what stands there, and goes on by Enter. */
 export async function type(page: Page, text: string): Promise<void> {
+  await page.keyboard.press('ControlOrMeta+a')
   await page.keyboard.type(text)
   await page.keyboard.press('Enter')
 }
@@ -43,6 +44,13 @@ export async function type(page: Page, text: string): Promise<void> {
 export async function enter(blank: Locator, text: string): Promise<void> {
   await goTo(blank)
   await type(blank.page(), text)
+}
+
+/** Opens the choice of a file; which one is a matter of the device. */
+export async function pick(picker: Locator, file: Parameters<FileChooser['setFiles']>[0]): Promise<void> {
+  const choosing = picker.page().waitForEvent('filechooser')
+  await press(picker)
+  await (await choosing).setFiles(file)
 }
 
 function keyTowards(place: Element): 'Tab' | 'Shift+Tab' | undefined {

@@ -1,14 +1,16 @@
-import { expect, test } from '@playwright/test'
-import { enter, field, logLines, newVisit, openDemo, word } from './field-app.ts'
+import { expect, type Page, test } from '@playwright/test'
+import { enter, goTo, press, take, type, unfold } from './by-keyboard.ts'
+import { field, key, logLines, newVisit, openDemo, word } from './field-app.ts'
+
+// By keyboard alone.
 
 test('[property] a slip is corrected in the log, and the log keeps both', async ({ page }) => {
   await openDemo(page, 'demo-orifice-add')
   await expect(word(page)).toHaveText('add')
   const slip = logLines(page).filter({ hasText: 'Suction line' })
-  await slip.click()
-  await page.getByRole('button', { name: 'misread' }).click()
-  await page.getByLabel('Suction line, corrected').fill('50 °F')
-  await page.keyboard.press('Enter')
+  await unfold(slip)
+  await take(key(page, 'misread'))
+  await enter(page.getByLabel('Suction line, corrected'), '50 °F')
   await expect(slip).toContainText('63 °F')
   await expect(slip).toContainText('now 50 °F')
   await expect(page.locator('.log-open')).toContainText('corrected to Suction line: 50 °F; reason: misread')
@@ -19,31 +21,31 @@ test('[property] a slip is corrected in the log, and the log keeps both', async 
 test('[property] a withdrawn entry leaves the finding, stays in the log and can be brought back', async ({ page }) => {
   await openDemo(page, 'demo-orifice-add')
   const entry = logLines(page).filter({ hasText: 'Suction line' })
-  await entry.click()
-  await page.getByRole('button', { name: 'Withdraw this entry' }).click()
+  await unfold(entry)
+  await press(key(page, 'Withdraw this entry'))
   await expect(entry).toContainText('withdrawn')
   await expect(field(page, 'reading-suction-temperature')).toHaveValue('')
   await expect(word(page)).toHaveText('cannot tell')
-  await page.getByRole('button', { name: 'Bring it back' }).click()
+  await press(key(page, 'Bring it back'))
   await expect(word(page)).toHaveText('add')
 })
 
 test('[property] undo goes back entry by entry, also after a restart, and erases nothing', async ({ page }) => {
   await newVisit(page)
-  const undo = page.getByRole('button', { name: 'Undo the last entry' })
+  const undo = key(page, 'Undo the last entry')
   await expect(undo).toBeDisabled()
-  await enter(page, 'reading-suction-pressure', '110')
-  await enter(page, 'reading-suction-pressure', '118')
+  await enter(field(page, 'reading-suction-pressure'), '110')
+  await enter(field(page, 'reading-suction-pressure'), '118')
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('118.0')
-  await undo.click()
+  await press(undo)
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('110.0')
   await expect(page.getByText('Undone: Suction pressure “118 psig”')).toBeVisible()
   await page.reload()
-  await undo.click()
+  await press(undo)
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('')
   await expect(undo).toBeDisabled()
   await expect(logLines(page)).toHaveCount(2)
-  await page.getByRole('button', { name: 'Bring it back' }).click()
+  await press(key(page, 'Bring it back'))
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('110.0')
 })
 
@@ -53,26 +55,26 @@ test('[property] twenty-five entries are undone and brought back one by one, wit
   test.slow()
   await newVisit(page)
   const pressure = field(page, 'reading-suction-pressure')
-  const undo = page.getByRole('button', { name: 'Undo the last entry' })
+  const undo = key(page, 'Undo the last entry')
   const shown = (n: number) => (n === 0 ? '' : `${100 + n}.0`)
   for (let n = 1; n <= 25; n++) {
-    await enter(page, 'reading-suction-pressure', String(100 + n))
+    await enter(field(page, 'reading-suction-pressure'), String(100 + n))
     await expect(pressure).toHaveValue(shown(n))
   }
   for (let n = 24; n >= 0; n--) {
     if (n === 12) await page.reload()
-    await undo.click()
+    await press(undo)
     await expect(pressure).toHaveValue(shown(n))
   }
   await expect(undo).toBeDisabled()
   for (let n = 1; n <= 25; n++) {
     if (n === 12) await page.reload()
-    await page.getByRole('button', { name: 'Bring it back' }).click()
+    await press(key(page, 'Bring it back'))
     await expect(pressure).toHaveValue(shown(n))
   }
   await expect(page.getByText('Undone:')).toBeHidden()
   // By the keys of a desk, too.
-  await page.locator('h1').focus()
+  await goTo(undo)
   await page.keyboard.press('Control+z')
   await expect(pressure).toHaveValue(shown(24))
   await page.keyboard.press('Control+Shift+z')
@@ -82,13 +84,18 @@ test('[property] twenty-five entries are undone and brought back one by one, wit
 
 test('[property] an emptied figure of the system is taken back, an emptied reading is not', async ({ page }) => {
   await newVisit(page)
-  await enter(page, 'system-nominalCapacity', '3 ton')
+  await enter(field(page, 'system-nominalCapacity'), '3 ton')
   await expect(page.locator('.visit-head-about')).toContainText('3.0 ton')
-  await field(page, 'system-nominalCapacity').fill('')
-  await page.keyboard.press('Enter')
+  await empty(page, 'system-nominalCapacity')
   await expect(page.locator('.visit-head-about')).not.toContainText('3.0 ton')
-  await enter(page, 'reading-suction-pressure', '110')
-  await field(page, 'reading-suction-pressure').fill('')
-  await page.keyboard.press('Enter')
+  await enter(field(page, 'reading-suction-pressure'), '110')
+  await empty(page, 'reading-suction-pressure')
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('110.0')
 })
+
+/** What stands in a blank is marked when one comes to it. */
+async function empty(page: Page, id: string): Promise<void> {
+  await goTo(field(page, id))
+  await page.keyboard.press('Delete')
+  await type(page, '')
+}

@@ -1,21 +1,27 @@
 import { expect, type Page, test } from '@playwright/test'
 import { axeViolations } from './axe-violations.ts'
-import { field, logLines, openStart, sentence, word } from './field-app.ts'
+import * as keyboard from './by-keyboard.ts'
+import { field, key, logLines, openStart, sentence, word } from './field-app.ts'
 
 async function startCase(page: Page, seed: string, device = 'fixed orifice'): Promise<void> {
   await openStart(page)
-  await page.getByRole('link', { name: 'Practice bench' }).click()
-  await page.getByRole('button', { name: device }).click()
-  await page.getByLabel('Number of the case').fill(seed)
-  await page.getByRole('button', { name: 'Start a case' }).click()
+  await keyboard.press(page.getByRole('link', { name: 'Practice bench' }))
+  await keyboard.take(key(page, device))
+  await enterCase(page, seed)
   await expect(page.getByRole('heading', { name: 'The bench' })).toBeVisible()
 }
 
-const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click()
-const unfold = (page: Page, title: string) => page.locator('.bench summary', { hasText: title }).click()
+async function enterCase(page: Page, seed: string): Promise<void> {
+  await keyboard.goTo(page.getByLabel('Number of the case'))
+  await page.keyboard.type(seed)
+  await press(page, 'Start a case')
+}
+
+const press = (page: Page, name: string) => keyboard.press(key(page, name))
+const unfold = (page: Page, title: string) => keyboard.unfold(page.locator('.bench summary', { hasText: title }))
 const clock = (page: Page) => page.locator('.bench-clock strong')
 
-test('[property] a case is read, weighed, waited for and read again, to its debrief, with a restart on the way', async ({
+test('[property] by keyboard alone a case is read, weighed, waited for and read again, to its debrief, with a restart on the way', async ({
   page,
 }) => {
   test.setTimeout(120_000)
@@ -34,15 +40,12 @@ test('[property] a case is read, weighed, waited for and read again, to its debr
   await page.reload()
   await expect(clock(page)).toHaveText('0:15')
   await unfold(page, 'Weigh refrigerant in or out')
-  await field(page, 'moved-mass').fill('pasta')
-  await press(page, 'Weigh it')
+  await keyboard.enter(field(page, 'moved-mass'), 'pasta')
   await expect(page.getByRole('alert')).toContainText('cannot read “pasta”')
   await press(page, 'Recover')
-  await field(page, 'moved-mass').fill('900 oz')
-  await press(page, 'Weigh it')
+  await keyboard.enter(field(page, 'moved-mass'), '900 oz')
   await expect(page.getByRole('alert')).toContainText('mass to take out')
-  await field(page, 'moved-mass').fill('3')
-  await press(page, 'Weigh it')
+  await keyboard.enter(field(page, 'moved-mass'), '3')
   await expect(logLines(page).first()).toContainText('Out of the system')
   await expect(word(page)).toHaveText('not ready')
   await unfold(page, 'Mend, clean, adjust')
@@ -95,7 +98,7 @@ test('[property] runs stand apart from visits, and are gone when they are taken 
   await page.goto('/')
   await expect(page.getByText('No system of your own yet.')).toBeVisible()
   await expect(page.getByText('Practice 5')).toHaveCount(0)
-  await page.getByRole('link', { name: 'Practice bench' }).click()
+  await keyboard.press(page.getByRole('link', { name: 'Practice bench' }))
   await expect(page.getByRole('link', { name: /Case 5/ })).toBeVisible()
   await press(page, 'Take case 5 away')
   await expect(page.getByRole('link', { name: /Case 5/ })).toHaveCount(0)
@@ -107,8 +110,7 @@ test('[property] runs stand apart from visits, and are gone when they are taken 
 test('[limit] a number that is none is refused; a run that is not here says so', async ({ page }) => {
   await page.goto('/#/practice')
   for (const typed of ['0', 'seven', '99999999999']) {
-    await page.getByLabel('Number of the case').fill(typed)
-    await press(page, 'Start a case')
+    await enterCase(page, typed)
     await expect(page.getByRole('alert')).toContainText('a whole number from 1 to')
   }
   await page.goto('/#/practice/none')

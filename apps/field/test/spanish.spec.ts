@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises'
 import { expect, type Page, test } from '@playwright/test'
 import { pdfText } from '../../../scripts/pdf-text.ts'
 import { SPANISH } from '../src/words/es/spanish.ts'
+import { press } from './by-keyboard.ts'
 import { enter, openStart, sentence, word } from './field-app.ts'
 
 test.use({ serviceWorkers: 'allow' })
@@ -31,11 +32,11 @@ async function leftInEnglish(page: Page): Promise<readonly string[]> {
 }
 
 async function turnToSpanish(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Language: English' }).click()
+  await press(page.getByRole('button', { name: 'Language: English' }))
   await expect(page.locator('html')).toHaveAttribute('lang', 'es')
 }
 
-test('[property] the language is turned over in one tap, and is there again at the next start, without a network', async ({
+test('[property] the language is turned over by one key, and is there again at the next start, without a network', async ({
   page,
   context,
 }) => {
@@ -48,7 +49,7 @@ test('[property] the language is turned over in one tap, and is there again at t
   await context.setOffline(true)
   await page.reload()
   await expect(page.getByRole('heading', { name: 'Sistemas', exact: true })).toBeVisible()
-  await page.getByRole('button', { name: 'Idioma: Español' }).click()
+  await press(page.getByRole('button', { name: 'Idioma: Español' }))
   await expect(page.getByRole('heading', { name: 'Systems', exact: true })).toBeVisible()
 })
 

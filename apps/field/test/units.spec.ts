@@ -1,15 +1,19 @@
 import { expect, test } from '@playwright/test'
+import { press } from './by-keyboard.ts'
 import { enter, field, logLines, newVisit, openDemo, sentence } from './field-app.ts'
 
-test('[property] one tap turns all units over, on this device for good', async ({ page }) => {
+test('[property] one key turns all units over and one the light, on this device for good', async ({ page }) => {
   await openDemo(page, 'demo-orifice-add')
   await expect(sentence(page)).toContainText('oz')
-  await page.getByRole('button', { name: /^Units: °F/ }).click()
+  await press(page.getByRole('button', { name: /^Units: °F/ }))
   await expect(sentence(page)).toContainText(' g,')
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('7.58')
   await expect(page.locator('#reading-suction-pressure-unit')).toHaveText('bar g')
   await expect(page.locator('#system-nameplateSubcooling-says')).toHaveText('for example 5.6 K')
+  await press(page.getByRole('button', { name: /^Light: / }))
+  await expect(page.locator('html')).toHaveAttribute('data-theme', 'dim')
   await page.reload()
+  await expect(page.locator('html')).toHaveAttribute('data-theme', 'dim')
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('7.58')
   await expect(logLines(page).filter({ hasText: 'Suction pressure' })).toContainText('110 psig')
 })
