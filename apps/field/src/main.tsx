@@ -13,6 +13,7 @@ import './style/print.css'
 import { effect } from '@preact/signals'
 import { render } from 'preact'
 import { App } from './app.tsx'
+import { keepPlace } from './parts/keep-place.ts'
 import { createArchive } from './session/archive.ts'
 import { deviceState } from './session/device-state.ts'
 import { DraftsContext } from './session/draft-place.ts'
@@ -58,6 +59,7 @@ const [drafts, archive] = await Promise.all([
   speak(shown.language.value, document.documentElement),
 ])
 shown.language.subscribe((language) => void speak(language, document.documentElement))
+keepPlace(document)
 render(
   <EngineContext.Provider value={createEngine(openThread)}>
     <DraftsContext.Provider value={drafts}>

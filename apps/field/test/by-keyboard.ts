@@ -5,11 +5,13 @@ const ENOUGH = 400
 
 /** Goes to an element by Tab, or by Shift+Tab where it stands before the place one is at. */
 export async function goTo(place: Locator): Promise<void> {
-  const { keyboard } = place.page()
+  const page = place.page()
+  // A page that has just opened gives the focus to its heading; from then on something has it always.
+  await expect(page.locator(':focus')).toBeAttached()
   for (let presses = 0; presses < ENOUGH; presses++) {
     const key = await place.evaluate(keyTowards, undefined, { timeout: 10_000 })
     if (key === undefined) return
-    await keyboard.press(key)
+    await page.keyboard.press(key)
   }
   throw new Error(`no Tab key leads to ${place}`)
 }

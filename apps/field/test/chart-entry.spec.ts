@@ -1,14 +1,15 @@
 import { readFileSync } from 'node:fs'
 import { expect, type Page, test } from '@playwright/test'
 import { axeViolations } from './axe-violations.ts'
+import { enter, goTo, pick, press, take, unfold } from './by-keyboard.ts'
 import { CURVES, chartPhoto, OUTDOOR, SUPERHEAT, shareOf } from './chart-photo.ts'
-import { openDemo } from './field-app.ts'
+import { key, openDemo } from './field-app.ts'
 
 async function openChart(page: Page, way: 'Trace a photo' | 'Type it' | 'Paste as text'): Promise<void> {
   await openDemo(page, 'demo-orifice-add')
-  await page.locator('.system summary', { hasText: 'Nameplate' }).click()
-  await page.getByRole('button', { name: 'Enter the chart' }).click()
-  await page.getByRole('button', { name: way }).click()
+  await unfold(page.locator('.system summary', { hasText: 'Nameplate' }))
+  await press(key(page, 'Enter the chart'))
+  await take(key(page, way))
 }
 
 /** Types the value and taps where it lies. */
@@ -28,27 +29,57 @@ async function touch(page: Page, at: { x: number; y: number }): Promise<void> {
 }
 
 async function markAxes(page: Page): Promise<void> {
-  await tap(page, /A first mark on the axis of the outdoor/, 60, shareOf(60, 0))
-  await tap(page, /A second mark on the axis of the outdoor/, 110, shareOf(110, 0))
-  await tap(page, /A first mark on the axis of the superheat/, 0, shareOf(60, 0))
-  await tap(page, /A second mark on the axis of the superheat/, 40, shareOf(60, 40))
+  for (const [label, value, at] of AXES) await tap(page, label, value, at)
 }
 
-test('[property] a chart traced on a turned photo comes out within 2 % of its axis, and sets the target', async ({
+const AXES = [
+  [/A first mark on the axis of the outdoor/, 60, shareOf(60, 0)],
+  [/A second mark on the axis of the outdoor/, 110, shareOf(110, 0)],
+  [/A first mark on the axis of the superheat/, 0, shareOf(60, 0)],
+  [/A second mark on the axis of the superheat/, 40, shareOf(60, 40)],
+] as const
+
+type Share = ReturnType<typeof shareOf>
+/** Small steps of the mark across the photo and down it, and in a large one. */
+const [ACROSS, DOWN, LARGE] = [300, 225, 10]
+
+/** Moves the mark with the arrow keys as near as their steps come, sets it, and tells where. */
+async function setMark(page: Page, from: Share, to: Share): Promise<Share> {
+  const x = Math.round((to.x - from.x) * ACROSS)
+  const y = Math.round((to.y - from.y) * DOWN)
+  await goTo(page.getByRole('application'))
+  await arrow(page, x < 0 ? 'ArrowLeft' : 'ArrowRight', Math.abs(x))
+  await arrow(page, y < 0 ? 'ArrowUp' : 'ArrowDown', Math.abs(y))
+  await expect(page.locator('.trace-loupe')).toBeVisible()
+  await page.keyboard.press('Enter')
+  return { x: from.x + x / ACROSS, y: from.y + y / DOWN }
+}
+
+async function arrow(page: Page, key: string, steps: number): Promise<void> {
+  for (let n = 0; n < Math.floor(steps / LARGE); n++) await page.keyboard.press(`Shift+${key}`)
+  for (let n = 0; n < steps % LARGE; n++) await page.keyboard.press(key)
+}
+
+test('[property] by keyboard alone a chart is traced on a turned photo within 2 % of its axis, and sets the target', async ({
   page,
 }) => {
   test.setTimeout(120_000)
-  await page.setViewportSize({ width: 390, height: 844 })
   await openChart(page, 'Trace a photo')
-  const photo = { name: 'panel.png', mimeType: 'image/png', buffer: await chartPhoto(page) }
-  await page.locator('.chart-entry input[type=file]').setInputFiles(photo)
-  await markAxes(page)
+  const buffer = await chartPhoto(page)
+  await pick(page.getByLabel('Take or pick a photo'), { name: 'panel.png', mimeType: 'image/png', buffer })
+  let mark: Share = { x: 0.5, y: 0.5 }
+  for (const [label, value, at] of AXES) {
+    await enter(page.getByLabel(label), String(value))
+    mark = await setMark(page, mark, at)
+  }
   for (const [value, curve] of Object.entries(CURVES)) {
-    await page.getByLabel(/A curve: its indoor wet bulb/).fill(value)
-    for (let outdoor = 60; outdoor <= 110; outdoor += 10) await touch(page, shareOf(outdoor, curve(outdoor)))
+    await enter(page.getByLabel(/A curve: its indoor wet bulb/), value)
+    for (let outdoor = 60; outdoor <= 110; outdoor += 10) {
+      mark = await setMark(page, mark, shareOf(outdoor, curve(outdoor)))
+    }
   }
   await expect(page.locator('.trace-result')).toContainText('The grid passes every tap within 0.')
-  await page.getByRole('button', { name: 'Keep the chart' }).click()
+  await press(key(page, 'Keep the chart'))
   await expect(page.getByRole('status').filter({ hasText: 'The chart is kept.' })).toBeVisible()
   const chart = await keptChart(page)
   expect(chart.indoorTemperatures).toEqual([60, 66, 72])
@@ -71,7 +102,8 @@ test('[property] a chart traced on a turned photo comes out within 2 % of its ax
   await expect.poll(apart).toBeLessThan(0.8)
 })
 
-test('[property] every tap can be undone, and a trace survives a reload', async ({ page }) => {
+test('[property] with a finger on a phone every tap can be undone, and a trace survives a reload', async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 })
   await openChart(page, 'Trace a photo')
   const photo = { name: 'panel.png', mimeType: 'image/png', buffer: await chartPhoto(page) }
   await page.locator('.chart-entry input[type=file]').setInputFiles(photo)
@@ -92,19 +124,6 @@ test('[property] every tap can be undone, and a trace survives a reload', async 
   await expect(page.getByLabel(/A first mark on the axis of the outdoor/)).toHaveValue('60')
   await page.getByRole('button', { name: 'Keep the chart' }).click()
   await expect(page.getByRole('alert')).toContainText('axes of the chart: missing')
-})
-
-test('[property] a keyboard moves the mark and sets it', async ({ page }) => {
-  await openChart(page, 'Trace a photo')
-  const photo = { name: 'panel.png', mimeType: 'image/png', buffer: await chartPhoto(page) }
-  await page.locator('.chart-entry input[type=file]').setInputFiles(photo)
-  await page.getByLabel(/A first mark/).fill('60')
-  await page.getByRole('application').focus()
-  await page.keyboard.press('Shift+ArrowLeft')
-  await page.keyboard.press('ArrowDown')
-  await expect(page.locator('.trace-loupe')).toBeVisible()
-  await page.keyboard.press('Enter')
-  await expect(page.getByLabel(/A second mark on the axis of the outdoor/)).toBeVisible()
 })
 
 test('[property] a grid is typed with arrow keys, pasted as a block, kept, and survives a reload half done', async ({

@@ -45,14 +45,15 @@ export function TraceSurface({ photo, taps, axes, curves, kind, place }: Props) 
 
   const spotOf = ({ clientX, clientY }: PointerEvent): Spot => {
     const box = surface.current!.getBoundingClientRect()
-    const along = (at: number, from: number, length: number) => Math.min(1, Math.max(0, (at - from) / length))
+    const along = (at: number, from: number, length: number) => within((at - from) / length, 1)
     return { x: along(clientX, box.left, box.width) * width, y: along(clientY, box.top, box.height) * height }
   }
   const move = (event: KeyboardEvent) => {
-    const from = aim.value ?? { x: width / 2, y: height / 2 }
+    // From where one was: the next tap along a curve is not far.
+    const from = aim.value ?? taps.at(-1)?.at ?? { x: width / 2, y: height / 2 }
     const step = (event.shiftKey ? 20 : 2) * (width / 600)
     const by = { ArrowLeft: [-step, 0], ArrowRight: [step, 0], ArrowUp: [0, -step], ArrowDown: [0, step] }[event.key]
-    if (by) aim.value = { x: from.x + by[0]!, y: from.y + by[1]! }
+    if (by) aim.value = { x: within(from.x + by[0]!, width), y: within(from.y + by[1]!, height) }
     else if (event.key === 'Enter' && aim.value) place(aim.value)
     else return
     event.preventDefault()
@@ -107,6 +108,9 @@ export function TraceSurface({ photo, taps, axes, curves, kind, place }: Props) 
     </div>
   )
 }
+
+/** On the photo, and not beside it. */
+const within = (at: number, length: number) => Math.min(length, Math.max(0, at))
 
 /** Until it is known how wide the photo is shown. */
 const PHONE_WIDTH = 358

@@ -51,8 +51,9 @@ export function SourceKeys({ takeText, connect }: Props) {
           <button
             type="button"
             class="key"
-            disabled={isConnecting.value}
+            aria-disabled={isConnecting.value}
             onClick={async () => {
+              if (isConnecting.value) return
               isConnecting.value = true
               await connect()
               isConnecting.value = false

@@ -24,6 +24,7 @@ export function ExchangePlace({ session, archive }: Props) {
   const count = archive.notExported.value
   const hasOwn = session.systems.value?.some(({ origin }) => origin !== 'demo')
   const save = async () => {
+    if (saving.value) return
     saving.value = true
     const file = await archive.save()
     saving.value = false
@@ -59,7 +60,7 @@ export function ExchangePlace({ session, archive }: Props) {
         </p>
       )}
       <div class="exchange-keys">
-        <button type="button" class="key" disabled={saving.value} onClick={() => void save()}>
+        <button type="button" class="key" aria-disabled={saving.value} onClick={() => void save()}>
           {saving.value ? t('Writing the file …') : t('Export everything')}
         </button>
         <FilePicker label={t('Take in a file')} take={takeIn} />

@@ -33,8 +33,9 @@ export function SiteAltitude({ units, keep }: Props) {
       <button
         type="button"
         class="key"
-        disabled={asking.value}
+        aria-disabled={asking.value}
         onClick={() => {
+          if (asking.value) return
           asking.value = true
           says.value = undefined
           navigator.geolocation.getCurrentPosition(

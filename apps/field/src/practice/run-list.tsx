@@ -79,6 +79,7 @@ function NewCase({ store }: { readonly store: PracticeStore }) {
       trouble.value = t('The number of a case is a whole number from 1 to {0}.', MOST_SEED)
       return
     }
+    if (isStarting.value) return
     isStarting.value = true
     const made = await engine.ask({}, 'practicePlate', { seed, device: device.value })
     isStarting.value = false
@@ -131,7 +132,7 @@ function NewCase({ store }: { readonly store: PracticeStore }) {
           {trouble.value}
         </p>
       )}
-      <button type="submit" class="act" disabled={isStarting.value}>
+      <button type="submit" class="act" aria-disabled={isStarting.value}>
         {t('Start a case')}
       </button>
     </form>
