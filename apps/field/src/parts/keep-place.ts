@@ -29,5 +29,5 @@ const FOLDED = 'details:not([open]) > :not(summary)'
 /** The parts that an element stands in, from the innermost to those of the page itself, which are too wide to be a place. */
 function around(element: HTMLElement): readonly HTMLElement[] {
   const outer = element.parentElement
-  return outer && !outer.matches('main, body, #app') ? [outer, ...around(outer)] : []
+  return outer && !outer.matches('main,body,#app') ? [outer, ...around(outer)] : []
 }
