@@ -49,7 +49,7 @@ describe('by superheat, at the spot points of the published protocol', () => {
   })
 
   test.each([
-    ['70 °F', 'met'],
+    ['70 °F', 'doubtful'],
     ['54 °F', 'unmet'],
   ] as const)(
     '[property] where the target may lie below 5 °F, a suction line at %s makes its condition %s',
@@ -61,6 +61,29 @@ describe('by superheat, at the spot points of the published protocol', () => {
       expect(conditions.find(({ id }) => id === 'target')?.state).toBe(state)
     },
   )
+
+  test('[property] with a target that may lie below 5 °F it is said before the first step that the method cannot end', () => {
+    const short = { 'suction-temperature': '70 °F', 'suction-pressure': '105 psig', 'liquid-temperature': '114.5 °F' }
+    const toldOf = (wetBulb: string) => {
+      const { finding } = orifice({ ...short, 'return-air-wet-bulb': wetBulb })
+      expect(finding.kind).toBe('add')
+      const lines = [...finding.reasons.map(({ statement }) => statement), finding.steps[0]!]
+      return lines.map((line) => render(line, INCH_POUND)).filter((line) => /cannot end in this weather/.test(line))
+    }
+    expect(toldOf('65 °F')).toEqual([
+      expect.stringContaining('may lie below 5.0 °F'),
+      expect.stringMatching(/recover all of it now, evacuate and weigh in/),
+    ])
+    expect(toldOf('68 °F')).toEqual([])
+  })
+
+  test('[property] how far a superheat at the edge of its band is off is told in words, without a sign', () => {
+    const told = ['46 °F', '47 °F', '48 °F', '49 °F'].map((suction) =>
+      render(orifice({ 'suction-temperature': suction }).finding.reasons[0]!.statement, INCH_POUND),
+    )
+    expect(told.some((line) => /^Superheat .* is [\d.]+ ± [\d.]+ °F below its target/.test(line))).toBe(true)
+    expect(told.filter((line) => line.includes('−'))).toEqual([])
+  })
 
   test('[property] readings that no cause explains move nothing and teach nothing, whatever the sign rules would say', () => {
     const strange = orifice({

@@ -1,4 +1,4 @@
-import { evidence, type Quantity, say } from '@chargewright/quantity'
+import { evidence, type Quantity, type Statement, say } from '@chargewright/quantity'
 import type { ReadingId, Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
 import { LIMITS } from '../limit.ts'
@@ -6,8 +6,9 @@ import type { SuperheatTarget } from '../target/superheat-target.ts'
 import { readAgain } from './read-again.ts'
 
 /**
- * The target as a condition: there must be one, and it must lie clear of the least that can be tested; or what was read
- * lies so far above that no target which it may be would change the answer.
+ * The target as a condition: there must be one, and it must lie clear of the least that can be tested. In doubt where what
+ * was read lies so far above that no target which it may be would change the answer: a step may go in, and the last
+ * cannot be told in this weather.
  */
 export function validTarget(
   visit: Visit,
@@ -35,19 +36,15 @@ export function validTarget(
       const unsure = (aim.u ?? 0) + target.departure
       const clear = aim.si - unsure >= least.si
       const plain = superheat && aim.si >= least.si && isFarAbove(superheat, aim.si + unsure)
-      const statement = clear
-        ? say`The target superheat is at least ${least}`
-        : plain
-          ? say`The target superheat ${aim} may lie below ${least}; ${superheat} is far above it all the same`
-          : say`No valid test: the target superheat ${aim} is not clearly above ${least}`
-      return [
-        {
-          id: 'target',
-          state: clear || plain ? 'met' : 'unmet',
-          evidence: evidence(statement, source, [tree]),
-          ...(clear || plain ? {} : { remedy, again }),
-        },
-      ]
+      const judged = (state: Condition['state'], statement: Statement) =>
+        ({ id: 'target', state, evidence: evidence(statement, source, [tree]) }) as const
+      if (clear) return [judged('met', say`The target superheat is at least ${least}`)]
+      if (plain) {
+        const far = say`The target superheat ${aim} may lie below ${least}: ${superheat} is far above it, but once it comes near, this method cannot end in this weather`
+        return [{ ...judged('doubtful', far), remedy }]
+      }
+      const none = say`No valid test: the target superheat ${aim} is not clearly above ${least}`
+      return [{ ...judged('unmet', none), remedy, again }]
     }
   }
 }

@@ -1,6 +1,7 @@
 import { evidence, type Measure, type Quantity, type Statement, say, subtract } from '@chargewright/quantity'
 import type { ReadingId } from '@chargewright/visit'
 import type { Condition, Finding, LookAlike, NextEntry } from '../assessment.ts'
+import { byHowFar } from '../by-how-far.ts'
 import { againstBand } from '../compare.ts'
 import { airflow } from '../conditions/airflow.ts'
 import { consistent } from '../conditions/consistent.ts'
@@ -68,7 +69,7 @@ export function bySubcooling(asked: Case): Ruling {
   const compared = (statement: Statement, source = tolerance.source) =>
     evidence(statement, source, [subcooling.evidence, target.evidence])
   if (side === 'too-close') {
-    const reason = say`Subcooling ${subcooling.quantity} is ${apart} from the nameplate: an edge of the band of ${tolerance.quantity} lies within that uncertainty`
+    const reason = say`Subcooling ${subcooling.quantity} is ${byHowFar(apart)} the nameplate: an edge of the band of ${tolerance.quantity} lies within that uncertainty`
     return rule(tooClose('Subcooling', compared(reason, GUARD), widestOf(asked)))
   }
   if (band.side === 'too-close') return rule(tooClose('Valve superheat', band.evidence, OUTLET))

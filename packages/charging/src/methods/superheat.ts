@@ -1,6 +1,7 @@
 import { type Evidence, evidence, type Measure, type Statement, say, subtract } from '@chargewright/quantity'
 import type { ReadingId } from '@chargewright/visit'
 import type { Condition, Finding, NextEntry } from '../assessment.ts'
+import { byHowFar } from '../by-how-far.ts'
 import { againstBand } from '../compare.ts'
 import { airflow } from '../conditions/airflow.ts'
 import { consistent } from '../conditions/consistent.ts'
@@ -20,6 +21,7 @@ import type { Case, Ruling } from '../ruling.ts'
 import { hold } from '../sentence.ts'
 import { superheatTarget } from '../target/superheat-target.ts'
 import { GUARD, tooClose, widest } from '../too-close.ts'
+import { withoutEnd } from './without-end.ts'
 
 const NEEDED: readonly ReadingId[] = ['suction-pressure', 'suction-temperature', 'condenser-entering-air']
 
@@ -53,7 +55,11 @@ export function bySuperheat(asked: Case): Ruling {
   })
   if (!target.ok) return { ...rule(missingEntries([unreadableChart])), problems: [target.error] }
 
-  const ruled = (judged: Judged): Ruling => ({ ...rule(judged.finding, judged.lookAlikes), ...judged })
+  const ruled = (judged: Judged): Ruling => ({
+    ...rule(judged.finding, judged.lookAlikes),
+    ...judged,
+    finding: withoutEnd(judged.finding, conditions),
+  })
 
   const stopped = gate(visit, conditions, [...NEEDED, ...(target.value.kind === 'missing' ? [target.value.what] : [])])
   if (stopped) return rule(stopped)
@@ -72,7 +78,7 @@ export function bySuperheat(asked: Case): Ruling {
         compared(say`Superheat ${superheat.quantity} is within ${tolerance.quantity} of its target ${aim.quantity}`),
       )
     case 'too-close': {
-      const reason = say`Superheat ${superheat.quantity} is ${apart} from its target ${aim.quantity}: an edge of the band of ${tolerance.quantity} lies within that uncertainty`
+      const reason = say`Superheat ${superheat.quantity} is ${byHowFar(apart)} its target ${aim.quantity}: an edge of the band of ${tolerance.quantity} lies within that uncertainty`
       return rule(tooClose('Superheat', compared(reason, GUARD), widestOf(asked, aim)))
     }
     case 'above': {

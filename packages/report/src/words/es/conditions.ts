@@ -115,8 +115,10 @@ export const CONDITIONS = {
     'Caliente el aire de retorno o espere otro clima y pruebe de nuevo, o recupere, haga vacío y cargue por peso',
   'No valid test: {0}': 'Prueba no válida: {0}',
   'The target superheat is at least {0}': 'El sobrecalentamiento objetivo es al menos {0}',
-  'The target superheat {0} may lie below {1}; {2} is far above it all the same':
-    'El sobrecalentamiento objetivo {0} puede quedar por debajo de {1}; aun así, {2} queda muy por encima',
+  'The target superheat {0} may lie below {1}: {2} is far above it, but once it comes near, this method cannot end in this weather':
+    'El sobrecalentamiento objetivo {0} puede quedar por debajo de {1}: {2} queda muy por encima, pero cuando se acerque, este método no puede terminar con este clima',
+  'Know beforehand that weighed steps cannot end in this weather: warm the return air or wait for other weather before the last one; or recover all of it now, evacuate and weigh in':
+    'Sepa de antemano que los pasos pesados no pueden terminar con este clima: caliente el aire de retorno o espere otro clima antes del último; o recupere todo ahora, haga vacío y cargue por peso',
   'No valid test: the target superheat {0} is not clearly above {1}':
     'Prueba no válida: el sobrecalentamiento objetivo {0} no está claramente por encima de {1}',
 } as const

@@ -103,16 +103,18 @@ export const FINDINGS = {
     'Revise que la válvula de líquido y el solenoide estén abiertos, y lea el sobrecalentamiento de la válvula',
   'Nameplate subcooling {0}, typed “{1}”': 'Subenfriamiento de placa {0}; se escribió “{1}”',
   "the target is the maker's own figure": 'el objetivo es el valor del propio fabricante',
-  'Subcooling {0} is {1} from the nameplate: an edge of the band of {2} lies within that uncertainty':
-    'El subenfriamiento {0} está a {1} del de placa: un límite de la banda de {2} queda dentro de esa incertidumbre',
+  '{0} above': '{0} por encima',
+  '{0} below': '{0} por debajo',
+  'Subcooling {0} is {1} the nameplate: an edge of the band of {2} lies within that uncertainty':
+    'El subenfriamiento {0} está {1} del de placa: un límite de la banda de {2} queda dentro de esa incertidumbre',
   'Subcooling {0} is within {1} of the nameplate {2}': 'El subenfriamiento {0} está a menos de {1} del de placa, {2}',
   'Subcooling {0} is {1} below the nameplate {2}': 'El subenfriamiento {0} está {1} por debajo del de placa, {2}',
   'Subcooling {0} is {1} above the nameplate {2}': 'El subenfriamiento {0} está {1} por encima del de placa, {2}',
   'the superheat at the coil outlet tells whether the valve is in control':
     'el sobrecalentamiento a la salida del serpentín indica si la válvula está controlando',
   'Superheat {0} is within {1} of its target {2}': 'El sobrecalentamiento {0} está a menos de {1} de su objetivo {2}',
-  'Superheat {0} is {1} from its target {2}: an edge of the band of {3} lies within that uncertainty':
-    'El sobrecalentamiento {0} está a {1} de su objetivo {2}: un límite de la banda de {3} queda dentro de esa incertidumbre',
+  'Superheat {0} is {1} its target {2}: an edge of the band of {3} lies within that uncertainty':
+    'El sobrecalentamiento {0} está {1} de su objetivo {2}: un límite de la banda de {3} queda dentro de esa incertidumbre',
   'Superheat {0} is {1} above its target {2}': 'El sobrecalentamiento {0} está {1} por encima de su objetivo {2}',
   'Superheat {0} is {1} below its target {2}': 'El sobrecalentamiento {0} está {1} por debajo de su objetivo {2}',
   "the maker's chart was entered and cannot be read": 'la tabla del fabricante se ingresó y no se puede leer',
