@@ -9,6 +9,7 @@ export { type FillLimit, fillLimit, fillLimitMass } from './cylinder/fill-limit.
 export { mayMove, type Refusal, roomLeft } from './cylinder/may-move.ts'
 export type { BookEntry, Counterpart, Movement, Weighing } from './cylinder/movement.ts'
 export { movementsOfVisit } from './cylinder/movements-of-visit.ts'
+export { notCounted } from './cylinder/not-counted.ts'
 export type { SystemAccount } from './cylinder/system-account.ts'
 export { type Addition, additionsToSystem } from './leak-rate/addition.ts'
 export { applianceUse } from './leak-rate/appliance-use.ts'

@@ -28,7 +28,7 @@ test.each<[Dimension, number, string, string]>([
   ['specific enthalpy', 250e3, '107.5 Btu/lb', '250.0 kJ/kg'],
   ['current', 11.26, '11.3 A', '11.3 A'],
   ['voltage', 208.4, '208 V', '208 V'],
-  ['relative humidity', 0.45, '45 % RH', '45 % RH'],
+  ['relative humidity', 0.45, '45 %', '45 %'],
   ['duration', 900, '15 min', '15 min'],
 ])('[property] %s %f is shown as %s and %s', (dimension, si, inchPound, metric) => {
   expect(format(quantity(dimension, si), INCH_POUND)).toBe(inchPound)

@@ -1,5 +1,6 @@
 import { POUNDS_AND_OUNCES, shownUnit, type UnitPreference } from './preference.ts'
 import type { Quantity } from './quantity.ts'
+import type { Words } from './translate.ts'
 import { fromSi, type Unit } from './unit.ts'
 
 /** Coverage factor of every ± shown: about 95 % of a normal distribution (JCGM 100:2008, 6.3.3). */
@@ -8,10 +9,18 @@ export const COVERAGE = 2
 /**
  * `27.3 °F`; with `showUncertainty` also the expanded uncertainty where it is known, `27.3 ± 2.0 °F`. A mass of a pound
  * or more is shown as `14 lb 6 oz` where pounds and ounces are preferred, and within how much as `14 lb 6 oz ± 0.3 oz`. Rounded here and nowhere else.
+ *
+ * @param words of the reader: a few units hold one, as `CFM per ton`
  */
-export function format(q: Quantity, preference: UnitPreference, showUncertainty = false): string {
+export function format(
+  q: Quantity,
+  preference: UnitPreference,
+  showUncertainty = false,
+  words: Words = (english) => english,
+): string {
   const unit = shownUnit(q, preference)
-  const within = showUncertainty && q.u ? `± ${formatUncertainty(q, unit)} ${unit.symbol}` : undefined
+  const symbol = words(unit.symbol)
+  const within = showUncertainty && q.u ? `± ${formatUncertainty(q, unit)} ${symbol}` : undefined
   if (q.dimension === 'mass' && preference.mass === POUNDS_AND_OUNCES) {
     const ounces = fromSi(Math.abs(q.si), unit)
     const hundredths = hundredthsOfOunce(ounces, within || ounces < HEAVY_OZ ? TENTH : WHOLE)
@@ -20,7 +29,7 @@ export function format(q: Quantity, preference: UnitPreference, showUncertainty 
       return within ? `${whole} ${within}` : whole
     }
   }
-  return `${formatNumber(q, unit)} ${within ?? unit.symbol}`
+  return `${formatNumber(q, unit)} ${within ?? symbol}`
 }
 
 /** The number alone, in `unit`, rounded as that unit is shown. */

@@ -159,7 +159,7 @@ describe('problems', () => {
       unit: '°F',
     })
     expect(problemOf('40 inHg vac', 'gauge pressure')).toMatchObject({ value: 40, unit: 'inHg vac', max: 32.483 })
-    expect(problemOf('101 %', 'relative humidity')).toMatchObject({ value: 101, min: 0, max: 100, unit: '% RH' })
+    expect(problemOf('101 %', 'relative humidity')).toMatchObject({ value: 101, min: 0, max: 100, unit: '%' })
     expect(problemOf('-14 lb 6 oz', 'mass')).toMatchObject({ kind: 'out-of-range', value: -14, unit: 'lb' })
   })
 

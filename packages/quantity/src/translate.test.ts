@@ -79,3 +79,9 @@ test.each([
 ])('[limit] “%s” against “%s” holds its places: %s', (english, translation, holds) => {
   expect(holdsPlaces(english, translation)).toBe(holds)
 })
+
+test('[property] a unit that holds a word is said in the words of the reader', () => {
+  const spanish = (english: string) => (english === 'm³/h per kW' ? 'm³/h por kW' : english)
+  const tell = teller(METRIC, spanish)
+  expect(tell(say`Airflow: ${say`${quantity('specific airflow', 0.05 / 1000)}`}`)).toBe('Airflow: 180 m³/h por kW')
+})

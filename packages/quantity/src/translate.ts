@@ -15,7 +15,7 @@ export type Tell = (statement: Statement) => string
 export const teller =
   (preference: UnitPreference, words: Words): Tell =>
   (statement) =>
-    render(translated(statement, words), preference)
+    render(translated(statement, words), preference, words)
 
 /**
  * The same statement in another language: its template, those of the statements within it, and the plain texts among

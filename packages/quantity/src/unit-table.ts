@@ -87,7 +87,7 @@ export const UNITS: readonly Unit[] = [
 
   unit('current', 'A', 1, 1, 'amp amps ampere amperes', 'A'),
   unit('voltage', 'V', 1, 0, 'volt volts Vac', 'V'),
-  unit('relative humidity', '% RH', 0.01, 0, '% RH percent', '%'),
+  unit('relative humidity', '%', 0.01, 0, '%RH RH percent %HR HR', '%'),
   unit('duration', 'min', 60, 0, 'mins minute minutes', 'min'),
   unit('duration', 'h', 3600, 1, 'hr hrs hour hours', 'h'),
   unit('duration', 's', 1, 0, 'sec secs second seconds', 's'),

@@ -19,8 +19,8 @@ const ENGLISH = new Set(
     .flatMap(wordsIn)
     .filter((word) => !spanish.has(word)),
 )
-/** Of units: `CFM per ton`. */
-const UNITS = new Set(['per', 'ton', 'min'])
+/** Of units. */
+const UNITS = new Set(['ton', 'min'])
 
 /** The English of a text without what somebody typed, and without the sources, which are cited as they are. */
 function english(text: string, { visit }: Example): readonly string[] {

@@ -105,7 +105,7 @@ describe('what a column means', () => {
     ['Outdoor air', 'condenser-entering-air', '°F'],
     ['Return WB', 'return-air-wet-bulb', '°F'],
     ['Return air F', 'return-air-dry-bulb', '°F'],
-    ['RH %', 'return-air-humidity', '% RH'],
+    ['RH %', 'return-air-humidity', '%'],
     ['Supply air °C', 'supply-air-dry-bulb', '°C'],
     ['Amps', 'compressor-current', 'A'],
   ] as const)('[property] “%s” is guessed', (header, what, unit) => {

@@ -31,7 +31,7 @@ export const SENSING_KINDS: readonly SensingKind[] = [
   {
     uuid: 0x2a6f,
     label: 'Humidity',
-    unit: '% RH',
+    unit: '%',
     what: 'return-air-humidity',
     decode: (bytes) => known(bytes, 2, () => bytes.getUint16(0, true), 65_535) / 100,
   },

@@ -8,9 +8,9 @@ export function inWords(statement: Statement, units: UnitPreference): string {
 
 /** A quantity in the reader's units, with its uncertainty if asked; unbroken but within a long unit, as CFM per ton. */
 export function quantityInWords(quantity: Quantity, units: UnitPreference, showUncertainty = false): string {
-  return format(quantity, units, showUncertainty)
+  return format(quantity, units, showUncertainty, t)
     .replaceAll(' ', NO_BREAK)
-    .replace(`${NO_BREAK}per${NO_BREAK}`, ` per${NO_BREAK}`)
+    .replace(/\u00a0(per|por)\u00a0/, ` $1${NO_BREAK}`)
 }
 
 const NO_BREAK = '\u00a0'

@@ -1,7 +1,6 @@
-import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import './steps.css'
-import { type BookFinding, bookUnits } from '@chargewright/ledger'
+import { type BookFinding, bookUnits, notCounted } from '@chargewright/ledger'
 import type { UnitPreference } from '@chargewright/quantity'
 import { inWords, quantityInWords } from '../session/in-words.ts'
 import type { CylinderAnswer } from '../worker/protocol.ts'
@@ -13,7 +12,7 @@ import type { StepProps } from './step-place.tsx'
 export function CylinderStep({ visit, events, units, record }: StepProps) {
   const { answer } = useAnswer('cylinders', events)
   const weighed = bookUnits(units)
-  const problems = answer ? [...answer.balance.problems, ...answer.problems.map(({ problem }) => problem)] : []
+  const leftOut = answer ? notCounted(answer.balance.problems, answer.problems) : []
   return (
     <>
       <div class="cautions">
@@ -55,9 +54,9 @@ export function CylinderStep({ visit, events, units, record }: StepProps) {
           </li>
         ))}
       </ul>
-      {problems.map((problem) => (
-        <p key={problemInWords(problem)} class="doubt">
-          {t('Not counted. {0}', problemInWords(problem))}
+      {leftOut.map((sentence) => (
+        <p key={inWords(sentence, weighed)} class="doubt">
+          {inWords(sentence, weighed)}
         </p>
       ))}
       <h4>{t('A cylinder on the scale')}</h4>

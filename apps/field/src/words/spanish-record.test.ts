@@ -33,8 +33,8 @@ function typedIn(entered: unknown): string {
 }
 
 const CODES = new Set('kind what direction phase port compressor purpose criterion answer ends by at'.split(' '))
-/** Of units: `CFM per ton`. */
-const UNITS = new Set(['per', 'ton', 'min'])
+/** Of units. */
+const UNITS = new Set(['ton', 'min'])
 
 /** A visit with an entry of every kind, some of which cannot be used. */
 const everything = exampleWith(

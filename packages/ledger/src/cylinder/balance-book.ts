@@ -59,6 +59,9 @@ export function balanceBook({ cylinders, entries }: CylinderBook): BookBalance {
   return { cylinders: [...accounts.values()], systems: systemAccounts(steps), steps, findings, problems }
 }
 
+/** What a movement of a cylinder that nobody described should have named. */
+export const UNKNOWN_CYLINDER = 'a cylinder of this book'
+
 /** A cylinder heavier than this is a typing error. */
 const MAX_KG = 1e5
 
@@ -73,7 +76,7 @@ function cylinderProblem(cylinder: Cylinder, field: string, known: boolean): Pro
 }
 
 function unknownCylinder({ id, cylinder }: Movement): Problem {
-  return { kind: 'unknown', field: `movement ${id}, cylinder`, value: cylinder, accepted: 'a cylinder of this book' }
+  return { kind: 'unknown', field: `movement ${id}, cylinder`, value: cylinder, accepted: UNKNOWN_CYLINDER }
 }
 
 function weighingProblem({ id, weighing }: Movement): Problem | undefined {

@@ -6,6 +6,7 @@ import {
   preferredUnit,
   type Quantity,
   type UnitPreference,
+  type Words,
 } from '@chargewright/quantity'
 
 /** A value as every part of the record shows it: in the reader's units, in those of the other trade, and in SI. */
@@ -20,11 +21,11 @@ export interface QuantityCell {
   readonly expandedUncertainty?: number
 }
 
-export function quantityCell(q: Quantity, preference: UnitPreference): QuantityCell {
+export function quantityCell(q: Quantity, preference: UnitPreference, words?: Words): QuantityCell {
   const inches = preferredUnit('temperature', preference).symbol === '°F'
   const cell = {
-    shown: format(q, preference, true),
-    other: format(q, inches ? METRIC : INCH_POUND),
+    shown: format(q, preference, true, words),
+    other: format(q, inches ? METRIC : INCH_POUND, false, words),
     dimension: q.dimension,
     si: q.si,
   }

@@ -1,5 +1,12 @@
 import type { Assessment, MeasureId, MethodId } from '@chargewright/charging'
-import { problemStatement, type Statement, say, type Tell, type UnitPreference } from '@chargewright/quantity'
+import {
+  problemStatement,
+  type Statement,
+  say,
+  type Tell,
+  type UnitPreference,
+  type Words,
+} from '@chargewright/quantity'
 import { READING_IDS, type ReadingId, readingKind, STATIONS, type Visit } from '@chargewright/visit'
 import type { Citations } from './citations.ts'
 import { type QuantityCell, quantityCell } from './quantity-cell.ts'
@@ -24,6 +31,7 @@ export function readingRows(
   { readings, history, log, doubts }: Visit,
   preference: UnitPreference,
   tell: Tell,
+  words: Words,
   { cite }: Citations,
 ): readonly ReadingRow[] {
   return READING_IDS.flatMap((id) => {
@@ -37,7 +45,7 @@ export function readingRows(
         what: id,
         label: tell(say`${label}`),
         typed: reading.typed,
-        quantity: quantityCell(reading.quantity, preference),
+        quantity: quantityCell(reading.quantity, preference, words),
         at: reading.at,
         source: cite(reading.uncertaintySource),
         earlier: history
@@ -84,14 +92,17 @@ export function measureRows(
   { readings }: Visit,
   preference: UnitPreference,
   tell: Tell,
+  words: Words,
 ): readonly MeasureRow[] {
   const repeated = readings['return-air-wet-bulb'] ? 'returnWetBulb' : undefined
   const rows = (Object.keys(MEASURES) as MeasureId[]).flatMap((id) => {
     const measure = measures[id]
     return measure && id !== repeated
-      ? [{ what: id, label: tell(MEASURES[id]), quantity: quantityCell(measure.quantity, preference) }]
+      ? [{ what: id, label: tell(MEASURES[id]), quantity: quantityCell(measure.quantity, preference, words) }]
       : []
   })
   const label = tell(method ? TARGETS[method.id] : say`Target`)
-  return target ? [{ what: 'target', label, quantity: quantityCell(target.quantity, preference) }, ...rows] : rows
+  return target
+    ? [{ what: 'target', label, quantity: quantityCell(target.quantity, preference, words) }, ...rows]
+    : rows
 }

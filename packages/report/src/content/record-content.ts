@@ -43,7 +43,7 @@ export function recordContent(visit: Visit, assessment: Assessment, options: Rec
   const citing = citations(words)
   const times = visit.log.map(({ at }) => at)
   const offset = commonOffset(times)
-  const readings = readingRows(visit, preference, tell, citing)
+  const readings = readingRows(visit, preference, tell, words, citing)
   return {
     system: {
       name: visit.system.facts.name ?? tell(say`System without a name`),
@@ -83,7 +83,7 @@ export function recordContent(visit: Visit, assessment: Assessment, options: Rec
       source: citing.cite(source),
     })),
     readings,
-    measures: measureRows(assessment, visit, preference, tell),
+    measures: measureRows(assessment, visit, preference, tell, words),
     happenings: happeningRows(visit, tell),
     moves: moveRows(visit, preference, tell),
     cylinders: cylinderRows(visit, preference, tell),

@@ -46,7 +46,6 @@ export const APP_STEPS = {
     'Ninguno todavía. Pese un cilindro antes de abrirlo; luego nómbrelo en cada movimiento, y cada gramo tiene su lugar.',
   room: 'espacio',
   unexplained: 'sin explicar',
-  'Not counted. {0}': 'No se cuenta. {0}',
   'A cylinder on the scale': 'Un cilindro en la báscula',
   'only to be emptied': 'solo para vaciar',
   'for {0}': 'para {0}',

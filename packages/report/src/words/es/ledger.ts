@@ -52,6 +52,15 @@ export const LEDGER = {
   'After {0}: {1}': 'Después de {0}: {1}',
   'Holds {0}, unexplained {1}': 'Contiene {0}, sin explicar {1}',
   'Left out of the balance, because it cannot stand': 'Queda fuera del balance, porque no se sostiene',
+  'Not counted: {0} with no cylinder named. Correct that in the log':
+    'No se cuenta: {0} sin cilindro nombrado. Corríjalo en el registro',
+  'Not counted: {0} of a refrigerant that nobody named. Name it at the system':
+    'No se cuenta: {0} de un refrigerante que nadie nombró. Nómbrelo en el sistema',
+  'Not counted: what moved from or into cylinder {0}, which was not weighed in here':
+    'No se cuenta: lo que salió del cilindro {0} o entró en él, porque no se pesó aquí',
+  'Not counted. {0}': 'No se cuenta. {0}',
+  '1 move': '1 movimiento',
+  '{0} moves': '{0} movimientos',
   'an id of its own': 'un id propio',
   'a cylinder of this book': 'un cilindro de este libro',
   'AHRI Guideline K, as quoted in the trade press; 49 CFR 173.304a, recalled':

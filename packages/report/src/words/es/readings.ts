@@ -1,6 +1,9 @@
 /** Everything that is read, seen or typed at the unit, and what it is called. */
 export const READINGS = {
   'nominal capacity {0}, typed “{1}”': 'capacidad nominal {0}; se escribió “{1}”',
+  'CFM per ton': 'CFM por ton',
+  'm³/h per kW': 'm³/h por kW',
+  '400 CFM per ton ± 10 %': '400 CFM por ton ± 10 %',
   'Airflow {0}': 'Flujo de aire {0}',
   'pressure at the coil outlet taken as that of the suction port':
     'la presión a la salida del serpentín se toma como la del puerto de succión',
