@@ -6,7 +6,7 @@ const SUCTION = 'reading-suction-pressure'
 test('[property] after a step the page goes back to the finding, which counts the wait down by the log', async ({
   page,
 }) => {
-  await page.clock.install({ time: new Date('2026-07-01T14:00:00') })
+  await page.clock.install({ time: new Date('2026-07-01T13:59:20') })
   await openDemo(page, 'demo-orifice-add')
   await weighIn(page, '5 oz')
   await expect(word(page)).toHaveText('not ready')
