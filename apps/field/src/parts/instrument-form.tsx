@@ -19,10 +19,10 @@ interface Props {
 export function InstrumentForm({ id, mine, units, keep }: Props) {
   const draft = useSignal(draftOf(mine))
   const trouble = useSignal<string | undefined>(undefined)
-  const instrument = describedBy(draft.value)
-  const tried = isKeepable(instrument) ? tryInstrument(id, instrument) : fail(problemInWords(NO_CLASS))
   const [shown] = instrumentSort(id).accepts as readonly [Dimension]
   const error: readonly Dimension[] = [ERRORS[shown] ?? shown]
+  const instrument = describedBy(draft.value, error, units)
+  const tried = isKeepable(instrument) ? tryInstrument(id, instrument) : fail(problemInWords(NO_CLASS))
   const set = (part: keyof InstrumentDraft) => (text: string) => {
     draft.value = { ...draft.value, [part]: text }
     trouble.value = undefined

@@ -1,4 +1,4 @@
-import { COVERAGE } from '@chargewright/quantity'
+import { COVERAGE, METRIC } from '@chargewright/quantity'
 import { type Fact, INSTRUMENT_IDS } from '@chargewright/visit'
 import { describe, expect, test } from 'vitest'
 import { describedBy, draftOf } from './instrument-draft.ts'
@@ -41,9 +41,8 @@ describe('my instruments', () => {
 
   test('[property] a description goes through the form and through the device unchanged', () => {
     const whole = { ...gauge, accuracy: '0.5 psi', resolution: '0.1 psi' }
-    expect(describedBy(draftOf(whole))).toEqual(whole)
-    expect(describedBy(draftOf(undefined))).toEqual({})
-    expect(describedBy({ ...draftOf(undefined), class: '1,6' })).toEqual({ class: 1.6 })
+    expect(describedBy(draftOf(whole), ['pressure difference'], METRIC)).toEqual(whole)
+    expect(describedBy(draftOf(undefined), ['pressure difference'], METRIC)).toEqual({})
     const kept = { 'low-side-gauge': whole, crystal: { name: 'ball' }, voltmeter: { class: 99 } }
     expect(readInstruments(JSON.parse(JSON.stringify(kept)))).toEqual({ 'low-side-gauge': whole })
     expect(instrumentInWords(whole)).toBe('demo manifold, ± 0.5 psi, class 1.6, span 500 psi, steps of 0.1 psi')
