@@ -52,3 +52,27 @@ function holdAnswers(): void {
     },
   })
 }
+
+test('[limit] while the visits to a system are worked out, nothing is said of what they measured or taught', async ({
+  page,
+}) => {
+  await openDemo(page, 'demo-orifice-add')
+  await page.getByRole('link', { name: 'The system and its visits' }).click()
+  await expect(page.locator('.visit-row .row-about')).toContainText('superheat')
+  let goOn = () => {}
+  const held = new Promise<void>((resolve) => (goOn = resolve))
+  await page.route('**/engine.worker-*.js', async (route) => {
+    await held
+    await route.continue()
+  })
+  await page.reload()
+  const working = page.getByText('Working it out …')
+  await expect(working).toBeVisible()
+  await expect(page.locator('.visit-row .row-about')).toHaveText('\u00a0')
+  await expect(page.getByRole('region', { name: 'Learnt from earlier visits' })).toHaveCount(0)
+  // It stands in the line of the heading, over nothing.
+  const [says, heading] = [await working.boundingBox(), await page.locator('#history').boundingBox()]
+  expect(says!.y + says!.height).toBeLessThanOrEqual(heading!.y + heading!.height + 1)
+  goOn()
+  await expect(page.locator('.visit-row .row-about')).toContainText('superheat')
+})

@@ -44,7 +44,13 @@ export function VisitHistory({ visits, forgettings, units }: Props) {
       <ol class="rows" reversed>
         {visits.toReversed().map((visit, i) => (
           <li key={visit.id}>
-            <VisitRow visit={visit} number={visits.length - i} outcome={outcomes.get(visit.id)} units={units} />
+            <VisitRow
+              visit={visit}
+              number={visits.length - i}
+              outcome={outcomes.get(visit.id)}
+              isAnswered={asking.answer !== undefined}
+              units={units}
+            />
           </li>
         ))}
       </ol>
@@ -59,10 +65,12 @@ interface RowProps {
   readonly visit: StoredVisit
   readonly number: number
   readonly outcome: VisitOutcome | undefined
+  /** Until then, nothing is said of what was measured. */
+  readonly isAnswered: boolean
   readonly units: UnitPreference
 }
 
-function VisitRow({ visit, number, outcome, units }: RowProps) {
+function VisitRow({ visit, number, outcome, isAnswered, units }: RowProps) {
   const inWords = (name: string, value: VisitOutcome['superheat']) =>
     value ? [`${name} ${quantityInWords(value, units, true)}`] : []
   const measured = outcome && [
@@ -82,7 +90,7 @@ function VisitRow({ visit, number, outcome, units }: RowProps) {
         )}
       </strong>
       <span class="row-aside">{whenOf(visit.events)}</span>
-      <span class="row-about">{measured?.join(' · ') || t('nothing measured')}</span>
+      <span class="row-about">{measured?.join(' · ') || (isAnswered ? t('nothing measured') : '\u00a0')}</span>
     </a>
   )
 }

@@ -91,7 +91,9 @@ export function SystemScreen({ stored, session, preferences }: Props) {
             lessons={lessons}
             learntFrom={learning.answer ?? 0}
             absent={
-              visits.length > 0 ? t('Nothing learnt yet: a visit teaches once its causes can be weighed.') : undefined
+              visits.length > 0 && learning.answer !== undefined
+                ? t('Nothing learnt yet: a visit teaches once its causes can be weighed.')
+                : undefined
             }
             session={session}
           />
