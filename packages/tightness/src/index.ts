@@ -4,6 +4,7 @@ export { HOLD_CRITERIA, type HoldCriterion } from './hold-criterion.ts'
 export { HOLD_WORDS, type HoldKind } from './hold-verdict.ts'
 export { type EvacuationFinding, type EvacuationOptions, judgeEvacuation } from './judge-evacuation.ts'
 export {
+  FULL_TEST,
   judgePressureTest,
   PRESSURE_TEST_WORDS,
   type PressureTest,

@@ -97,7 +97,7 @@ export function judgePressureTest(test: PressureTest): Result<PressureTestFindin
     ...(test.atmosphereAtEnd || test.end.pressure.dimension === 'absolute pressure'
       ? []
       : [evidence(say`The atmosphere was not read again: the weather counts into the uncertainty`, 'common practice')]),
-    ...(duration.si < FULL_HOLD_H * 3600
+    ...(duration.si < FULL_TEST.si
       ? [evidence(say`${duration} is less than the ${FULL_HOLD_H} h of a full test`, 'UFGS 15182')]
       : []),
   ]
@@ -105,6 +105,14 @@ export function judgePressureTest(test: PressureTest): Result<PressureTestFindin
 }
 
 const FULL_HOLD_H = 24
+
+/**
+ * How long a full standing test stands.
+ *
+ * @source UFGS 15182
+ */
+export const FULL_TEST = quantity('duration', FULL_HOLD_H * 3600)
+
 const MAX_U_PA = 1e7
 const MAX_S = 30 * 86_400
 /** Standard deviation of the atmosphere from one day to the next: common practice. */

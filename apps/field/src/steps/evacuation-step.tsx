@@ -10,7 +10,7 @@ import { ReadingsSoFar } from './readings-so-far.tsx'
 import { StepCautions } from './step-cautions.tsx'
 import type { StepProps } from './step-place.tsx'
 import { TestVerdict } from './test-verdict.tsx'
-import { useVerdictInSight } from './use-verdict-in-sight.ts'
+import { useTestInSight } from './use-test-in-sight.ts'
 import { VacuumLogForm } from './vacuum-log-form.tsx'
 import { VacuumReadingForm } from './vacuum-reading-form.tsx'
 import { VacuumTestForm } from './vacuum-test-form.tsx'
@@ -21,12 +21,18 @@ export function EvacuationStep({ visit, events, units, record, showEntry }: Step
   const shown = vacuumUnits(units)
   const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone', spoken.value)
   const judged = test && answer?.vacuum
-  const { verdict, recordReading } = useVerdictInSight(judged, record)
+  const { test: place, recordReading } = useTestInSight(judged, record)
   const isEmpty = visit.observations['charge-state']?.answer === 'evacuated'
   return (
     <>
       <StepCautions cautions={EVACUATION_CAUTIONS} units={units} />
-      <div ref={verdict}>
+      <div ref={place}>
+        {test && (
+          <>
+            <h4>{t('Next reading')}</h4>
+            <VacuumReadingForm begun={test.at} units={shown} record={recordReading} />
+          </>
+        )}
         {judged && !judged.ok && <p class="doubt">{t('Not judged yet. {0}', problemInWords(judged.error))}</p>}
         {judged?.ok && (
           <>
@@ -49,19 +55,13 @@ export function EvacuationStep({ visit, events, units, record, showEntry }: Step
           </>
         )}
       </div>
-      {test && (
-        <>
-          {!test.log && (
-            <ReadingsSoFar
-              head={['after', 'vacuum']}
-              rows={test.readings.map(({ eventId, after, pressure }) => ({ eventId, cells: [after, pressure] }))}
-              units={shown}
-              showEntry={showEntry}
-            />
-          )}
-          <h4>{t('Next reading')}</h4>
-          <VacuumReadingForm begun={test.at} units={shown} record={recordReading} />
-        </>
+      {test && !test.log && (
+        <ReadingsSoFar
+          head={['after', 'vacuum']}
+          rows={test.readings.map(({ eventId, after, pressure }) => ({ eventId, cells: [after, pressure] }))}
+          units={shown}
+          showEntry={showEntry}
+        />
       )}
       <details class="fold" open={!test}>
         <summary>{test ? t('Begin another test') : t('Begin the test as the valve is shut')}</summary>

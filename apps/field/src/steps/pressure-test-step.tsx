@@ -8,10 +8,11 @@ import { useAnswer } from '../worker/use-answer.ts'
 import { PressureReadingForm } from './pressure-reading-form.tsx'
 import { PressureTestForm } from './pressure-test-form.tsx'
 import { ReadingsSoFar } from './readings-so-far.tsx'
+import { StandingClock } from './standing-clock.tsx'
 import { StepCautions } from './step-cautions.tsx'
 import type { StepProps } from './step-place.tsx'
 import { TestVerdict } from './test-verdict.tsx'
-import { useVerdictInSight } from './use-verdict-in-sight.ts'
+import { useTestInSight } from './use-test-in-sight.ts'
 
 /** The system stands under dry nitrogen: whether it loses more than its change of temperature explains. */
 export function PressureTestStep({ visit, events, units, instruments, record, showEntry }: StepProps) {
@@ -19,11 +20,18 @@ export function PressureTestStep({ visit, events, units, instruments, record, sh
   const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone', spoken.value)
   const judged = test && answer?.pressure
   const isOne = test?.readings.length === 1 && judged?.ok === false && judged.error.kind === 'missing'
-  const { verdict, recordReading } = useVerdictInSight(judged, record)
+  const { test: place, recordReading } = useTestInSight(judged, record)
   return (
     <>
       <StepCautions cautions={PRESSURE_TEST_CAUTIONS} units={units} />
-      <div ref={verdict}>
+      <div ref={place}>
+        {test && (
+          <>
+            <StandingClock begun={test.at} units={units} />
+            <h4>{t('Next reading')}</h4>
+            <PressureReadingForm begun={test.at} units={units} record={recordReading} />
+          </>
+        )}
         {isOne && (
           <p class="hint">
             {t('One reading so far. Read again later: the longer it stands, the smaller a leak shows.')}
@@ -42,19 +50,15 @@ export function PressureTestStep({ visit, events, units, instruments, record, sh
         )}
       </div>
       {test && (
-        <>
-          <ReadingsSoFar
-            head={['after', 'pressure', 'gas']}
-            rows={test.readings.map(({ eventId, after, pressure, temperature }) => ({
-              eventId,
-              cells: [after, pressure, temperature],
-            }))}
-            units={units}
-            showEntry={showEntry}
-          />
-          <h4>{t('Next reading')}</h4>
-          <PressureReadingForm begun={test.at} units={units} record={recordReading} />
-        </>
+        <ReadingsSoFar
+          head={['after', 'pressure', 'gas']}
+          rows={test.readings.map(({ eventId, after, pressure, temperature }) => ({
+            eventId,
+            cells: [after, pressure, temperature],
+          }))}
+          units={units}
+          showEntry={showEntry}
+        />
       )}
       <details class="fold" open={!test}>
         <summary>{test ? t('Begin another test') : t('Begin the test')}</summary>

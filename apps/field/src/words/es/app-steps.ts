@@ -52,6 +52,8 @@ export const APP_STEPS = {
   'fill limit not known: keep to the one stamped': 'no se conoce el límite de llenado: respete el estampado',
   'Must not be.': 'No debe ser.',
   'Weigh again, or remember what happened.': 'Pese de nuevo, o recuerde qué pasó.',
+  'It has stood {0}.': 'Lleva {0} en reposo.',
+  'A full test stands {0}, until {1}.': 'Una prueba completa dura {0}, hasta el {1}.',
   'One reading so far. Read again later: the longer it stands, the smaller a leak shows.':
     'Una lectura hasta ahora. Lea otra vez más tarde: cuanto más espere, menor la fuga que se nota.',
   'Not judged yet. {0}': 'Aún sin juzgar. {0}',
