@@ -47,7 +47,7 @@ export function SettleClock({ clock, latest, units, record }: Props) {
     )
   }
   return (
-    <div class="settle-clock" data-running={state.kind === 'running'}>
+    <div class="settle-clock" data-state={state.kind}>
       <p role="timer">
         {state.kind === 'running' ? (
           <>

@@ -10,6 +10,8 @@ import { Steps } from './steps.tsx'
 
 interface Props {
   readonly visitId: string
+  /** What tells this list of steps from another one. */
+  readonly list: string
   readonly steps: readonly Step[]
   readonly units: UnitPreference
   /** Begins the wait of a step; left out while one goes on. */
@@ -17,8 +19,7 @@ interface Props {
 }
 
 /** What to do, as one act at a time: the step at hand stands large, what is done and what comes stand folded around it. */
-export function StepGuide({ visitId, steps, units, begin }: Props) {
-  const list = steps.map(({ template }) => template).join()
+export function StepGuide({ visitId, list, steps, units, begin }: Props) {
   const progress = useMemo(() => stepProgress(() => localStorage, visitId, list), [visitId, list])
   const done = useSignal(Math.min(progress.done, Math.max(0, steps.length - 1)))
   const at = done.value
@@ -48,7 +49,7 @@ export function StepGuide({ visitId, steps, units, begin }: Props) {
           </button>
         </details>
       )}
-      <div class="guide-now" aria-live="polite" ref={now} tabIndex={-1}>
+      <div class="guide-now" data-waits={step.wait !== undefined} aria-live="polite" ref={now} tabIndex={-1}>
         {steps.length > 1 && <p class="guide-count">{t('Step {0} of {1}', at + 1, steps.length)}</p>}
         <p class="guide-step">{words[at]}</p>
       </div>

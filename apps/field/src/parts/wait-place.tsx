@@ -2,6 +2,7 @@ import type { Assessment, Step } from '@chargewright/charging'
 import { format, type UnitPreference } from '@chargewright/quantity'
 import { type Fact, lastChange, type Visit } from '@chargewright/visit'
 import type { Kept } from '../session/session.ts'
+import { stepList } from '../session/step-progress.ts'
 import { latestEntry, waitClock } from '../session/wait-clock.ts'
 import { StepGuide } from './step-guide.tsx'
 import { useLazy } from './use-lazy.ts'
@@ -16,7 +17,10 @@ interface Props {
 
 /** What to do now, and the wait that goes on meanwhile. */
 export function WaitPlace({ visit, assessment, units, record }: Props) {
-  const clock = record && waitClock(visit, lastChange(visit), assessment.conditions)
+  const { steps } = assessment.finding
+  const change = lastChange(visit)
+  const list = stepList(steps, change)
+  const clock = record && waitClock(visit, change, assessment.conditions)
   const Clock = useLazy(clock !== undefined, async () => (await import('./settle-clock.tsx')).SettleClock)
   const begin =
     record &&
@@ -27,9 +31,10 @@ export function WaitPlace({ visit, assessment, units, record }: Props) {
   return (
     <>
       <StepGuide
-        key={assessment.finding.steps.map(({ template }) => template).join()}
+        key={list}
         visitId={visit.id}
-        steps={assessment.finding.steps}
+        list={list}
+        steps={steps}
         units={units}
         // What the scale showed, once entered, begins the wait by itself.
         begin={clock || assessment.finding.dose ? undefined : begin}

@@ -9,6 +9,17 @@ export interface StepProgress {
 /** Lists of steps that are remembered at a time: a person works at few systems in a day. */
 const REMEMBERED = 20
 
+/**
+ * The steps of a list, told apart from those of another one. The same words after another change to the system are a list
+ * of their own: of a second addition no step is done yet.
+ *
+ * @param change the last one, which the steps come after
+ */
+export const stepList = (
+  steps: readonly { readonly template: string }[],
+  change: { readonly eventId: string } | undefined,
+) => [change?.eventId, ...steps.map(({ template }) => template)].join()
+
 /** The steps done of a list of one visit, kept on the device. */
 export function stepProgress(shelf: () => Shelf, visitId: string, list: string) {
   const all = shelved(shelf, 'chargewright.steps', readAll)
