@@ -13,6 +13,7 @@ test('[property] a slip is corrected in the log, and the log keeps both', async 
   await enter(page.getByLabel('Suction line, corrected'), '50 °F')
   await expect(slip).toContainText('63 °F')
   await expect(slip).toContainText('now 50 °F')
+  await unfold(slip)
   await expect(page.locator('.log-open')).toContainText('corrected to Suction line: 50 °F; reason: misread')
   await expect(field(page, 'reading-suction-temperature')).toHaveValue('50.0')
   await expect(word(page)).not.toHaveText('add')
@@ -91,6 +92,34 @@ test('[property] an emptied figure of the system is taken back, an emptied readi
   await enter(field(page, 'reading-suction-pressure'), '110')
   await empty(page, 'reading-suction-pressure')
   await expect(field(page, 'reading-suction-pressure')).toHaveValue('110.0')
+})
+
+test('[property] a mass ten times too big is doubted beside the finding, and corrected in its own unit on the line that says so', async ({
+  page,
+}) => {
+  await openDemo(page, 'demo-orifice-add')
+  await press(key(page, 'Enter what the scale showed'))
+  await enter(field(page, 'moved-mass'), '15000 g')
+  const doubt = page.locator('.finding .trouble')
+  await expect(doubt).toContainText('Doubtful, kept all the same. Refrigerant moved: 33 lb 1 oz is outside')
+  await press(key(page, 'Correct it in the log'))
+  const moved = logLines(page).first()
+  await expect(moved).toBeFocused()
+  const form = page.locator('.log-open')
+  await goTo(form.getByLabel('Mass by the scale'))
+  await page.keyboard.press('ControlOrMeta+a')
+  await page.keyboard.type('150')
+  await expect(form.locator('.form-says').first()).toHaveText('reads as 150 g')
+  await page.keyboard.press('Enter')
+  await expect(form).toHaveCount(0)
+  await expect(moved).toContainText('now 150 g')
+  await expect(moved).toContainText('The correction was taken.')
+  await expect(moved).toBeFocused()
+  await expect(moved).toBeInViewport({ ratio: 1 })
+  await expect(doubt).toHaveCount(0)
+  // Opened again, it begins with what stands now.
+  await unfold(moved)
+  await expect(form.getByLabel('Mass by the scale')).toHaveValue('150 g')
 })
 
 /** What stands in a blank is marked when one comes to it. */

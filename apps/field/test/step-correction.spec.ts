@@ -98,7 +98,6 @@ test('[property] an entry of every step is corrected in the log by the form of i
     await expect(entry.locator('.log-now')).toHaveCount(0)
     await page.getByRole('button', { name: 'Bring it back' }).first().click()
     await expect(entry.locator('summary').first()).toContainText(now)
-    await entry.locator('summary').first().click()
   }
 })
 

@@ -1,7 +1,16 @@
 import type { UnitPreference } from '@chargewright/quantity'
-import { type Fact, type FactName, fold, observationKind, readingKind } from '@chargewright/visit'
+import {
+  type Fact,
+  type FactName,
+  type FigureId,
+  fold,
+  observationKind,
+  readingKind,
+  type System,
+} from '@chargewright/visit'
 import { correctedWait } from '../session/corrected-wait.ts'
 import type { Kept } from '../session/session.ts'
+import { unitsLike } from '../session/units-like.ts'
 import { StepCorrection } from '../steps/step-correction.tsx'
 import { t } from '../words/t.ts'
 import { ChoiceField } from './choice-field.tsx'
@@ -24,7 +33,13 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
   switch (fact.kind) {
     case 'reading': {
       const { accepts, label } = readingKind(fact.what)
-      const reading = { id, label: t('{0}, corrected', t(label)), accepts, units, absent: t('typed “{0}”', fact.value) }
+      const reading = {
+        id,
+        label: t('{0}, corrected', t(label)),
+        accepts,
+        units: unitsLike(fact.value, accepts, units),
+        absent: t('typed “{0}”', fact.value),
+      }
       const kept = alone(fact).readings[fact.what]
       return <QuantityField {...reading} kept={kept} keep={(value) => correct({ ...fact, value })} />
     }
@@ -47,15 +62,15 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
           name={name}
           place={`${id}-`}
           system={system}
-          units={units}
+          units={unitsOfFact(name, system, units)}
           state={(stated) => correct({ ...fact, facts: { ...fact.facts, ...stated } })}
         />
       ))
     }
     case 'refrigerant-moved':
-      return <MoveForm massId={id} initial={fact} units={units} keep={correct} />
+      return <MoveForm {...KEEP} massId={id} initial={fact} units={units} keep={correct} />
     case 'wait':
-      return <WaitForm initial={fact} units={units} keep={(wait) => correct(correctedWait(fact, wait))} />
+      return <WaitForm {...KEEP} initial={fact} units={units} keep={(wait) => correct(correctedWait(fact, wait))} />
     case 'adjustment':
       return <WordsForm {...words('What was adjusted', fact.what)} keep={(what) => correct({ ...fact, what })} />
     case 'note':
@@ -78,7 +93,15 @@ export function CorrectionEditor({ id, fact, units, correct }: Props) {
   }
 }
 
-const words = (label: string, initial: string) => ({ label, initial, keepLabel: 'Keep the correction' })
+/** A number that takes the place of a figure has its unit. */
+function unitsOfFact(name: FactName, system: System, units: UnitPreference): UnitPreference {
+  const figure = system.figures[name as FigureId]
+  return figure ? unitsLike(figure.typed, [figure.quantity.dimension], units) : units
+}
+
+const KEEP = { keepLabel: 'Keep the correction' } as const
+
+const words = (label: string, initial: string) => ({ ...KEEP, label, initial })
 
 /** The visit that this fact alone would make: how it reads by itself. */
 function alone(fact: Fact) {

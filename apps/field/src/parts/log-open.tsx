@@ -9,17 +9,23 @@ import { REDONE, UNDONE } from '../session/undo.ts'
 import { t } from '../words/t.ts'
 import { CorrectionEditor } from './correction-editor.tsx'
 import { CorrectionReason } from './correction-reason.tsx'
+import { foldLine } from './fold-line.ts'
 import { timeInWords } from './time-in-words.ts'
 
-export interface LogOpenProps {
+export interface CorrectableEntry {
   readonly entry: LogEntry
   readonly units: UnitPreference
   /** Corrects or, without a replacement, withdraws an event. */
   readonly correct: (eventId: string, replacement: Fact | undefined, reason: string | undefined) => Kept
 }
 
+interface Props extends CorrectableEntry {
+  /** Told when a correction was taken. */
+  readonly taken: () => void
+}
+
 /** What became of an entry, and the form that corrects it. A part of its own, loaded when a line is opened. */
-export function LogOpen({ entry, units, correct }: LogOpenProps) {
+export function LogOpen({ entry, units, correct, taken }: Props) {
   const { id, by, position, entered, holds, correctedBy, corrections } = entry
   const reason = useSignal('')
   const trouble = useSignal<string | undefined>(undefined)
@@ -27,6 +33,10 @@ export function LogOpen({ entry, units, correct }: LogOpenProps) {
     const kept = await correct(eventId, replacement, reason.value.trim() || undefined)
     if (kept.ok) reason.value = ''
     trouble.value = kept.ok ? undefined : notKeptInWords(kept.error)
+    if (kept.ok && replacement) {
+      taken()
+      if (!isSeveral(replacement)) foldLine(position)
+    }
     return kept
   }
   return (
@@ -50,7 +60,14 @@ export function LogOpen({ entry, units, correct }: LogOpenProps) {
       ))}
       {holds && <CorrectionReason reason={reason.value} give={(words) => (reason.value = words)} />}
       {holds && (
-        <CorrectionEditor id={`correct-${position}`} fact={holds} units={units} correct={(fact) => act(id, fact)} />
+        <CorrectionEditor
+          // Begun anew with what holds now, also after an undo; several fields are walked through one after the other.
+          key={isSeveral(holds) || corrections.length}
+          id={`correct-${position}`}
+          fact={holds}
+          units={units}
+          correct={(fact) => act(id, fact)}
+        />
       )}
       {trouble.value !== undefined && (
         <p class="trouble" role="alert">
@@ -71,6 +88,9 @@ export function LogOpen({ entry, units, correct }: LogOpenProps) {
     </div>
   )
 }
+
+/** One entry that states several facts has a field for each: who corrects one may have the next in hand. */
+const isSeveral = (fact: Fact) => fact.kind === 'system-described' && Object.keys(fact.facts).length > 1
 
 const line = ({ what, typed }: FactInWords) => `${what}: ${typed}`
 

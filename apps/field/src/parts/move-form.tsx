@@ -9,6 +9,7 @@ import { inWords } from '../session/in-words.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
+import { unitsLike } from '../session/units-like.ts'
 import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { CautionList } from './caution-list.tsx'
@@ -28,6 +29,7 @@ interface Props {
   /** The step that was asked for, where it is one. */
   readonly dose?: Dose | undefined
   readonly units: UnitPreference
+  readonly keepLabel?: string
   readonly keep: (move: Move) => Kept
 }
 
@@ -49,7 +51,7 @@ const WEIGHTS = {
 type Weight = keyof typeof WEIGHTS
 
 /** Refrigerant that went in or out, weighed. */
-export function MoveForm({ massId, initial, beside, dose, units, keep }: Props) {
+export function MoveForm({ massId, initial, beside, dose, units, keepLabel = 'Enter in the log', keep }: Props) {
   const id = useId()
   const move = useSignal<Partial<Move>>(initial)
   const trouble = useSignal<string | undefined>(undefined)
@@ -61,7 +63,7 @@ export function MoveForm({ massId, initial, beside, dose, units, keep }: Props) 
   const submit = async () => {
     // A second press with a thick glove is no second step.
     if (sending.current) return
-    const whole = wholeMove(move.value, units)
+    const whole = wholeMove(move.value, initial, units)
     if (!whole.ok) {
       trouble.value = problemInWords(whole.error)
       return
@@ -80,7 +82,7 @@ export function MoveForm({ massId, initial, beside, dose, units, keep }: Props) 
   const weight = (name: Weight) => ({
     ...WEIGHTS[name],
     id: `${id}-${name}`,
-    units: bookUnits(units),
+    units: unitsLike(initial[name], MASS.accepts, bookUnits(units)),
     before: initial[name],
     text: move.value[name] ?? '',
     type: (text: string) => set({ [name]: text }),
@@ -106,7 +108,7 @@ export function MoveForm({ massId, initial, beside, dose, units, keep }: Props) 
       <EntryBlank
         {...MASS}
         id={massId}
-        units={units}
+        units={unitsLike(initial.mass, MASS.accepts, units)}
         example={t('for example 6.25 oz or 180 g')}
         before={initial.mass}
         question={(mass) => questionOf(mass as Quantity<'mass'>)}
@@ -136,27 +138,27 @@ export function MoveForm({ massId, initial, beside, dose, units, keep }: Props) 
       )}
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="submit" class="act">
-        {t('Enter in the log')}
+        {t(keepLabel)}
       </button>
     </form>
   )
 }
 
-/** The move as an entry, or the first part that is missing or cannot be read. */
-function wholeMove(typed: Partial<Move>, units: UnitPreference): Result<Move, Problem> {
+/** The move as an entry, or the first part that is missing or cannot be read. A bare number has the unit of what stood there. */
+function wholeMove(typed: Partial<Move>, before: Partial<Move>, units: UnitPreference): Result<Move, Problem> {
   const { direction, phase, port, compressor, mass = '', cylinder = '', ...others } = typed
   const { cylinderBefore, cylinderAfter, hoses, ...rest } = others
   if (!direction) return fail(missing('direction'))
   if (!phase) return fail(missing('phase'))
   if (!port) return fail(missing('port'))
   if (!compressor) return fail(missing('compressor'))
-  const weighed = understand(mass, MASS, units)
+  const weighed = understand(mass, MASS, unitsLike(before.mass, MASS.accepts, units))
   if (!weighed.ok) return weighed
   const marked = cylinder.trim() === '' ? {} : { cylinder: cylinder.trim() }
   const weights: Partial<Record<Weight, string>> = {}
   for (const [name, text = ''] of Object.entries({ cylinderBefore, cylinderAfter, hoses }) as [Weight, string?][]) {
     if (text.trim() === '') continue
-    const read = understand(text, WEIGHTS[name], bookUnits(units))
+    const read = understand(text, WEIGHTS[name], unitsLike(before[name], MASS.accepts, bookUnits(units)))
     if (!read.ok) return read
     weights[name] = read.value.text
   }

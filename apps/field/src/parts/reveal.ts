@@ -1,4 +1,5 @@
 import type { NextEntry } from '@chargewright/charging'
+import { afterPress } from './after-press.ts'
 
 /** The id of the field in which an entry is made. */
 export function entryId({ kind, what }: NextEntry['entry']): string {
@@ -24,8 +25,11 @@ export function reveal(id: string): void {
   for (let fold = element.closest('details'); fold; fold = fold.parentElement?.closest('details') ?? null) {
     fold.open = true
   }
-  element.scrollIntoView({ block: 'center' })
+  const show = () => element.scrollIntoView({ block: 'center' })
+  show()
   element.focus({ preventScroll: true })
+  // The keys of the field that was left fold away above it once the press is over: its place is taken again.
+  afterPress(() => requestAnimationFrame(() => document.activeElement === element && show()))
 }
 
 /**
@@ -33,7 +37,9 @@ export function reveal(id: string): void {
  * that has to be.
  */
 export function focusNextEntry(from: HTMLElement): void {
-  const entries = [...document.querySelectorAll<HTMLElement>('[data-entry]')]
+  // The last one in a line of the log is followed by none: the way leads back to the line.
+  const page = from.closest('.log-line') ?? document
+  const entries = [...page.querySelectorAll<HTMLElement>('[data-entry]')]
   const later = entries.slice(entries.indexOf(from) + 1)
   const firstOf = (wanted: readonly HTMLElement[]) => wanted.find((entry) => entry.checkVisibility())
   const next = (isOutdated(from) && firstOf(later.filter(isOutdated))) || firstOf(later)

@@ -2,6 +2,7 @@ import type { Assessment } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import type { Fact, Visit } from '@chargewright/visit'
 import type { Lessons } from '../session/lessons.ts'
+import type { OtherRemark } from '../session/remarks.ts'
 import type { Kept, Session } from '../session/session.ts'
 import type { Assessed } from '../worker/protocol.ts'
 import type { Asking } from '../worker/use-answer.ts'
@@ -13,11 +14,13 @@ import { FindingBlock } from './finding-block.tsx'
 import { InTurn } from './in-turn.tsx'
 import { LearntPlace } from './learnt-place.tsx'
 import { LookAlikeList } from './look-alike-list.tsx'
+import { OtherRemarks } from './other-remarks.tsx'
 import { WaitPlace } from './wait-place.tsx'
 
 interface Props {
   readonly visit: Visit
   readonly asking: Asking<Assessed>
+  readonly others: readonly OtherRemark[]
   /** Id of the system. */
   readonly system: string
   readonly lessons: Lessons
@@ -29,18 +32,20 @@ interface Props {
 }
 
 /** What the engine says of a visit: the finding with what to do now, then what it was found from and with. */
-export function VisitAnswer({ visit, asking, system, lessons, session, record, units, showEntry }: Props) {
+export function VisitAnswer({ visit, asking, others, system, lessons, session, record, units, showEntry }: Props) {
   const { assessment, learntFrom } = asking.answer ?? {}
   const shown = { units, showEntry }
+  const doubts = <OtherRemarks remarks={others} showEntry={showEntry} />
   return (
     <>
       <EngineState asking={asking} />
-      {assessment && (
+      {assessment ? (
         <InTurn>
           <FindingBlock
             assessment={assessment}
             doing={
               <>
+                {doubts}
                 <WaitPlace visit={visit} assessment={assessment} units={units} record={record} />
                 <ActKey finding={assessment.finding} system={visit.system} isPractice={record === undefined} />
                 <CautionList cautions={cautionsHere(assessment)} units={units} />
@@ -52,6 +57,8 @@ export function VisitAnswer({ visit, asking, system, lessons, session, record, u
           <LookAlikeList lookAlikes={assessment.lookAlikes} {...shown} />
           <LearntPlace system={system} lessons={lessons} learntFrom={learntFrom ?? 0} session={session} />
         </InTurn>
+      ) : (
+        doubts
       )}
     </>
   )

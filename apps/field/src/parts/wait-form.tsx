@@ -6,6 +6,7 @@ import { WAITED } from '../session/fact-in-words.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
+import { unitsLike } from '../session/units-like.ts'
 import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { Choices } from './choices.tsx'
@@ -17,14 +18,16 @@ type Wait = FactOf<'wait'>
 interface Props {
   readonly initial: Partial<Wait>
   readonly units: UnitPreference
+  readonly keepLabel?: string
   readonly keep: (wait: Wait) => Kept
 }
 
 const DURATION = { label: 'How long', accepts: ['duration'] } as const
 
 /** A wait that is over. */
-export function WaitForm({ initial, units, keep }: Props) {
+export function WaitForm({ initial, units: page, keepLabel = 'Enter in the log', keep }: Props) {
   const id = useId()
+  const units = unitsLike(initial.duration, DURATION.accepts, page)
   const purpose = useSignal(initial.purpose ?? 'settle')
   const duration = useSignal(initial.duration ?? '')
   const trouble = useSignal<string | undefined>(undefined)
@@ -61,7 +64,7 @@ export function WaitForm({ initial, units, keep }: Props) {
       />
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="submit" class="act">
-        {t('Enter in the log')}
+        {t(keepLabel)}
       </button>
     </form>
   )

@@ -40,7 +40,6 @@ import { AirflowPlace } from '../steps/airflow-place.tsx'
 import { BeforeCharging } from '../steps/before-charging.tsx'
 import { CompressorPlace } from '../steps/compressor-place.tsx'
 import type { StoredVisit } from '../store/visit-store.ts'
-import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 import { useAssessed } from '../worker/use-assessed.ts'
 import { useForesight } from '../worker/use-foresight.ts'
@@ -122,17 +121,13 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
           <VisitAnswer
             visit={visit}
             asking={assessing}
+            others={remark.others}
             system={stored.system}
             lessons={lessons}
             session={session}
             record={bench === undefined ? record : undefined}
             {...shown}
           />
-          {remark.others.map((problem) => (
-            <p key={problemInWords(problem)} class="trouble">
-              {problemInWords(problem)}
-            </p>
-          ))}
           {/* Under the answer: drawn before it, it would jump. */}
           {(assessment || assessing.state === 'failed') && stored.about !== undefined && (
             <p class="about">{stored.about}</p>

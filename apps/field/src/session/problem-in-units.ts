@@ -1,17 +1,26 @@
-import { type Dimension, type Problem, quantity, say, type UnitPreference } from '@chargewright/quantity'
+import {
+  type Dimension,
+  findUnit,
+  type Problem,
+  quantity,
+  say,
+  toSi,
+  type UnitPreference,
+} from '@chargewright/quantity'
 import { problemInWords } from '../words/problem-in-words.ts'
 import { inWords } from './in-words.ts'
 
-/** What a limit found in SI is a limit of: the property functions know no gauge, so a pressure is absolute there. */
-const OF_SI = { Pa: 'absolute pressure', K: 'temperature' } as const satisfies Record<string, Dimension>
+/** What a limit is of: the property functions know SI and no gauge, so a pressure is absolute there; a mass moved is told in ounces. */
+const IS_OF = { Pa: ['absolute pressure', 'Pa a'], K: ['temperature', 'K'], oz: ['mass', 'oz'] } as const
 
-/** What is wrong with a reading, in the units of the reader: a limit that a computation met is known in SI only. */
+/** What is wrong or doubtful, in the units of the reader: a limit that a computation met is known in one unit only. */
 export function problemInUnits(problem: Problem, units: UnitPreference): string {
-  if (problem.kind !== 'out-of-range' || !isSi(problem.unit)) return problemInWords(problem)
+  if (problem.kind !== 'out-of-range' || !isOneOf(problem.unit)) return problemInWords(problem)
   const { field, value, min, max } = problem
-  const dimension = OF_SI[problem.unit]
-  const inSi = (si: number) => quantity(dimension, si)
-  return inWords(say`${field}: ${inSi(value)} is outside ${inSi(min)} to ${inSi(max)}`, units)
+  const [dimension, symbol]: readonly [Dimension, string] = IS_OF[problem.unit]
+  const unit = findUnit(symbol, dimension)!
+  const limit = (number: number) => quantity(dimension, toSi(number, unit))
+  return inWords(say`${field}: ${limit(value)} is outside ${limit(min)} to ${limit(max)}`, units)
 }
 
-const isSi = (unit: string): unit is keyof typeof OF_SI => Object.hasOwn(OF_SI, unit)
+const isOneOf = (unit: string): unit is keyof typeof IS_OF => Object.hasOwn(IS_OF, unit)

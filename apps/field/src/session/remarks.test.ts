@@ -44,7 +44,22 @@ describe('remarks beside the fields', () => {
 
   test('[property] a problem that belongs to no field is not lost', () => {
     const { others } = remarksOn([{ id: 'a', at, kind: 'correction', corrects: 'nothing' }])
-    expect(others).toMatchObject([{ kind: 'unknown', value: 'nothing' }])
+    expect(others).toMatchObject([{ says: expect.stringContaining('nothing'), eventId: undefined }])
+  })
+
+  test('[property] a doubt about a weighed move is told with its entry, one about an older reading no more', () => {
+    const move = { kind: 'refrigerant-moved', direction: 'into-system', phase: 'vapour', port: 'suction' } as const
+    const { others } = remarksOn([
+      { id: 'a', at, kind: 'system-described', facts: { nameplateCharge: '104 oz' } },
+      line('b', '300 °F'),
+      line('c', '63 °F'),
+      { id: 'd', at, ...move, mass: '111 oz', compressor: 'running' },
+      { id: 'e', at, ...move, mass: '11 oz', compressor: 'running' },
+    ])
+    const says = expect.stringMatching(
+      /^Doubtful, kept all the same\. .*: 6\slb\s15\soz is outside 0\.0\soz to 6\slb\s8\soz$/,
+    )
+    expect(others).toEqual([{ says, eventId: 'd' }])
   })
 })
 

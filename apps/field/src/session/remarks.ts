@@ -1,5 +1,5 @@
 import type { Assessment } from '@chargewright/charging'
-import type { Problem, UnitPreference } from '@chargewright/quantity'
+import type { UnitPreference } from '@chargewright/quantity'
 import {
   type EntryProblem,
   type FactName,
@@ -17,7 +17,13 @@ export interface Remarks {
   readonly readings: Readonly<Partial<Record<ReadingId, string>>>
   readonly facts: Readonly<Partial<Record<FactName, string>>>
   /** Those that belong to no field. */
-  readonly others: readonly Problem[]
+  readonly others: readonly OtherRemark[]
+}
+
+/** A remark, and the entry of the log that it is about, where it is about one. */
+export interface OtherRemark {
+  readonly says: string
+  readonly eventId: string | undefined
 }
 
 /** A field of the page, and the entry that last spoke of it. */
@@ -36,8 +42,12 @@ export function remarks(
     const problem = problems.find((one) => isAbout(one, place))
     if (problem) return t('Cannot be used. {0}', problemInUnits(problem.problem, units))
     const doubt = doubts.find((one) => isAbout(one, place))
-    return doubt && t('Doubtful, kept all the same. {0}', problemInWords(doubt.problem))
+    return doubt && doubtful(doubt, units)
   }
+  const other = ({ eventId }: EntryProblem, says: string): OtherRemark => ({
+    says,
+    eventId: visit.log.some(({ id }) => id === eventId) ? eventId : undefined,
+  })
   const remarksOn = <Name extends string>(places: ReadonlyMap<Name, Place>) =>
     Object.fromEntries(
       [...places].flatMap(([name, place]) => {
@@ -49,9 +59,20 @@ export function remarks(
   return {
     readings: remarksOn(readings),
     facts: remarksOn(facts),
-    others: problems.filter((one) => !all.some((place) => isAbout(one, place))).map(({ problem }) => problem),
+    others: [
+      ...problems
+        .filter((one) => !all.some((place) => isAbout(one, place)))
+        .map((one) => other(one, problemInWords(one.problem))),
+      // The field of a mass is empty again once it is entered. A doubt about an older reading is past, with the reading.
+      ...doubts
+        .filter(({ eventId }) => visit.moves.some((move) => move.eventId === eventId))
+        .map((one) => other(one, doubtful(one, units))),
+    ],
   }
 }
+
+const doubtful = ({ problem }: EntryProblem, units: UnitPreference) =>
+  t('Doubtful, kept all the same. {0}', problemInUnits(problem, units))
 
 function placesOf({ log }: Visit) {
   const readings = new Map<ReadingId, Place>()

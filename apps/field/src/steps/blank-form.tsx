@@ -7,6 +7,7 @@ import { Trouble } from '../parts/trouble.tsx'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
 import { understand } from '../session/understand.ts'
+import { unitsLike } from '../session/units-like.ts'
 import { problemInWords } from '../words/problem-in-words.ts'
 import { t } from '../words/t.ts'
 
@@ -82,7 +83,9 @@ export function BlankForm<Name extends string>({
         }
         const place = { id: `${id}-${name}`, label, example, type, text: textOf(name) }
         if (accepts.length === 0) return <WordsBlank key={name} {...place} />
-        return <EntryBlank key={name} {...place} accepts={accepts} units={units} readAs={readAs} />
+        return (
+          <EntryBlank key={name} {...place} accepts={accepts} units={unitsOf(blanks[name], units)} readAs={readAs} />
+        )
       })}
       {trouble.value !== undefined && <Trouble>{trouble.value}</Trouble>}
       <button type="submit" class="act">
@@ -93,6 +96,9 @@ export function BlankForm<Name extends string>({
 }
 
 const NOTHING: Filled<never> = {}
+
+/** A number that takes the place of what stood in the blank at first has its unit. */
+const unitsOf = ({ accepts, initial }: Blank, units: UnitPreference) => unitsLike(initial, accepts, units)
 
 interface WordsProps {
   readonly id: string
@@ -137,7 +143,7 @@ function filledIn<Name extends string>(
       filled[name] = text
       continue
     }
-    const read = understand(readAs(text), { label, accepts }, units)
+    const read = understand(readAs(text), { label, accepts }, unitsOf(blanks[name], units))
     if (!read.ok) return read
     filled[name] = read.value.text
   }

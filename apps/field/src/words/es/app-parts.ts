@@ -28,6 +28,8 @@ export const APP_PARTS = {
   'typed “{0}”': 'se escribió “{0}”',
   Subject: 'Tema',
   'Keep the correction': 'Guardar la corrección',
+  'The correction was taken.': 'Se guardó la corrección.',
+  'Correct it in the log': 'Corregirlo en el registro',
   'Reason, for the record': 'Motivo, para el registro',
   'or in your own words': 'o con sus palabras',
   'typed wrong': 'mal escrito',
