@@ -27,34 +27,87 @@ export interface FigureKind {
   readonly label: string
   readonly accepts: readonly Dimension[]
   readonly example: string
+  /** The example for who works in metric units, where it is another. */
+  readonly metric?: string
 }
 
 /** Every typed figure that describes a system. */
 export const FIGURES = {
-  nominalCapacity: { label: 'Nominal capacity', accepts: ['cooling capacity'], example: '3 ton' },
+  nominalCapacity: { label: 'Nominal capacity', accepts: ['cooling capacity'], example: '3 ton', metric: '10 kW' },
   ratedPower: { label: 'Rated power, fans included', accepts: ['power'], example: '3.2 kW' },
-  nameplateCharge: { label: 'Nameplate charge', accepts: ['mass'], example: '6 lb 4 oz' },
-  nameplateSubcooling: { label: 'Nameplate subcooling', accepts: ['temperature difference'], example: '10 °F' },
-  valveSuperheatMin: { label: 'Valve superheat, from', accepts: ['temperature difference'], example: '4 °F' },
-  valveSuperheatMax: { label: 'Valve superheat, to', accepts: ['temperature difference'], example: '25 °F' },
-  lineLength: { label: 'Line length', accepts: ['length'], example: '40 ft' },
-  includedLineLength: { label: 'Line length the nameplate includes', accepts: ['length'], example: '15 ft' },
-  lineChargePerLength: { label: 'Charge per length of line', accepts: ['mass per length'], example: '0.6 oz/ft' },
-  oldDrierVolume: { label: 'Inside volume of the old drier', accepts: ['volume'], example: '8 in³' },
-  newDrierVolume: { label: 'Inside volume of the new drier', accepts: ['volume'], example: '16 in³' },
-  receiverVolume: { label: 'Inside volume of the receiver', accepts: ['volume'], example: '300 in³' },
-  floodingCharge: { label: 'Charge for head-pressure control', accepts: ['mass'], example: '3 lb' },
-  condenserVolume: { label: 'Inside volume of the condenser', accepts: ['volume'], example: '400 in³' },
+  nameplateCharge: { label: 'Nameplate charge', accepts: ['mass'], example: '6 lb 4 oz', metric: '2800 g' },
+  nameplateSubcooling: {
+    label: 'Nameplate subcooling',
+    accepts: ['temperature difference'],
+    example: '10 °F',
+    metric: '6 K',
+  },
+  valveSuperheatMin: {
+    label: 'Valve superheat, from',
+    accepts: ['temperature difference'],
+    example: '4 °F',
+    metric: '2 K',
+  },
+  valveSuperheatMax: {
+    label: 'Valve superheat, to',
+    accepts: ['temperature difference'],
+    example: '25 °F',
+    metric: '14 K',
+  },
+  lineLength: { label: 'Line length', accepts: ['length'], example: '40 ft', metric: '12 m' },
+  includedLineLength: {
+    label: 'Line length the nameplate includes',
+    accepts: ['length'],
+    example: '15 ft',
+    metric: '5 m',
+  },
+  lineChargePerLength: {
+    label: 'Charge per length of line',
+    accepts: ['mass per length'],
+    example: '0.6 oz/ft',
+    metric: '55 g/m',
+  },
+  oldDrierVolume: { label: 'Inside volume of the old drier', accepts: ['volume'], example: '8 in³', metric: '130 cm³' },
+  newDrierVolume: {
+    label: 'Inside volume of the new drier',
+    accepts: ['volume'],
+    example: '16 in³',
+    metric: '260 cm³',
+  },
+  receiverVolume: {
+    label: 'Inside volume of the receiver',
+    accepts: ['volume'],
+    example: '300 in³',
+    metric: '5000 cm³',
+  },
+  floodingCharge: { label: 'Charge for head-pressure control', accepts: ['mass'], example: '3 lb', metric: '1400 g' },
+  condenserVolume: {
+    label: 'Inside volume of the condenser',
+    accepts: ['volume'],
+    example: '400 in³',
+    metric: '6500 cm³',
+  },
   condenserDesignDifference: {
     label: 'Design condensing above entering air',
     accepts: ['temperature difference'],
     example: '20 °F',
+    metric: '11 K',
   },
-  heldCondensing: { label: 'Condensing temperature held in the cold', accepts: ['temperature'], example: '90 °F' },
-  lowestAmbient: { label: 'Lowest outdoor temperature in operation', accepts: ['temperature'], example: '0 °F' },
-  boxSetPoint: { label: 'Box set point', accepts: ['temperature'], example: '38 °F' },
+  heldCondensing: {
+    label: 'Condensing temperature held in the cold',
+    accepts: ['temperature'],
+    example: '90 °F',
+    metric: '32 °C',
+  },
+  lowestAmbient: {
+    label: 'Lowest outdoor temperature in operation',
+    accepts: ['temperature'],
+    example: '0 °F',
+    metric: '-20 °C',
+  },
+  boxSetPoint: { label: 'Box set point', accepts: ['temperature'], example: '38 °F', metric: '3 °C' },
   ratedLoadCurrent: { label: 'Rated-load current', accepts: ['current'], example: '14.1 A' },
-  elevation: { label: 'Site elevation', accepts: ['elevation'], example: '1200 ft' },
+  elevation: { label: 'Site elevation', accepts: ['elevation'], example: '1200 ft', metric: '400 m' },
   atmosphericPressure: { label: 'Atmospheric pressure', accepts: ['absolute pressure'], example: '101.3 kPa a' },
 } as const satisfies Readonly<Record<string, FigureKind>>
 

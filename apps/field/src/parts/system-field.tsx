@@ -9,9 +9,8 @@ import {
   type SystemStatement,
 } from '@chargewright/visit'
 import { ChartEntryPlace } from '../chart-entry/chart-entry-place.tsx'
-import { quantityInWords } from '../session/in-words.ts'
+import { exampleInUnits } from '../session/example-in-units.ts'
 import type { Kept } from '../session/session.ts'
-import { understand } from '../session/understand.ts'
 import { t } from '../words/t.ts'
 import { ChoiceField } from './choice-field.tsx'
 import { QuantityField } from './quantity-field.tsx'
@@ -68,10 +67,9 @@ export function SystemField({ name, system, place = '', remark, units, state }: 
     case 'accessories':
       return <p class="hint">{t('Added parts are changed in the step “Weigh-in”.')}</p>
     default: {
-      const { accepts, example } = figureKind(name)
-      const read = understand(example, { label, accepts }, units)
-      const shown = read.ok ? quantityInWords(read.value.quantity, units) : example
-      const figure = { id, label, accepts, units, remark, clear, absent: t('for example {0}', shown) }
+      const kind = figureKind(name)
+      const shown = exampleInUnits(kind, units)
+      const figure = { id, label, accepts: kind.accepts, units, remark, clear, absent: t('for example {0}', shown) }
       return (
         <QuantityField {...figure} kept={figures[name]} keep={choose}>
           {name === 'elevation' && <SiteAltitude units={units} keep={choose} />}

@@ -15,9 +15,7 @@ export function notCounted(balance: readonly Problem[], moves: readonly EntryPro
   const names = [...new Set(strange.map(({ value }) => String(value)))]
   return [
     ...(ofCylinder > 0
-      ? [
-          say`Not counted: ${movesInWords(ofCylinder)} with no cylinder named. Correct that in the log`,
-        ]
+      ? [say`Not counted: ${movesInWords(ofCylinder)} with no cylinder named. Correct that in the log`]
       : []),
     ...(ofRefrigerant > 0
       ? [say`Not counted: ${movesInWords(ofRefrigerant)} of a refrigerant that nobody named. Name it at the system`]

@@ -44,7 +44,7 @@ export const PROBLEMS = {
   'IEC 60335-2-89 for commercial appliances': 'IEC 60335-2-89 para aparatos comerciales',
   'IEC 60335-2-24 for household ones': 'IEC 60335-2-24 para los domésticos',
   'ISO 5149 on site': 'ISO 5149 en el sitio',
-  'local code first': 'primero el código local',
+  'local code first': 'primero la norma local',
   'unconfirmed: look it up': 'sin confirmar: consúltelo',
   unconfirmed: 'sin confirmar',
   'grid recalled': 'tabla de memoria',

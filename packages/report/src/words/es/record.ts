@@ -44,7 +44,7 @@ export const RECORD = {
   converted: 'convertido',
   time: 'hora',
   value: 'valor',
-  'corrected, see below': 'corregido, vea abajo',
+  'corrected, see below': 'se corrigió, vea abajo',
   'questioned: {0}': 'en duda: {0}',
   'before: {0}': 'antes: {0}',
   '{0} at {1}': '{0} a las {1}',
@@ -112,7 +112,7 @@ export const RECORD = {
   'Forgot what {0} visits had taught of the system': 'Se olvidó lo que {0} visitas habían enseñado del sistema',
   Sources: 'Fuentes',
   'Readings are as typed by the technician; everything else is computed from them. ± is about 95 %. The maker’s instructions, local codes and a licence come first.':
-    'Las lecturas son como las escribió el técnico; todo lo demás se calcula a partir de ellas. ± es alrededor de 95 %. Las instrucciones del fabricante, los códigos locales y la licencia tienen prioridad.',
+    'Las lecturas son como las escribió el técnico; todo lo demás se calcula a partir de ellas. ± es alrededor de 95 %. Las instrucciones del fabricante, las normas locales y la licencia tienen prioridad.',
   Technician: 'Técnico',
   'For the owner': 'Por el propietario',
   Date: 'Fecha',
