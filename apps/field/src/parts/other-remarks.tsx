@@ -9,13 +9,13 @@ interface Props {
 /** What is wrong or doubtful and has no field of its own, each with the way to its entry in the log. */
 export function OtherRemarks({ remarks, showEntry }: Props) {
   return remarks.map(({ says, eventId }) => (
-    <p key={says} class="trouble">
-      {says}{' '}
+    <div key={says}>
+      <p class="trouble">{says}</p>
       {eventId !== undefined && (
         <button type="button" class="link" onClick={() => showEntry(eventId)}>
           {t('Correct it in the log')}
         </button>
       )}
-    </p>
+    </div>
   ))
 }

@@ -17,7 +17,7 @@ export function StandingClock({ begun, units }: Props) {
   const time = standingTime(begun, useNow())
   if (!time) return null
   return (
-    <p role="timer">
+    <p role="timer" class="standing">
       <strong>{t('It has stood {0}.', quantityInWords(time.stood, units))}</strong>{' '}
       {t('A full test stands {0}, until {1}.', quantityInWords(FULL_TEST, units), timeInWords(time.ends))}
     </p>
