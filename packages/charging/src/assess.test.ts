@@ -289,6 +289,31 @@ test('[property] that the refrigerant burns is told from the first gauge on', ()
   expect(told('R-410A')).not.toContain('flammable')
 })
 
+test('[property] a sealed system that was weighed in is pinched off, and has no ports to cap', () => {
+  const facts = { refrigerant: 'R-290', application: 'medium-temperature', nameplateCharge: '150 g' } as const
+  const closed = (meteringDevice: 'capillary' | 'automatic') => {
+    const { finding } = assessed(
+      described({ ...facts, meteringDevice }),
+      observed('charge-state', 'evacuated'),
+      {
+        kind: 'refrigerant-moved',
+        direction: 'into-system',
+        mass: '150 g',
+        phase: 'liquid',
+        port: 'liquid-line',
+        compressor: 'stopped',
+        instrument: { accuracy: '0.5 g', resolution: '0.1 g' },
+      },
+      { kind: 'wait', purpose: 'equalise', duration: '10 min' },
+    )
+    expect(finding.kind).toBe('hold')
+    return finding.steps.map((step) => render(step, METRIC)).join('. ')
+  }
+  expect(closed('capillary')).toMatch(/Pinch the process tube off.*without a flame.*Check the seal for leaks/)
+  expect(closed('capillary')).not.toMatch(/ports/)
+  expect(closed('automatic')).toMatch(/Cap the ports/)
+})
+
 test('[property] each act has its cautions beside it, whatever the finding, known refrigerant or not', () => {
   const beside = (...facts: readonly Fact[]) => {
     const { beside } = assessed(...facts)
@@ -299,11 +324,15 @@ test('[property] each act has its cautions beside it, whatever the finding, know
     'into-system': ['no-liquid-low-side', 'find-the-leak', 'protection'],
     'out-of-system': ['no-venting', 'cylinder-fill', 'protection'],
     'adjust-valve': ['valve-slowly', 'valve-flooding', 'stem-cap'],
+    'pressure-test': [],
+    evacuation: [],
   })
   const burning = beside(described({ ...ORIFICE, refrigerant: 'R-454B' }))
   expect(burning['connect-gauge']).toEqual(['flammable', 'room-charge-limit'])
   expect(burning['into-system']).toEqual(expect.arrayContaining(['flammable', 'blend-as-liquid']))
   expect(burning['out-of-system']).toContain('flammable')
+  expect(burning).toMatchObject({ 'pressure-test': ['flame'], evacuation: ['pump-exhaust'] })
+  expect(beside(described(ORIFICE))).toMatchObject({ 'pressure-test': [], evacuation: [] })
 })
 
 // COMPUTED by hand from the lower flammable limit on file for R-32, 0.307 kg/m³: 6, 52 and 260 m³ of it (IEC 60335-2-40).

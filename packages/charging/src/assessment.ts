@@ -102,7 +102,7 @@ export interface Caution {
 }
 
 /** An act of a visit that can hurt someone, the compressor or the air. */
-export type Act = 'connect-gauge' | 'into-system' | 'out-of-system' | 'adjust-valve'
+export type Act = 'connect-gauge' | 'into-system' | 'out-of-system' | 'adjust-valve' | 'pressure-test' | 'evacuation'
 
 /** The verdict, in one sentence and its reasons. */
 export interface Finding {

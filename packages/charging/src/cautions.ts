@@ -46,13 +46,48 @@ const AUTHORITY = caution('authority', say`The maker's instructions, local codes
 /** What belongs beside each act, whoever asks for it: the technician may do it before any finding does. */
 export function cautionsBeside({ visit, refrigerant }: Charged): Assessment['beside'] {
   const burning = refrigerant ? flammable(refrigerant, visit.system.facts.application, true) : []
+  const opened = refrigerant ? openedWhereItBurns(refrigerant) : {}
   return {
+    'pressure-test': [],
+    evacuation: [],
+    ...opened,
     'connect-gauge': burning,
     'into-system': [...burning, ...adding({ visit, refrigerant }, true), PROTECTION],
     'out-of-system': [...burning, ...recovering(), PROTECTION],
     'adjust-valve': VALVE,
   }
 }
+
+/** What is left of a burning refrigerant, in the oil above all, meets the torch of the repair or leaves through the pump. */
+function openedWhereItBurns({ name }: Refrigerant): Partial<Assessment['beside']> {
+  switch (burns(name)) {
+    case 'yes':
+      return {
+        'pressure-test': [
+          caution(
+            'flame',
+            say`${name} burns: no flame and no torch until all of it is recovered and the system is purged with dry nitrogen; ventilate, keep ignition sources away`,
+          ),
+        ],
+        evacuation: [
+          caution(
+            'pump-exhaust',
+            say`${name} burns, and the oil still gives it off under vacuum: use a pump rated for it, lead its exhaust outdoors, ventilate, no flame and no switch sparking nearby`,
+          ),
+        ],
+      }
+    case 'unknown':
+      return { 'pressure-test': [unknownClass(name)], evacuation: [unknownClass(name)] }
+    case 'no':
+      return {}
+  }
+}
+
+const unknownClass = (name: string): Caution =>
+  caution(
+    'safety-class',
+    say`The safety class of ${name} is not on file here: read the cylinder's label before opening anything`,
+  )
 
 const RECEIVER_FULL = caution(
   'receiver-full',
@@ -81,12 +116,7 @@ function flammable({ name }: Refrigerant, application: Application | undefined, 
       ]
     case 'unknown':
       if (!opened) return []
-      return [
-        caution(
-          'safety-class',
-          say`The safety class of ${name} is not on file here: read the cylinder's label before opening anything`,
-        ),
-      ]
+      return [unknownClass(name)]
     case 'no':
       return []
   }

@@ -4,16 +4,18 @@ import { LIMITS } from './limit.ts'
 import type { Case } from './ruling.ts'
 import { equalising, settling } from './timed.ts'
 
-/** The charge is right as far as the method can tell. */
-export function hold(reason: Evidence, more: readonly Evidence[] = []): Finding {
+/** The charge is right as far as the method can tell; what closes the work, where it is not the caps of its ports. */
+export function hold(reason: Evidence, more: readonly Evidence[] = [], closing: readonly Step[] = [CAP]): Finding {
   return {
     kind: 'hold',
     sentence: say`Leave the charge as it is`,
     reasons: [reason, ...more],
-    steps: [say`Cap the ports, check them for leaks and sign the record`],
+    steps: closing,
     next: [],
   }
 }
+
+const CAP = say`Cap the ports, check them for leaks and sign the record`
 
 const PORTS: Readonly<Record<Dose['port'], string>> = {
   suction: 'the suction service port',

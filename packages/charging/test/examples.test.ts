@@ -71,6 +71,14 @@ function example(name: string): VisitFile {
 }
 
 describe('example visits', () => {
+  test('[property] no two visits of one system begin in the same minute', () => {
+    const begun = Object.keys(EXAMPLES).map((name) => {
+      const { events } = example(name)
+      return `${fold({ id: name, events }).system.facts.name} ${events[0]!.at}`
+    })
+    expect(begun.filter((one, i) => begun.indexOf(one) !== i)).toEqual([])
+  })
+
   test.each(Object.entries(EXAMPLES))('[property] %s finds what it is there to show', (name, expected) => {
     const file = example(name)
     expect(file.about).toMatch(/^Invented/)

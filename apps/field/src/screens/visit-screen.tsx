@@ -96,7 +96,14 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
     return bench === undefined ? systemSoFar(system, stored, session.visits.value ?? []) : undefined
   })
   const shown = { units, showEntry }
-  const step = { visit, events, instruments: preferences.instruments.value, record, ...shown }
+  const step = {
+    visit,
+    events,
+    instruments: preferences.instruments.value,
+    record,
+    beside: assessment?.beside,
+    ...shown,
+  }
   return (
     <>
       <PageBar

@@ -16,7 +16,7 @@ import { VacuumReadingForm } from './vacuum-reading-form.tsx'
 import { VacuumTestForm } from './vacuum-test-form.tsx'
 
 /** A vacuum that is shut off from the pump and watched: whether it holds, and if not, whether it leaks or is wet. */
-export function EvacuationStep({ visit, events, units, record, showEntry }: StepProps) {
+export function EvacuationStep({ visit, events, units, record, showEntry, beside }: StepProps) {
   const test = visit.vacuumTests.at(-1)
   const shown = vacuumUnits(units)
   const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone', spoken.value)
@@ -25,7 +25,7 @@ export function EvacuationStep({ visit, events, units, record, showEntry }: Step
   const isEmpty = visit.observations['charge-state']?.answer === 'evacuated'
   return (
     <>
-      <StepCautions cautions={EVACUATION_CAUTIONS} units={units} />
+      <StepCautions cautions={[...(beside?.evacuation ?? []), ...EVACUATION_CAUTIONS]} units={units} />
       <div ref={place}>
         {test && (
           <>

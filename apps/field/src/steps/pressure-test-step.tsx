@@ -15,7 +15,7 @@ import { TestVerdict } from './test-verdict.tsx'
 import { useTestInSight } from './use-test-in-sight.ts'
 
 /** The system stands under dry nitrogen: whether it loses more than its change of temperature explains. */
-export function PressureTestStep({ visit, events, units, instruments, record, showEntry }: StepProps) {
+export function PressureTestStep({ visit, events, units, instruments, record, showEntry, beside }: StepProps) {
   const test = visit.pressureTests.at(-1)
   const { answer } = useAnswer('tightness', events, units, useWide() ? 'desk' : 'phone', spoken.value)
   const judged = test && answer?.pressure
@@ -23,7 +23,7 @@ export function PressureTestStep({ visit, events, units, instruments, record, sh
   const { test: place, recordReading } = useTestInSight(judged, record)
   return (
     <>
-      <StepCautions cautions={PRESSURE_TEST_CAUTIONS} units={units} />
+      <StepCautions cautions={[...(beside?.['pressure-test'] ?? []), ...PRESSURE_TEST_CAUTIONS]} units={units} />
       <div ref={place}>
         {test && (
           <>

@@ -1,3 +1,4 @@
+import type { Assessment } from '@chargewright/charging'
 import type { UnitPreference } from '@chargewright/quantity'
 import type { Fact, Visit } from '@chargewright/visit'
 import { useSignal } from '@preact/signals'
@@ -15,6 +16,8 @@ export interface StepProps {
   readonly instruments: MyInstruments
   readonly record: (fact: Fact) => Kept
   readonly showEntry: (eventId: string) => void
+  /** Cautions of what may be done here; undefined until the visit was judged. */
+  readonly beside?: Assessment['beside'] | undefined
 }
 
 interface Props {

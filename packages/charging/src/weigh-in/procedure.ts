@@ -57,7 +57,7 @@ const HABIT = 'common practice'
 const LOW_SIDE_ANSWERS = quantity('duration', 60)
 
 /**
- * The charge by weight, step by step: what it takes and where the system opens, before anything is connected; then into
+ * The charge by weight, step by step: what it takes, a safe place and where the system opens, before anything is connected; then into
  * the evacuated, stopped system, as liquid, on the high side; then rest until the pressures are equal, and only then
  * start. The waits are clocks for the screen, the stops are for the technician.
  */
@@ -69,12 +69,12 @@ export function weighInProcedure(weighIn: WeighIn): readonly ProcedureStep[] {
       'tools',
       say`Lay ready: a scale fine enough for ${tolerance}, the cylinder, short hoses that shut off at their ends, gauges, vacuum pump with its gauge, recovery machine and cylinder`,
     ),
-    ...(isSealed ? [step('access', SEALED_ACCESS)] : []),
     ...(burns(refrigerant.name) === 'no'
       ? []
       : [
           step('ventilate', say`Ventilate, keep ignition sources away and use equipment rated for ${refrigerant.name}`),
         ]),
+    ...(isSealed ? [step('access', SEALED_ACCESS)] : []),
     step(
       'empty',
       say`Empty the system into a recovery cylinder, repair and pressure test it with dry nitrogen, evacuate it`,
@@ -129,13 +129,19 @@ export function weighInProcedure(weighIn: WeighIn): readonly ProcedureStep[] {
     }),
     step('settle', say`Let it run before anything is judged`, { wait: LIMITS.settleTime.quantity }),
     ...(isSealed ? [step('seal', SEAL)] : []),
-    step('record', say`Weigh the cylinder, write both weights down, cap the ports and check them for leaks`),
+    step(
+      'record',
+      isSealed
+        ? say`Weigh the cylinder, write both weights down and check the seal for leaks`
+        : say`Weigh the cylinder, write both weights down, cap the ports and check them for leaks`,
+    ),
   ]
 }
 
 const SEALED_ACCESS = say`A sealed system has no service valves. Before anything is connected, find its process tube, or where one can be fitted, and have an adapter with a valve for it. On the high side the charge goes in as told below; on the low side only, it goes in there as vapour, the compressor off, in small weighed parts, waiting for the pressure to settle between them`
 
-const SEAL = say`Pinch the process tube off, seal it, and take the adapter off; where the refrigerant burns, without a flame`
+/** What ends the work on a system without ports. */
+export const SEAL = say`Pinch the process tube off, seal it, and take the adapter off; where the refrigerant burns, without a flame`
 
 function step(id: StepId, act: Statement, rest: Partial<Omit<ProcedureStep, 'id' | 'act'>> = {}): ProcedureStep {
   return { id, act, stops: [], source: HABIT, ...rest }

@@ -230,11 +230,20 @@ describe('procedure', () => {
     expect(steps('R-22').find(({ id }) => id === 'equalise')?.wait?.si).toBe(600)
   })
 
-  test('[property] only a sealed system is told of its process tube, before anything is connected', () => {
-    expect(place('R-290', 'access')).toBeLessThan(place('R-290', 'ventilate'))
+  test('[property] only a sealed system is told of its process tube, once the place is safe and before anything is connected', () => {
+    expect(place('R-290', 'ventilate')).toBeLessThan(place('R-290', 'access'))
+    expect(place('R-290', 'access')).toBeLessThan(place('R-290', 'empty'))
     const withValve = steps('R-290', 'thermostatic').map(({ id }) => id)
     expect(withValve).toContain('tools')
     expect(withValve.filter((id) => id === 'access' || id === 'seal')).toEqual([])
+  })
+
+  test('[property] ports are capped only where there are some', () => {
+    const record = (device: 'capillary' | 'thermostatic') =>
+      render(steps('R-290', device).find(({ id }) => id === 'record')!.act, INCH_POUND)
+    expect(record('capillary')).not.toMatch(/ports/)
+    expect(record('capillary')).toMatch(/check the seal for leaks/)
+    expect(record('thermostatic')).toMatch(/cap the ports/)
   })
 
   test('[property] a low side that has not risen in a minute stops it, and names the capillary where there is one', () => {

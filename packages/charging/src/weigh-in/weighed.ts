@@ -13,7 +13,7 @@ import type { Limit } from '../limit.ts'
 import type { Case } from '../ruling.ts'
 import { hold } from '../sentence.ts'
 import { equalising, settling } from '../timed.ts'
-import { type ProcedureStep, weighInProcedure } from './procedure.ts'
+import { type ProcedureStep, SEAL, weighInProcedure } from './procedure.ts'
 
 type Mass = Quantity<'mass'>
 
@@ -40,6 +40,8 @@ export function weighed(asked: Case, total: ChargeTarget): Finding {
         total.evidence,
         ...inSoFar,
       ]),
+      [],
+      visit.system.facts.meteringDevice === 'capillary' ? SEALING : undefined,
     )
   }
   const mass = quantity('mass', left.si)
@@ -51,6 +53,9 @@ export function weighed(asked: Case, total: ChargeTarget): Finding {
   const resolve = evidence(say`The scale must resolve ${tolerance.quantity}`, tolerance.source)
   return under ? weighIn(asked, mass, tolerance.quantity, reason, resolve) : takeOut(mass, reason, resolve)
 }
+
+/** A sealed system is left without ports. */
+const SEALING: readonly Step[] = [SEAL, say`Check the seal for leaks and sign the record`]
 
 function tooCoarse(u: number, tolerance: Mass, inSoFar: readonly Evidence[]): Finding {
   return {

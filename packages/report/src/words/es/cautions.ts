@@ -5,6 +5,10 @@ export const CAUTIONS = {
   'Do not run a hermetic compressor in a vacuum': 'No haga funcionar un compresor hermético en vacío',
   'Wear eye and hand protection; lock out power before opening panels':
     'Use protección para los ojos y las manos; bloquee la alimentación eléctrica antes de abrir paneles',
+  '{0} burns: no flame and no torch until all of it is recovered and the system is purged with dry nitrogen; ventilate, keep ignition sources away':
+    'El {0} es inflamable: sin llama ni soplete hasta recuperarlo todo y purgar el sistema con nitrógeno seco; ventile y aleje las fuentes de ignición',
+  '{0} burns, and the oil still gives it off under vacuum: use a pump rated for it, lead its exhaust outdoors, ventilate, no flame and no switch sparking nearby':
+    'El {0} es inflamable, y el aceite todavía lo suelta al vacío: use una bomba apta para él, lleve su descarga al exterior, ventile, sin llama ni interruptor que haga chispa cerca',
   "The maker's instructions, local codes and a licence come first":
     'Las instrucciones del fabricante, las normas locales y la licencia están primero',
   '{0} burns: ventilate, keep ignition sources away, use equipment rated for it, keep to the charge limit of the room':

@@ -50,6 +50,9 @@ export const WEIGH_IN = {
   'Close the cylinder at once, and stop the compressor if it knocks':
     'Cierre el cilindro de inmediato y detenga el compresor si golpea',
   'Let it run before anything is judged': 'Déjelo funcionar antes de juzgar nada',
+  'Weigh the cylinder, write both weights down and check the seal for leaks':
+    'Pese el cilindro, anote ambos pesos y revise que el sello no tenga fugas',
+  'Check the seal for leaks and sign the record': 'Revise que el sello no tenga fugas y firme el registro',
   'Weigh the cylinder, write both weights down, cap the ports and check them for leaks':
     'Pese el cilindro, anote ambos pesos, tape los puertos y revise que no tengan fugas',
   'The capillary is blocked': 'El tubo capilar está obstruido',
