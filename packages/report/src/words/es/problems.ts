@@ -14,6 +14,7 @@ export const PROBLEMS = {
   'Cylinder after': 'Cilindro después',
   'Kept by the hoses': 'Retenido por las mangueras',
   'Refrigerant moved': 'Refrigerante movido',
+  'Refrigerant moved, against the whole nameplate charge': 'Refrigerante movido, frente a toda la carga de placa',
   'more than nothing': 'más que nada',
   'the span of the gauge, because its class is given': 'la escala del manómetro, porque se da su clase',
   nothing: 'nada',
