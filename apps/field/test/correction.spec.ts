@@ -101,7 +101,9 @@ test('[property] a mass ten times too big is doubted beside the finding, and cor
   await press(key(page, 'Enter what the scale showed'))
   await enter(field(page, 'moved-mass'), '15000 g')
   const doubt = page.locator('.finding .trouble')
-  await expect(doubt).toContainText('Doubtful, kept all the same. Refrigerant moved: 33 lb 1 oz is outside')
+  await expect(doubt).toContainText(
+    'Doubtful, kept all the same. Refrigerant moved, against the whole nameplate charge: 33 lb 1 oz is outside',
+  )
   await press(key(page, 'Correct it in the log'))
   const moved = logLines(page).first()
   await expect(moved).toBeFocused()
