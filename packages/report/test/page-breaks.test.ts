@@ -66,6 +66,22 @@ describe('however long a record is', () => {
     }
   })
 
+  test('[property] no table begins with a single row at the end of a page', async () => {
+    const { visit, assessment } = example('step-by-step')
+    const { finding } = assessment
+    for (let more = 0; more <= 12; more += 2) {
+      const reasons = [...finding.reasons, ...Array.from({ length: more }, () => evidence(say`one more reason`))]
+      const options = { preference: INCH_POUND, created: '2026-07-01T12:00:00Z' }
+      const bytes = await renderPdf(serviceRecord(visit, { ...assessment, finding: { ...finding, reasons } }, options))
+      const isHeading = ({ text, size }: PdfWord) => size === SIZE.heading && text.startsWith('Readings,')
+      const words = pdfWords(bytes).find((page) => page.some(isHeading))!
+      const { y: top } = words.find(isHeading)!
+      // The number of its source ends every row.
+      const rows = words.filter(({ text, x, y }) => /^\[\d+\]/.test(text) && x > 500 && y < top)
+      expect(rows.length).toBeGreaterThan(1)
+    }
+  })
+
   test('[property] in the column beside the pictures no heading stands alone either', async () => {
     const { visit, assessment } = example('orifice-add')
     const { finding } = assessment

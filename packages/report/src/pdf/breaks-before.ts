@@ -31,7 +31,8 @@ export function breaksBefore({ headlineLevel, startPosition }: Laid, around: Aro
   if (headlineLevel === KEPT.signature) return next !== undefined
   const following = around.getFollowingNodesOnPage().filter(isNoFoot)
   if (isAlone(startPosition.top, following)) return true
-  if (headlineLevel === KEPT.sourcesHeading) return next?.headlineLevel === KEPT.signature
+  // Asked once only: where as yet no more than the lines to sign on lie over, their cells bear no level.
+  if (headlineLevel === KEPT.sourcesHeading) return next !== undefined && next.headlineLevel !== KEPT.sources
   const closes = next?.headlineLevel !== undefined && next.headlineLevel !== KEPT.section
   const isLast = following.every((each) => each.headlineLevel !== KEPT.section)
   return closes && isLast && following.length < SHORT

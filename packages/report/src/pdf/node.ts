@@ -15,7 +15,7 @@ export type PdfText = string | ({ readonly text: string } & PdfStyle)
 
 export interface PdfTable {
   readonly headerRows: number
-  readonly keepWithHeaderRows: 1
+  readonly keepWithHeaderRows: 2
   readonly dontBreakRows: true
   readonly widths: readonly (number | 'auto' | '*')[]
   readonly body: readonly (readonly PdfNode[])[]

@@ -56,7 +56,7 @@ function ruled(
   if (rows.length === 0) return []
   const cell = (content: string | PdfNode): PdfNode => (typeof content === 'string' ? paragraph(content) : content)
   const body = [...heads, ...rows.map((row) => row.map(cell))]
-  const table = { headerRows: heads.length, keepWithHeaderRows: 1, dontBreakRows: true, widths, body } as const
+  const table = { headerRows: heads.length, keepWithHeaderRows: 2, dontBreakRows: true, widths, body } as const
   return [{ table, layout, ...(layout === 'titled' ? { headlineLevel: KEPT.section } : {}) }]
 }
 
