@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page, test } from '@playwright/test'
 import { axeViolations } from './axe-violations.ts'
-import { logLines, newVisit } from './field-app.ts'
+import { logLines, newVisit, openDemo } from './field-app.ts'
 
 const step = (page: Page, title: string): Locator =>
   page.locator('details.group', { has: page.getByRole('heading', { name: title, exact: true }) })
@@ -47,6 +47,14 @@ test('[property] what a test says comes into view on a phone when a reading is e
   await open(page, 'Evacuation')
   await expect(vacuum.locator('.verdict-word')).toHaveText('held')
   await expect(vacuum.locator('.verdict-word')).not.toBeInViewport()
+})
+
+test('[property] a burning refrigerant is told of where the system is tested and evacuated', async ({ page }) => {
+  await openDemo(page, 'demo-capillary-weigh-in')
+  for (const title of ['Pressure test', 'Evacuation']) {
+    const place = await open(page, title)
+    await expect(place.locator('.cautions').first()).toContainText(/R-290 burns.*no flame/)
+  }
 })
 
 test('[limit] what is missing or cannot be read is named with what belongs there, and nothing typed is lost', async ({
