@@ -57,9 +57,9 @@ const HABIT = 'common practice'
 const LOW_SIDE_ANSWERS = quantity('duration', 60)
 
 /**
- * The charge by weight, step by step: what it takes, a safe place and where the system opens, before anything is connected; then into
- * the evacuated, stopped system, as liquid, on the high side; then rest until the pressures are equal, and only then
- * start. The waits are clocks for the screen, the stops are for the technician.
+ * The charge by weight, step by step: what it takes, a safe place and where the system opens, before anything is
+ * connected; then into the evacuated, stopped system, as liquid, on the high side; then rest until the pressures are
+ * equal, and only then start. The waits are clocks for the screen, the stops are for the technician.
  */
 export function weighInProcedure(weighIn: WeighIn): readonly ProcedureStep[] {
   const { charge, tolerance, refrigerant, meteringDevice } = weighIn
