@@ -29,6 +29,7 @@ export type FindingKind = keyof typeof FINDINGS
 /** Something that must hold before the method may speak. */
 export interface Condition {
   readonly id:
+    | 'not-overfilled'
     | 'settled'
     | 'equalised'
     | 'consistent'

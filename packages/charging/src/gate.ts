@@ -13,7 +13,10 @@ export function gate(
   conditions: readonly Condition[],
   needed: readonly ReadingId[],
 ): Finding | undefined {
-  const unmet = conditions.filter(({ state }) => state === 'unmet')
+  const all = conditions.filter(({ state }) => state === 'unmet')
+  // Nothing else is to be done before that.
+  const first = all.filter(({ id }) => id === 'not-overfilled')
+  const unmet = first.length > 0 ? first : all
   if (unmet[0]) {
     return {
       kind: 'not-ready',

@@ -15,7 +15,7 @@ export function hold(reason: Evidence, more: readonly Evidence[] = [], closing: 
   }
 }
 
-const CAP = say`Cap the ports, check them for leaks and sign the record`
+export const CAP = say`Cap the ports, check them for leaks and sign the record`
 
 const PORTS: Readonly<Record<Dose['port'], string>> = {
   suction: 'the suction service port',

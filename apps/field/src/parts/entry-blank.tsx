@@ -2,6 +2,7 @@ import { type Dimension, format, type Quantity, type UnitPreference } from '@cha
 import { useSignal } from '@preact/signals'
 import { useRef } from 'preact/hooks'
 import { understand } from '../session/understand.ts'
+import { isUnitAlone } from '../session/unit-key.ts'
 import { t } from '../words/t.ts'
 import { afterPress } from './after-press.ts'
 import { EntryKeys } from './entry-keys.tsx'
@@ -64,6 +65,11 @@ export function EntryBlank({ id, label, accepts, units, example, before, questio
         aria-describedby={`${id}-says`}
         {...keypad}
         value={text}
+        onFocus={({ currentTarget: blank }) => {
+          // What is typed replaces what stands there; a unit alone waits for its number.
+          if (isUnitAlone(text, dimension)) blank.setSelectionRange(0, 0)
+          else blank.select()
+        }}
         onInput={(event) => type(event.currentTarget.value)}
       />
       <div class="form-says" id={`${id}-says`}>

@@ -15,12 +15,17 @@ interface Props {
   readonly record: ((fact: Fact) => Kept) | undefined
 }
 
+/** Far too full, it is neither started nor waited for. */
+const isToStandStill = ({ finding, conditions }: Assessment): boolean =>
+  (finding.kind === 'recover' && finding.dose?.compressor === 'stopped') ||
+  conditions.some(({ id, state }) => id === 'not-overfilled' && state === 'unmet')
+
 /** What to do now, and the wait that goes on meanwhile. */
 export function WaitPlace({ visit, assessment, units, record }: Props) {
   const { steps } = assessment.finding
   const change = lastChange(visit)
   const list = stepList(steps, change)
-  const clock = record && waitClock(visit, change, assessment.conditions)
+  const clock = record && !isToStandStill(assessment) ? waitClock(visit, change, assessment.conditions) : undefined
   const Clock = useLazy(clock !== undefined, async () => (await import('./settle-clock.tsx')).SettleClock)
   const begin =
     record &&

@@ -82,7 +82,12 @@ export function VisitScreen({ stored, session, preferences, exported, bench }: P
   const state = useSteady((stated: SystemStatement) => record({ kind: 'system-described', facts: stated }))
   const foresee = useForesight(events)
   const correct = useSteady((eventId: string, replacement: Fact | undefined, reason: string | undefined) =>
-    session.correct(stored.id, eventId, replacement, reason),
+    session.correct(
+      stored.id,
+      eventId,
+      replacement && withInstrument(replacement, preferences.instruments.value),
+      reason,
+    ),
   )
   const showEntry = useSteady((eventId: string) => {
     const entry = visit.log.find(({ id }) => id === eventId)

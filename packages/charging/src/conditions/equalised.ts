@@ -6,8 +6,6 @@ import { equalising } from '../timed.ts'
 
 const { equaliseTime } = LIMITS
 
-const DO_NOT_START = say`Do not start it: more went in than the whole nameplate charge. Correct the entry in the log, or recover what is too much`
-
 /**
  * After liquid went into a stopped system it rests about 10 minutes before the compressor starts. Asked only while
  * nothing after the move says that it did.
@@ -22,8 +20,6 @@ export function equalised(visit: Visit): readonly Condition[] {
     .filter((wait) => wait.position > move.position)
     .reduce((sum, wait) => sum + wait.duration.si, 0)
   const met = waited >= equaliseTime.quantity.si
-  // More than the whole nameplate charge at once: by a slip of the hand, or truly.
-  const isDoubtful = visit.doubts.some(({ eventId }) => eventId === move.eventId)
   const statement = met
     ? say`The system rested ${equaliseTime.quantity} after liquid went in`
     : say`Liquid went into the stopped system; it has not rested ${equaliseTime.quantity} since`
@@ -35,11 +31,9 @@ export function equalised(visit: Visit): readonly Condition[] {
       ...(met
         ? {}
         : {
-            remedy: isDoubtful
-              ? DO_NOT_START
-              : equalising(
-                  say`Leave the compressor off ${equaliseTime.quantity} so that the pressures equalise, then start`,
-                ),
+            remedy: equalising(
+              say`Leave the compressor off ${equaliseTime.quantity} so that the pressures equalise, then start`,
+            ),
           }),
     },
   ]

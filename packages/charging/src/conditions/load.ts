@@ -1,5 +1,5 @@
 import { add, evidence, type Quantity, say } from '@chargewright/quantity'
-import { observationKind, type Visit } from '@chargewright/visit'
+import { lastChange, observationKind, type Visit } from '@chargewright/visit'
 import type { Condition } from '../assessment.ts'
 import { LIMITS } from '../limit.ts'
 import { typedIn } from '../measures/typed-in.ts'
@@ -7,9 +7,24 @@ import { readAgain } from './read-again.ts'
 
 const { boxAboveSetPoint } = LIMITS
 
+const FORCE_IT = say`Force a high load: hold the doors open or warm the box, until the valve stands wide open; then look again`
+
 /** A sight glass tells something only while the valve stands wide open: doors open, false load, or a warm box. */
 export function load(visit: Visit): Condition {
+  const change = lastChange(visit)?.position ?? -1
   const observed = visit.observations.load
+  if (observed && observed.answer !== 'normal' && observed.position < change) {
+    return {
+      id: 'load',
+      state: 'unknown',
+      evidence: {
+        ...evidence(say`The load was high before the last change; nothing tells whether it still is`),
+        eventId: observed.eventId,
+      },
+      remedy: FORCE_IT,
+      next: { entry: { kind: 'observation', what: 'load' }, why: say`it was seen before the last change` },
+    }
+  }
   if (observed && observed.answer !== 'normal') {
     const answer = observationKind('load').answers[observed.answer] ?? observed.answer
     return {
@@ -20,7 +35,6 @@ export function load(visit: Visit): Condition {
   }
   const box = visit.readings['box-temperature']
   const setPoint = visit.system.figures.boxSetPoint
-  const remedy = say`Force a high load: hold the doors open or warm the box, until the valve stands wide open; then look again`
   if (!box || !setPoint) {
     return {
       id: 'load',
@@ -30,7 +44,7 @@ export function load(visit: Visit): Condition {
           ? say`The load is as found, and nothing shows that it is high`
           : say`Nothing tells whether the load is high`,
       ),
-      remedy,
+      remedy: FORCE_IT,
       next: box
         ? { entry: { kind: 'figure', what: 'boxSetPoint' }, why: say`box against set point tells the load` }
         : { entry: { kind: 'observation', what: 'load' }, why: say`a glass is judged only under high load` },
@@ -49,6 +63,6 @@ export function load(visit: Visit): Condition {
     id: 'load',
     state: high ? 'met' : 'unmet',
     evidence: evidence(statement, boxAboveSetPoint.source, from),
-    ...(high ? {} : { remedy, again: readAgain(visit, ['box-temperature']) }),
+    ...(high ? {} : { remedy: FORCE_IT, again: readAgain(visit, ['box-temperature']) }),
   }
 }

@@ -45,7 +45,9 @@ export function settled(visit: Visit, needed: readonly ReadingId[], looked: read
         id: 'settled',
         state: 'unmet',
         evidence: ran.evidence,
-        remedy: settling(say`Let it run until ${settleTime.quantity} have passed without a change, then read again`),
+        remedy: ran.hasRun
+          ? say`Read again what was read before that`
+          : settling(say`Let it run until ${settleTime.quantity} have passed without a change, then read again`),
         ...(ran.early[0] && { next: tooEarly(ran.early[0]), again: ran.early.slice(1).map(tooEarly) }),
       }
     case 'unknown':
@@ -85,6 +87,8 @@ type Ran =
   | {
       readonly kind: 'not-settled'
       readonly evidence: Condition['evidence']
+      /** By now, whatever was read before. */
+      readonly hasRun: boolean
       /** What was taken before that, the earliest first. */
       readonly early: readonly Taken['entry'][]
     }
@@ -94,17 +98,21 @@ type Ran =
 function runningTime(visit: Visit, change: Origin | undefined, taken: readonly Taken[]): Ran {
   const said = visit.observations['running-time']
   const answer = said && said.position > (change?.position ?? -1) ? said : undefined
+  // To say that it has not run long enough begins the wait anew.
+  const from = answer ?? change
+  const waited_s = visit.waits
+    .filter(({ purpose, position }) => purpose === 'settle' && position > (from?.position ?? -1))
+    .reduce((sum, { duration }) => sum + duration.si, 0)
+  const hasRun = answer?.answer === 'settled' || waited_s >= settleTime.quantity.si
   const during = taken.filter((one) => isWithinWait(visit, change, one)).map(({ entry }) => entry)
   if (during.length > 0) {
     const statement = say`Some readings were taken before the system had run ${settleTime.quantity}`
-    return { kind: 'not-settled', evidence: evidence(statement, settleTime.source), early: during }
+    return { kind: 'not-settled', evidence: evidence(statement, settleTime.source), hasRun, early: during }
   }
   if (answer?.answer === 'settled') {
     const statement = say`The system has run at least ${settleTime.quantity} without a change`
     return { kind: 'settled', evidence: { ...evidence(statement, settleTime.source), eventId: answer.eventId } }
   }
-  // To say that it has not run long enough begins the wait anew.
-  const from = answer ?? change
   const times = (taken.length > 0 ? taken : [undefined])
     .map((one) => ({ entry: one?.entry, seconds: ranUntil(visit, from, one) }))
     .sort((a, b) => a.seconds - b.seconds)
@@ -116,7 +124,7 @@ function runningTime(visit: Visit, change: Origin | undefined, taken: readonly T
     if (!answer) return { kind: 'unknown' }
     const statement = say`The system has not yet run ${settleTime.quantity} without a change`
     const said = { ...evidence(statement, settleTime.source), eventId: answer.eventId }
-    return { kind: 'not-settled', evidence: said, early }
+    return { kind: 'not-settled', evidence: said, hasRun, early }
   }
   const since = from === change && change ? 'since the last change' : 'before the readings'
   if (least.seconds >= asked.si) {
@@ -129,16 +137,24 @@ function runningTime(visit: Visit, change: Origin | undefined, taken: readonly T
     most.seconds >= asked.si
       ? say`Some readings were taken before the system had run ${asked}`
       : say`When it was read, the system had run ${time} ${since}; ${asked} are asked for`
-  return { kind: 'not-settled', evidence: evidence(statement, settleTime.source), early }
+  return { kind: 'not-settled', evidence: evidence(statement, settleTime.source), hasRun, early }
 }
 
 /** Whether something was read while the system was still let run: then no later word that it has run makes it good. */
 const isWithinWait = (visit: Visit, change: Origin | undefined, read: Origin): boolean =>
-  visit.waits.some(({ purpose, position, at, duration }) => {
-    const isAfter = purpose === 'settle' && position > read.position && position > (change?.position ?? -1)
-    const left_s = elapsed(read, { at })
-    return isAfter && left_s > 0 && left_s < duration.si
+  visit.waits.some((wait) => {
+    if (wait.purpose !== 'settle' || wait.position < read.position || wait.position < (change?.position ?? -1))
+      return false
+    const begun = visit.begun.findLast(({ purpose, position }) => purpose === 'settle' && position < wait.position)
+    const isItsOwn = begun && !visit.waits.some((other) => isBetween(begun, other, wait))
+    // One that nobody began here is known by its length alone.
+    if (isItsOwn) return begun.position < read.position
+    const left_s = elapsed(read, wait)
+    return left_s > 0 && left_s < wait.duration.si
   })
+
+const isBetween = (from: Origin, one: Origin & Pick<Visit['waits'][number], 'purpose'>, to: Origin): boolean =>
+  one.purpose === 'settle' && one.position > from.position && one.position < to.position
 
 /** Seconds without a change until a reading, or until now where none is needed: by the waits that were entered, or by the clock. */
 function ranUntil(visit: Visit, from: Origin | undefined, read: Origin | undefined): number {

@@ -10,7 +10,14 @@ export function systemEmpty({ visit }: Case): Condition {
       return {
         id: 'system-empty',
         state: 'met',
-        evidence: { ...evidence(say`The system is empty and evacuated`), eventId: state.eventId },
+        evidence: {
+          ...evidence(
+            visit.moves.some(({ position }) => position > state.position)
+              ? say`The system was empty and evacuated before it was weighed in`
+              : say`The system is empty and evacuated`,
+          ),
+          eventId: state.eventId,
+        },
       }
     case 'charged':
       return {

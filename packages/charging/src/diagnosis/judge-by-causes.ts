@@ -135,11 +135,13 @@ function weighedLookAlikes(
   const isDecided = decision.kind !== 'read' && decision.kind !== 'undecided'
   const truths = truthsOf(diagnosis.singles)
   const chance = (cause: Cause) => truths[cause] ?? 0
-  const likelier = actedOn(decision) ?? diagnosis.singles[0]!.cause
+  // In its band the charge is right by its target, whatever the model would do.
+  const isHeld = direction === undefined && decision.kind !== 'other'
+  const likelier = isHeld ? 'sound' : (actedOn(decision) ?? diagnosis.singles[0]!.cause)
   // Told to be likely together with the charge, it may still be unlikely without it.
   const beside = 'fixFirst' in decision ? decision.fixFirst : undefined
   return diagnosis.singles
-    .filter(({ cause }) => cause !== own && cause !== 'sound')
+    .filter(({ cause }) => cause !== own && cause !== 'sound' && !(isHeld && isOfCharge(cause)))
     .filter(({ probability }, i) => i < FEWEST || probability >= EXCLUDED)
     .map(({ cause, probability }): LookAlike => {
       const isNamed = decision.kind === 'other' && decision.cause === cause
@@ -160,6 +162,8 @@ function weighedLookAlikes(
       }
     })
 }
+
+const isOfCharge = (cause: Cause) => cause === 'short-of-charge' || cause === 'overcharged'
 
 /** The cause that a decision acts on. */
 function actedOn(decision: Decision): Cause | undefined {

@@ -25,7 +25,10 @@ export function otherCause(deviation: Evidence, lookAlikes: readonly LookAlike[]
 export function leaveTheCharge(deviation: Evidence, cause: LookAlike, mend = mending(cause.id)): Finding {
   return {
     kind: 'not-the-charge',
-    sentence: say`Leave the charge alone: ${cause.label}`,
+    sentence:
+      cause.id === 'leak'
+        ? say`Do not top up: the charge left through a leak`
+        : say`Leave the charge alone: ${cause.label}`,
     reasons: deviation === cause.evidence ? [deviation] : [deviation, cause.evidence],
     steps: [mend, say`Then let the system settle and read everything again`],
     cause,

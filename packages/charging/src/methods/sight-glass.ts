@@ -4,6 +4,7 @@ import type { Finding, LookAlike, NextEntry } from '../assessment.ts'
 import { againstLimit } from '../compare.ts'
 import { equalised } from '../conditions/equalised.ts'
 import { load } from '../conditions/load.ts'
+import { notOverfilled } from '../conditions/not-overfilled.ts'
 import { settled } from '../conditions/settled.ts'
 import { gate, missingEntries, nextReading } from '../gate.ts'
 import { glassDose } from '../glass-dose.ts'
@@ -24,7 +25,7 @@ import { valveBand } from '../valve-band.ts'
  */
 export function bySightGlass(asked: Case): Ruling {
   const { visit } = asked
-  const conditions = [...equalised(visit), settled(visit, [], ['sight-glass']), load(visit)]
+  const conditions = [...notOverfilled(visit), ...equalised(visit), settled(visit, [], ['sight-glass']), load(visit)]
   const rule = (finding: Finding, lookAlikes: readonly LookAlike[] = []): Ruling => ({
     conditions,
     lookAlikes,

@@ -6,6 +6,7 @@ import { againstBand } from '../compare.ts'
 import { airflow } from '../conditions/airflow.ts'
 import { consistent } from '../conditions/consistent.ts'
 import { equalised } from '../conditions/equalised.ts'
+import { notOverfilled } from '../conditions/not-overfilled.ts'
 import { settled } from '../conditions/settled.ts'
 import { gate, missingEntries, nextFigure, nextReading } from '../gate.ts'
 import { LIMITS } from '../limit.ts'
@@ -31,6 +32,7 @@ const NEEDED: readonly ReadingId[] = ['liquid-pressure', 'liquid-temperature', '
 export function bySubcooling(asked: Case): Ruling {
   const { visit, measures } = asked
   const conditions: Condition[] = [
+    ...notOverfilled(visit),
     ...equalised(visit),
     settled(visit, [...NEEDED, 'suction-temperature', 'evaporator-outlet-temperature']),
     ...consistent(asked),

@@ -6,6 +6,7 @@ import { againstBand } from '../compare.ts'
 import { airflow } from '../conditions/airflow.ts'
 import { consistent } from '../conditions/consistent.ts'
 import { equalised } from '../conditions/equalised.ts'
+import { notOverfilled } from '../conditions/not-overfilled.ts'
 import { outdoorTemperature } from '../conditions/outdoor-temperature.ts'
 import { returnAir } from '../conditions/return-air.ts'
 import { settled } from '../conditions/settled.ts'
@@ -37,6 +38,7 @@ export function bySuperheat(asked: Case): Ruling {
   const { visit, measures } = asked
   const target = superheatTarget(visit, measures)
   const conditions: Condition[] = [
+    ...notOverfilled(visit),
     ...equalised(visit),
     settled(visit, [...NEEDED, ...LIQUID]),
     ...returnAir(visit),

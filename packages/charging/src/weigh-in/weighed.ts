@@ -9,9 +9,9 @@ import {
   say,
 } from '@chargewright/quantity'
 import type { Dose, Finding, Step } from '../assessment.ts'
-import type { Limit } from '../limit.ts'
+import { LIMITS, type Limit } from '../limit.ts'
 import type { Case } from '../ruling.ts'
-import { hold } from '../sentence.ts'
+import { CAP, hold } from '../sentence.ts'
 import { equalising, settling } from '../timed.ts'
 import { type ProcedureStep, SEAL, weighInProcedure } from './procedure.ts'
 
@@ -34,14 +34,14 @@ export function weighed(asked: Case, total: ChargeTarget): Finding {
   const inSoFar = moves.length > 0 ? [evidence(say`Weighed in so far ${quantity('mass', net, u)}`)] : []
 
   if (left.si <= tolerance.quantity.si) {
-    if (COVERAGE * u > tolerance.quantity.si) return tooCoarse(u, tolerance.quantity, inSoFar)
+    if (COVERAGE * u > tolerance.quantity.si) return tooCoarse(asked, u, tolerance.quantity, inSoFar)
     return hold(
       evidence(say`The weighed charge is within ${tolerance.quantity} of ${total.quantity}`, tolerance.source, [
         total.evidence,
         ...inSoFar,
       ]),
       [],
-      visit.system.facts.meteringDevice === 'capillary' ? SEALING : undefined,
+      visit.system.facts.meteringDevice === 'capillary' ? [START, SEAL, CHECK_SEAL] : [START, CAP],
     )
   }
   const mass = quantity('mass', left.si)
@@ -54,10 +54,13 @@ export function weighed(asked: Case, total: ChargeTarget): Finding {
   return under ? weighIn(asked, mass, tolerance.quantity, reason, resolve) : takeOut(mass, reason, resolve)
 }
 
+const START = say`If it has not run yet: give the power back, start it, let it run ${LIMITS.settleTime.quantity} and see that it cools`
 /** A sealed system is left without ports. */
-const SEALING: readonly Step[] = [SEAL, say`Check the seal for leaks and sign the record`]
+const CHECK_SEAL = say`Check the seal for leaks and sign the record`
 
-function tooCoarse(u: number, tolerance: Mass, inSoFar: readonly Evidence[]): Finding {
+/** Of a scale that nobody described a plain one is assumed: then it is that which is asked for, and not the charge back. */
+function tooCoarse({ visit }: Case, u: number, tolerance: Mass, inSoFar: readonly Evidence[]): Finding {
+  const isAssumed = visit.moves.every(({ fact }) => fact.instrument === undefined)
   return {
     kind: 'cannot-tell',
     sentence: say`The scale is too coarse for this charge`,
@@ -68,10 +71,13 @@ function tooCoarse(u: number, tolerance: Mass, inSoFar: readonly Evidence[]): Fi
         inSoFar,
       ),
     ],
-    steps: [say`Recover, and weigh in again on a finer scale`],
+    steps: isAssumed ? [DESCRIBE_SCALE, FINER_SCALE] : [FINER_SCALE],
     next: [],
   }
 }
+
+const FINER_SCALE = say`Recover, and weigh in again on a finer scale`
+const DESCRIBE_SCALE = say`A plain scale was assumed: describe yours among the instruments and correct the entry; only if it is coarser than that`
 
 function weighIn(
   { visit, refrigerant }: Case,

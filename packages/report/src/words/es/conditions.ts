@@ -9,8 +9,14 @@ export const CONDITIONS = {
   'Airflow {0} is below {1}': 'El flujo de aire, {0}, está por debajo de {1}',
   'more than the {0} that were asked for: look at the scale again, and enter what truly moved':
     'más que los {0} que se pedían: mire otra vez la báscula y anote lo que de verdad pasó',
-  'Do not start it: more went in than the whole nameplate charge. Correct the entry in the log, or recover what is too much':
-    'No lo ponga en marcha: entró más que toda la carga de placa. Corrija la anotación en el registro, o recupere lo que sobra',
+  'More went in at once than the whole nameplate charge': 'Entró de una vez más que toda la carga de placa',
+  'Stop the compressor, and do not start it: correct the entry in the log, or recover what is too much':
+    'Detenga el compresor y no lo ponga en marcha: corrija la anotación en el registro, o recupere lo que sobra',
+  'Read again what was read before that': 'Lea de nuevo lo que se leyó antes de eso',
+  'The load was high before the last change; nothing tells whether it still is':
+    'La carga térmica era alta antes del último cambio; nada dice si todavía lo es',
+  'The system was empty and evacuated before it was weighed in':
+    'El sistema estaba vacío y evacuado antes de cargarlo por peso',
   'The charge was lost, and nothing tells that the leak is repaired':
     'Se perdió la carga, y nada dice que la fuga esté reparada',
   'Find the leak and repair it; what is weighed in would leave the same way':

@@ -18,6 +18,7 @@ export const DIAGNOSIS = {
     'detenga el sistema y compare su presión en reposo con la saturación a la temperatura ambiente; en funcionamiento, el aire que sale del condensador indica cuánto aire pasa',
   'a dirty coil would explain the high pressure': 'un serpentín sucio explicaría la presión alta',
   'The charge or {0}: these readings fit both': 'La carga o {0}: estas lecturas concuerdan con ambas',
+  'Do not top up: the charge left through a leak': 'No complete la carga: se fue por una fuga',
   'Leave the charge alone: {0}': 'No toque la carga: {0}',
   'Then let the system settle and read everything again':
     'Después deje que el sistema se estabilice y lea todo de nuevo',

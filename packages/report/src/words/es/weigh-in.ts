@@ -74,6 +74,10 @@ export const WEIGH_IN = {
   'The scale is too coarse for this charge': 'La báscula es demasiado gruesa para esta carga',
   'The weighed charge is uncertain by {0}; it must be right within {1}':
     'La carga pesada tiene una incertidumbre de {0}; debe ser correcta dentro de {1}',
+  'A plain scale was assumed: describe yours among the instruments and correct the entry; only if it is coarser than that':
+    'Se supuso una báscula común: describa la suya entre los instrumentos y corrija la anotación; solo si es más gruesa que eso',
+  'If it has not run yet: give the power back, start it, let it run {0} and see that it cools':
+    'Si todavía no funcionó: devuelva la alimentación, póngalo en marcha, déjelo funcionar {0} y vea que enfríe',
   'Recover, and weigh in again on a finer scale': 'Recupere y cargue por peso de nuevo con una báscula más fina',
   'Weigh in {0}, as liquid, into the high side of the stopped system':
     'Cargue por peso {0}, como líquido, en el lado de alta con el sistema detenido',
