@@ -109,7 +109,7 @@ test('[property] a mass ten times too big is doubted beside the finding, and cor
   await expect(moved).toBeFocused()
   const form = page.locator('.log-open')
   await goTo(form.getByLabel('Mass by the scale'))
-  await page.keyboard.press('ControlOrMeta+a')
+  // Over what stands there.
   await page.keyboard.type('150')
   await expect(form.locator('.form-says').first()).toHaveText('reads as 150 g')
   await page.keyboard.press('Enter')

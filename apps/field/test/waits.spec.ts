@@ -57,6 +57,16 @@ test('[property] after liquid went into a stopped system its rest comes first, a
   await expect(timer(page)).toContainText('Read again from 14:15 on')
 })
 
+test('[limit] far too much in a stopped system is neither waited for nor started', async ({ page }) => {
+  await page.clock.install({ time: START })
+  await openDemo(page, 'demo-capillary-weigh-in')
+  await page.getByRole('button', { name: 'Enter what the scale showed' }).click()
+  await page.keyboard.type('33 oz')
+  await page.keyboard.press('Enter')
+  await expect(word(page)).toHaveText('recover')
+  await expect(timer(page)).toHaveCount(0)
+})
+
 test('[property] the owner is asked for calls at the first wait and never before, and is called when it is over', async ({
   page,
   context,

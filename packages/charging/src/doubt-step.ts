@@ -7,5 +7,5 @@ const QUESTIONED_FROM = 1.25
 /** What is doubtful about a mass that is entered for a step; undefined where the step asked for about as much, or less. */
 export function doubtStep(mass: Quantity<'mass'>, { mass: asked }: Dose): Statement | undefined {
   if (mass.si <= QUESTIONED_FROM * asked.si) return undefined
-  return say`more than the ${asked} that were asked for: look at the scale again, and enter what truly moved`
+  return say`More than the ${asked} that were asked for: look at the scale again, and enter what truly moved`
 }

@@ -167,7 +167,7 @@ function words(
     case 'no-leak-seen':
       return {
         sentence: say`No leak seen: a loss of ${detectable} in ${duration} would have shown`,
-        steps: [say`For a smaller leak test longer, with a finer gauge, or watch a vacuum; then evacuate`],
+        steps: [say`For a smaller leak, test longer, with a finer gauge, or watch a vacuum; then evacuate`],
       }
     case 'not-settled':
       return {

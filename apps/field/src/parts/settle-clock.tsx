@@ -56,7 +56,7 @@ export function SettleClock({ clock, latest, units, record }: Props) {
         ) : (
           <>
             <strong>{t(NOW[purpose])}</strong>{' '}
-            {t('{0} were over at {1}', quantityInWords(duration, units), hourInWords(ends))}
+            {t('{0} were over at {1}', quantityInWords(duration, units), hourInWords(wholeMinute(ends)))}
           </>
         )}
       </p>

@@ -16,9 +16,13 @@ import type { Case } from '../ruling.ts'
 export function chargeTolerance({ visit, refrigerant }: Case, total: Quantity<'mass'>): Limit<'mass'> {
   if (visit.system.facts.meteringDevice === 'capillary') {
     const { quantity: most, source } = LIMITS.criticalChargeTolerance
-    const share = burns(refrigerant.name) === 'yes' ? BURNING_TOLERANCE_SHARE : CRITICAL_TOLERANCE_SHARE
-    return { quantity: quantity('mass', Math.min(most.si, share * total.si)), source }
+    const [share, why] = burns(refrigerant.name) === 'yes' ? OF_WHAT_BURNS : OF_A_TINY_CHARGE
+    const least = quantity('mass', share * total.si)
+    return least.si < most.si ? { quantity: least, source: why } : { quantity: most, source }
   }
   const { quantity: least, source } = LIMITS.chargeTolerance
   return { quantity: quantity('mass', Math.max(least.si, CHARGE_TOLERANCE_SHARE * total.si)), source }
 }
+
+const OF_WHAT_BURNS = [BURNING_TOLERANCE_SHARE, 'own choice: a fiftieth of a charge that burns'] as const
+const OF_A_TINY_CHARGE = [CRITICAL_TOLERANCE_SHARE, 'own choice: a twentieth of a tiny charge'] as const

@@ -96,7 +96,7 @@ export const weightsPart = ({ moves, cylinders, visit }: RecordContent, tell: Te
   ...titledTable(
     tell(say`Refrigerant weighed`),
     [44, 44, 62, 80, '*', 86, 76],
-    [say`time`, say``, say`as typed`, say`read as`, say`how`, say`cylinder`, say`net in the system`].map(tell),
+    [say`time`, say``, say`as typed`, say`read as`, say`how`, say`cylinder`, say`net since the start`].map(tell),
     moves.map(({ at, direction, typed, quantity, how, refrigerant, cylinder, net }) => [
       clockOf(at, visit.offset),
       paragraph(tell(DIRECTIONS[direction]), { bold: true }),

@@ -7,8 +7,8 @@ export const CONDITIONS = {
   'Bring the airflow to 400 CFM per ton ({0} to {1}), let the system settle and read again':
     'Lleve el flujo de aire a 400 CFM por tonelada (de {0} a {1}), deje que el sistema se estabilice y lea de nuevo',
   'Airflow {0} is below {1}': 'El flujo de aire, {0}, está por debajo de {1}',
-  'more than the {0} that were asked for: look at the scale again, and enter what truly moved':
-    'más que los {0} que se pedían: mire otra vez la báscula y anote lo que de verdad pasó',
+  'More than the {0} that were asked for: look at the scale again, and enter what truly moved':
+    'Más que los {0} que se pedían: mire otra vez la báscula y anote lo que de verdad pasó',
   'More went in at once than the whole nameplate charge': 'Entró de una vez más que toda la carga de placa',
   'Stop the compressor, and do not start it: correct the entry in the log, or recover what is too much':
     'Detenga el compresor y no lo ponga en marcha: corrija la anotación en el registro, o recupere lo que sobra',

@@ -30,6 +30,8 @@ export const FINDINGS = {
   'First step: {0} of the nameplate charge {1}': 'Primer paso: {0} de la carga de placa {1}',
   'At most {0} of the nameplate charge {1}': 'Como máximo {0} de la carga de placa {1}',
   'At most {0} of the {1} that the receiver may hold': 'Como máximo {0} de los {1} que puede contener el recibidor',
+  'own choice: a fiftieth of a charge that burns': 'elección propia: la quincuagésima parte de una carga inflamable',
+  'own choice: a twentieth of a tiny charge': 'elección propia: la vigésima parte de una carga muy pequeña',
   'own choice: several steps fit in before it is full': 'elección propia: caben varios pasos antes de que se llene',
   'Neither the nameplate charge nor the volume of the receiver is entered: at most {0}':
     'No se ingresó la carga de placa ni el volumen del recibidor: como máximo {0}',

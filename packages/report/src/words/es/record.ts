@@ -53,7 +53,7 @@ export const RECORD = {
   'went in': 'entró',
   'came out': 'salió',
   how: 'cómo',
-  'net in the system': 'neto en el sistema',
+  'net since the start': 'neto desde el inicio',
   'not named': 'sin nombre',
   '{0}, as the system': '{0}, como el sistema',
   'Cylinders in this visit': 'Cilindros en esta visita',

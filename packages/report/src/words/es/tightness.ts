@@ -53,7 +53,7 @@ export const TIGHTNESS = {
     'Revise mangueras, manómetro y núcleos de las válvulas, luego cada unión con solución detectora de fugas; suelte el nitrógeno antes de abrir o soldar',
   'Repair and test again': 'Repare y pruebe de nuevo',
   'No leak seen: a loss of {0} in {1} would have shown': 'No se ve fuga: una pérdida de {0} en {1} se habría notado',
-  'For a smaller leak test longer, with a finer gauge, or watch a vacuum; then evacuate':
+  'For a smaller leak, test longer, with a finer gauge, or watch a vacuum; then evacuate':
     'Para una fuga menor pruebe por más tiempo, con un manómetro más fino, u observe un vacío; luego haga vacío',
   'It gained {0}: the temperature read is not that of the gas': 'Ganó {0}: la temperatura leída no es la del gas',
   'Wait until gas and system have one temperature, read the pipe in the shade and read both again':
