@@ -2,7 +2,7 @@ import { mkdtemp, rm } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { expect, type Page, test } from '@playwright/test'
-import { enter, field, logLines, newVisit } from './field-app.ts'
+import { enter, field, logLines, newVisit, openDemo } from './field-app.ts'
 import { type KillableBrowser, openKillable } from './killable-browser.ts'
 
 /** How often the browser is killed: 5 times in every run, 50 before a release with `FIELD_KILLS=50`. */
@@ -72,6 +72,25 @@ test('[property] what was half typed when the browser was killed stands in its f
   await page.reload()
   await expect(field(page, PRESSURE)).toHaveValue('118.0')
   await expect(page.locator(`#${PRESSURE}-says`)).not.toContainText('not entered')
+})
+
+test('[property] a draft that outlived its entry is nothing half typed, and is let go', async ({ page }) => {
+  await openDemo(page, 'demo-orifice-add')
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve) => {
+        const opening = indexedDB.open('chargewright')
+        opening.onsuccess = () => {
+          const writing = opening.result.transaction('drafts', 'readwrite')
+          writing.objectStore('drafts').put('110 psig', 'demo-orifice-add/reading-suction-pressure')
+          writing.oncomplete = () => resolve()
+        }
+      }),
+  )
+  await page.reload()
+  await expect(field(page, PRESSURE)).toHaveValue('110.0')
+  await expect(page.locator(`#${PRESSURE}-says`)).not.toContainText('not entered')
+  await expect.poll(() => keptDrafts(page)).toEqual([])
 })
 
 test('[limit] a device that is full says so; with space again it goes on', async ({ page, baseURL }) => {

@@ -147,6 +147,8 @@ async function debrief(page: Page): Promise<Locator> {
   await page.getByRole('button', { name: 'Wait 15 min', exact: true }).click()
   await page.getByRole('button', { name: 'End, and see what it was' }).click()
   await expect(page.getByRole('heading', { name: 'What it was' })).toBeVisible()
+  // The answer above it is longer once it is known that the readings are from before the act.
+  await expect(page.locator('.finding-word')).toHaveText('not ready')
   return page.locator('.bench')
 }
 

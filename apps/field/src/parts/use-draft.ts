@@ -1,6 +1,6 @@
 import type { Result } from '@chargewright/quantity'
 import { useSignal } from '@preact/signals'
-import { useRef } from 'preact/hooks'
+import { useEffect, useRef } from 'preact/hooks'
 import { useDraftOf } from '../session/draft-place.ts'
 import { notKeptInWords } from '../session/not-kept.ts'
 import type { Kept } from '../session/session.ts'
@@ -27,9 +27,15 @@ interface Field {
  */
 export function useDraft(field: Field) {
   const { typedBefore, keep } = useDraftOf(field.id)
-  const draft = useSignal(typedBefore)
+  // The page was closed between the entry and the end of its draft.
+  const isEntered = useRef(typedBefore !== undefined && isKept(field, typedBefore)).current
+  const leftOver = isEntered ? undefined : typedBefore
+  const draft = useSignal(leftOver)
   /** What stands there was typed before this page was opened, and never entered. */
-  const isLeftOver = useSignal(typedBefore !== undefined)
+  const isLeftOver = useSignal(leftOver !== undefined)
+  useEffect(() => {
+    if (isEntered) keep(undefined)
+  }, [])
   const trouble = useSignal<string | undefined>(undefined)
   const sending = useRef<string | undefined>(undefined)
 
@@ -76,4 +82,9 @@ export function useDraft(field: Field) {
       trouble.value = undefined
     },
   }
+}
+
+function isKept({ kept, outdated, check }: Field, typed: string): boolean {
+  const checked = check(typed)
+  return !outdated && checked.ok && checked.value === kept
 }
