@@ -590,6 +590,13 @@ describe('by weight', () => {
     const { finding } = assessed(described(ORIFICE), settledNow, readings(ORIFICE_READINGS), slip)
     expect(finding.kind).toBe('not-ready')
     expect(JSON.stringify(finding.steps)).toContain('do not start it')
+    const out = (mass: string) => ({ ...slip, mass, direction: 'out-of-system' }) as Fact
+    const after = (mass: string) =>
+      assessed(described(ORIFICE), settledNow, readings(ORIFICE_READINGS), slip, out(mass)).conditions.map(
+        ({ id }) => id,
+      )
+    expect(after('1 oz')).toContain('not-overfilled')
+    expect(after('60 oz')).not.toContain('not-overfilled')
   })
 
   test('[property] after a leak the repair is asked for before anything is weighed in, and tests that are not in the log are a doubt', () => {
@@ -712,6 +719,8 @@ describe('weighed steps', () => {
     expect(wanted(found).toSorted()).toEqual(CIRCUIT)
     // It has run by now: nothing is left but to read.
     expect(found.finding.steps.some((one) => 'wait' in one)).toBe(false)
+    // Said beforehand, it holds for what is read after it.
+    expect(wanted(assessed(described(ORIFICE), settledNow, after('60 °F'), wait))).toEqual([])
     // Begun here, it counts from its beginning, however late it was ended.
     const begun: Fact = { ...wait, ends: '2026-07-01T12:16:00Z' } as Fact
     const later = Array.from({ length: 20 }, (): Fact => ({ kind: 'note', text: 'a minute' }))

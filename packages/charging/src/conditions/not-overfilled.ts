@@ -7,17 +7,23 @@ import type { Condition } from '../assessment.ts'
  * nothing is run, nor waited for. Nothing where it is not so.
  */
 export function notOverfilled(visit: Visit): readonly Condition[] {
-  const last = visit.moves.at(-1)
-  if (last?.fact.direction !== 'into-system') return []
-  const isDoubted = visit.doubts.some(
-    ({ eventId, problem }) => eventId === last.eventId && problem.kind === 'out-of-range',
+  const most = visit.system.figures.nameplateCharge?.quantity.si
+  const at = visit.moves.findLastIndex(
+    (move) =>
+      move.fact.direction === 'into-system' &&
+      visit.doubts.some(({ eventId, problem }) => eventId === move.eventId && problem.kind === 'out-of-range'),
   )
-  if (!isDoubted) return []
+  const doubted = visit.moves[at]
+  if (!doubted || most === undefined) return []
+  const left = visit.moves
+    .slice(at)
+    .reduce((sum, { fact, mass }) => sum + (fact.direction === 'into-system' ? mass.si : -mass.si), 0)
+  if (left <= most) return []
   return [
     {
       id: 'not-overfilled',
       state: 'unmet',
-      evidence: { ...evidence(say`More went in at once than the whole nameplate charge`), eventId: last.eventId },
+      evidence: { ...evidence(say`More went in at once than the whole nameplate charge`), eventId: doubted.eventId },
       remedy: say`Stop the compressor, and do not start it: correct the entry in the log, or recover what is too much`,
     },
   ]

@@ -104,7 +104,12 @@ function runningTime(visit: Visit, change: Origin | undefined, taken: readonly T
     .filter(({ purpose, position }) => purpose === 'settle' && position > (from?.position ?? -1))
     .reduce((sum, { duration }) => sum + duration.si, 0)
   const hasRun = answer?.answer === 'settled' || waited_s >= settleTime.quantity.si
-  const during = taken.filter((one) => isWithinWait(visit, change, one)).map(({ entry }) => entry)
+  const isSettledBefore = (read: Origin) =>
+    (answer?.answer === 'settled' && answer.position < read.position) ||
+    (change !== undefined && elapsed(change, read) >= settleTime.quantity.si)
+  const during = taken
+    .filter((one) => !isSettledBefore(one) && isWithinWait(visit, change, one))
+    .map(({ entry }) => entry)
   if (during.length > 0) {
     const statement = say`Some readings were taken before the system had run ${settleTime.quantity}`
     return { kind: 'not-settled', evidence: evidence(statement, settleTime.source), hasRun, early: during }
@@ -146,7 +151,8 @@ const isWithinWait = (visit: Visit, change: Origin | undefined, read: Origin): b
     if (wait.purpose !== 'settle' || wait.position < read.position || wait.position < (change?.position ?? -1))
       return false
     const begun = visit.begun.findLast(({ purpose, position }) => purpose === 'settle' && position < wait.position)
-    const isItsOwn = begun && !visit.waits.some((other) => isBetween(begun, other, wait))
+    const isItsOwn =
+      begun && begun.position > (change?.position ?? -1) && !visit.waits.some((other) => isBetween(begun, other, wait))
     // One that nobody began here is known by its length alone.
     if (isItsOwn) return begun.position < read.position
     const left_s = elapsed(read, wait)

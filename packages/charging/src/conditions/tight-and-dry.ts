@@ -9,7 +9,9 @@ import type { Condition } from '../assessment.ts'
 export function tightAndDry(visit: Visit): readonly Condition[] {
   if (visit.observations['charge-state']?.answer !== 'evacuated') return []
   const { leak } = visit.observations
-  const lost = visit.log.find(({ holds }) => holds?.kind === 'observation' && holds.answer === 'lost')
+  const lost = visit.log.find(
+    ({ holds }) => holds?.kind === 'observation' && holds.what === 'charge-state' && holds.answer === 'lost',
+  )
   if (lost && !leak) {
     return [
       {
